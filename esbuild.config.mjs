@@ -25,8 +25,9 @@ export const bundles = [
 ];
 
 /**
- * Builds every bundle into dist/ and returns the names of those whose entry file is not there yet.
+ * Builds every bundle into dist/. A bundle that fails is removed, so that nothing stale is ever run in its place.
  * @param {{ production?: boolean }} [options]
+ * @returns {Promise<{ absent: string[], failed: string[] }>} bundles without an entry file yet, and those with errors
  */
 export async function build({ production = false } = {}) {
   const dist = join(root, 'dist');
@@ -35,27 +36,34 @@ export async function build({ production = false } = {}) {
   writeFileSync(join(dist, 'package.json'), '{ "type": "commonjs" }\n');
   const present = bundles.filter(({ from }) => existsSync(join(root, from)));
   const absent = bundles.filter((row) => !present.includes(row)).map(({ out }) => out);
-  for (const name of absent) rmSync(join(dist, `${name}.js`), { force: true });
-  await Promise.all(
-    present.map(({ out, from, runs }) =>
-      bundle({
-        ...runs,
-        absWorkingDir: root,
-        entryPoints: [from],
-        outfile: `dist/${out}.js`,
-        bundle: true,
-        external: ['vscode'],
-        define: constants,
-        minify: production,
-        legalComments: 'none',
-        logLevel: 'warning',
-      }),
-    ),
-  );
-  return absent;
+  const results = await Promise.allSettled(present.map((row) => bundleOne(row, production)));
+  const failed = present.filter((_, index) => results[index]?.status === 'rejected').map(({ out }) => out);
+  for (const name of [...absent, ...failed]) rmSync(join(dist, `${name}.js`), { force: true });
+  return { absent, failed };
+}
+
+/**
+ * @param {(typeof bundles)[number]} row
+ * @param {boolean} production
+ */
+function bundleOne({ out, from, runs }, production) {
+  return bundle({
+    ...runs,
+    absWorkingDir: root,
+    entryPoints: [from],
+    outfile: `dist/${out}.js`,
+    bundle: true,
+    external: ['vscode'],
+    define: constants,
+    minify: production,
+    legalComments: 'none',
+    logLevel: 'warning',
+  });
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const absent = await build({ production: process.argv.includes('--production') });
+  const { absent, failed } = await build({ production: process.argv.includes('--production') });
   for (const name of absent) console.error(`build: dist/${name}.js skipped: its entry file does not exist yet`);
+  for (const name of failed) console.error(`build: dist/${name}.js failed`);
+  process.exitCode = failed.length > 0 ? 1 : 0;
 }
