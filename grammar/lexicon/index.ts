@@ -1,0 +1,46 @@
+import type { Value, ValueOf } from '../values.ts';
+import type { Entry, Slot } from './entry.ts';
+import { EXAM } from './exam.ts';
+import { HISTORY } from './history.ts';
+import { IMAGING } from './imaging.ts';
+import { OPERATION, PLAN, TREATMENT } from './treatment.ts';
+
+export const LEXICON = [...HISTORY, ...TREATMENT, ...EXAM, ...IMAGING, ...OPERATION, ...PLAN] as const;
+
+export type FindingId = (typeof LEXICON)[number]['id'];
+type EntryOf<F extends FindingId> = Extract<(typeof LEXICON)[number], { id: F }>;
+export type SlotId<F extends FindingId> = keyof EntryOf<F>['slots'] & string;
+
+type WordValue<W extends string> = { readonly is: 'word'; readonly words: readonly W[] };
+type GradeValue = { drawer: ValueOf<'drawer grade'>; stage: ValueOf<'stage'>; pulse: ValueOf<'pulse grade'> };
+type ValueOfSlot<S extends Slot> = S extends { kind: 'words'; values: Readonly<Record<infer W, readonly string[]>> }
+  ? WordValue<W & string>
+  : S extends { kind: 'grade'; of: infer G extends keyof GradeValue }
+    ? GradeValue[G]
+    : S extends { kind: 'number' }
+      ? ValueOf<'number'>
+      : S extends { kind: 'fraction' }
+        ? ValueOf<'fraction'>
+        : S extends { kind: 'duration' }
+          ? ValueOf<'duration'>
+          : S extends { kind: 'date' }
+            ? ValueOf<'date'> | ValueOf<'ago'>
+            : S extends { kind: 'clock' }
+              ? ValueOf<'clock'>
+              : S extends { kind: 'pair' }
+                ? ValueOf<'pair'>
+                : Value;
+
+/** The values that a finding may carry, typed from its lexicon entry. */
+export type ValuesOf<F extends FindingId> = {
+  readonly [S in SlotId<F>]?: ValueOfSlot<EntryOf<F>['slots'][S] & Slot>;
+};
+
+const BY_ID: ReadonlyMap<string, Entry> = new Map(LEXICON.map((entry) => [entry.id, entry]));
+
+/** The entry of a finding; every `FindingId` has one. */
+export function entryOf(id: FindingId): Entry {
+  const found = BY_ID.get(id);
+  if (!found) throw new RangeError(`no lexicon entry ${id}`);
+  return found;
+}

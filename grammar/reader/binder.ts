@@ -1,0 +1,269 @@
+import { SECTION_WORD } from '../lexicon/closed-words.ts';
+import type { Entry, Lead, Section, Slot, SubjectKind } from '../lexicon/entry.ts';
+import { entryOf, type FindingId } from '../lexicon/index.ts';
+import type { CauseKind, ReadingProblem, Role, RoleKind, SubjectNode } from '../syntax.ts';
+import type { Side, Span, Status, Value } from '../values.ts';
+import { causeOf, type Draft, type Element, hasValue, type StatementDraft, setSlot } from './draft.ts';
+import { type Form, type Match, matchesAt, type ValueClaim } from './forms.ts';
+import type { Item } from './items.ts';
+
+interface Before extends Span {
+  readonly form: Form;
+}
+interface Pending<T> extends Span {
+  readonly value: T;
+  /** An adjective has stood between. */
+  adjective?: boolean;
+}
+
+/** The state of reading one line from left to right, and the few moves that change it. */
+export class Binder {
+  readonly line: string;
+  readonly items: readonly Item[];
+  readonly roles: Role[] = [];
+  readonly problems: ReadingProblem[] = [];
+  readonly statements: StatementDraft[] = [];
+  section: Section = 'exam';
+  /** The line has opened its section by a word. */
+  sectionNamed = false;
+  sectionSide: Side | 'both' | undefined;
+  statement: StatementDraft;
+  segment = 0;
+  subject: SubjectNode | undefined;
+  /** The finding whose slots are open. */
+  current: Draft | undefined;
+  before: Before[] = [];
+  no: Pending<Status> | undefined;
+  not: Pending<Status> | undefined;
+  side: Pending<Side | 'both'> | undefined;
+  question: Span | undefined;
+  between: SubjectNode | undefined;
+
+  constructor(line: string, items: readonly Item[]) {
+    this.line = line;
+    this.items = items;
+    this.statement = this.open(0);
+  }
+
+  private open(start: number): StatementDraft {
+    const statement: StatementDraft = { section: this.section, start, end: start, elements: [], verbatim: [] };
+    this.statements.push(statement);
+    return statement;
+  }
+
+  role(kind: RoleKind, at: Span, more: Partial<Role> = {}): void {
+    this.roles.push({ kind, start: at.start, end: at.end, ...more });
+    if (kind !== 'comment' && kind !== 'punctuation') this.statement.end = Math.max(this.statement.end, at.end);
+  }
+  span(start: number, next: number): Span {
+    return { start: this.items[start]?.start ?? 0, end: this.items[next - 1]?.end ?? 0 };
+  }
+  push(element: Element): void {
+    this.statement.elements.push(element);
+  }
+  last(): Element | undefined {
+    return this.statement.elements.at(-1);
+  }
+  /** Nothing has been read in this statement yet. */
+  atStart(): boolean {
+    return this.statement.elements.length === 0 && this.before.length === 0 && !this.no && !this.not && !this.side;
+  }
+
+  /** A word or number that nothing takes: kept as typed, reported, and it reaches its neighbours. */
+  unread(at: Span, why: CauseKind, code?: ReadingProblem['code']): void {
+    this.flush();
+    const cause = causeOf(why, at, this.line);
+    this.push({ is: 'unread', cause });
+    this.keep(at, false);
+    this.role('reported', at);
+    if (code) this.problems.push({ code, text: cause.text, section: this.section, start: at.start, end: at.end });
+  }
+  keep(at: Span, quote: boolean): void {
+    const text = this.line.slice(at.start, at.end);
+    const subject = this.subject ? { subject: this.subject } : {};
+    this.statement.verbatim.push({ text, quote, segment: this.segment, start: at.start, end: at.end, ...subject });
+  }
+
+  /** Words that wait for a finding and did not get one are unread. */
+  flush(): void {
+    const waiting = [this.no, this.not, this.side, ...this.before].filter((each) => each !== undefined);
+    this.no = undefined;
+    this.not = undefined;
+    this.side = undefined;
+    this.before = [];
+    for (const each of waiting.sort((a, b) => a.start - b.start))
+      this.unread(each, 'word out of place', 'word-out-of-place');
+    this.question = undefined;
+  }
+
+  closeSegment(): void {
+    if (this.no && !this.no.adjective && this.before.length === 0) this.denyBack(this.no);
+    this.flush();
+    this.current = undefined;
+    this.between = undefined;
+    this.segment++;
+    this.push({ is: 'break' });
+  }
+  /** `swelling no`, with nothing after it, denies the bare finding before. */
+  private denyBack(no: Span): void {
+    const draft = this.current;
+    if (!draft || hasValue(draft) || draft.statusGiven || this.last()?.is !== 'finding') return;
+    this.no = undefined;
+    this.giveStatus('absent', no);
+  }
+  closeStatement(start: number): void {
+    this.closeSegment();
+    this.sectionSide = undefined;
+    this.statement = this.open(start);
+  }
+
+  openSection(section: Section, at: Span): void {
+    if (!this.atStart()) this.closeStatement(at.start);
+    this.section = section;
+    this.sectionNamed = true;
+    this.sectionSide = undefined;
+    this.statements.pop();
+    this.statement = this.open(at.start);
+    this.role('keyword', at, { canonical: SECTION_WORD[section] });
+  }
+
+  giveStatus(status: Status, at: Span): void {
+    const draft = this.current;
+    if (!draft) return;
+    if (draft.statusGiven) draft.causes.push(causeOf('two statuses', at, this.line));
+    draft.status = status;
+    draft.statusGiven = true;
+    draft.end = Math.max(draft.end, at.end);
+  }
+
+  /** Slots of the current finding that still take a value. */
+  openSlots(): (readonly [string, Slot])[] {
+    const draft = this.current;
+    if (!draft?.open || !draft.entry) return [];
+    return Object.entries(draft.entry.slots).filter(([slot, shape]) => !draft.slots[slot] || many(shape));
+  }
+
+  setValue(slot: string, value: Value, at: Span, why?: CauseKind): void {
+    const draft = this.current;
+    if (!draft) return;
+    const causes = why ? [causeOf(why, at, this.line)] : [];
+    if (this.question && this.question.end === at.start) {
+      causes.push(causeOf('doubt', this.question, this.line));
+      this.question = undefined;
+    }
+    if (this.not) {
+      draft.causes.push(causeOf('misplaced not', this.not, this.line));
+      this.not = undefined;
+    }
+    if (this.no) draft.causes.push(causeOf('reach of no', this.no, this.line));
+    this.no = undefined;
+    setSlot(draft, slot, value, at, causes);
+    this.role('value', at, draft.id === 'panel' ? {} : { finding: draft.id, slot });
+  }
+
+  canHold(id: FindingId): boolean {
+    return entryOf(id).sections.includes(this.section);
+  }
+  /** The finding that a form may open here: plain words before leads, and the section decides. */
+  findingIn(form: Form): { id: FindingId; lead?: Lead } | undefined {
+    return form.findings.find(({ id, lead }) => this.canHold(id) && (lead?.sections?.includes(this.section) ?? true));
+  }
+
+  startFinding(claim: { id: FindingId; lead?: Lead }, at: Span): void {
+    const entry = entryOf(claim.id);
+    const draft = this.draft(claim.id, entry, at);
+    this.denyBareBefore();
+    this.attach(draft, entry);
+    if (claim.lead?.absent) {
+      if (draft.statusGiven) draft.causes.push(causeOf('two statuses', at, this.line));
+      draft.status = 'absent';
+      draft.statusGiven = true;
+    }
+    for (const [slot, value] of Object.entries(claim.lead?.gives ?? {}))
+      setSlot(draft, slot, { is: 'word', words: [value] }, at);
+    this.current = draft;
+    this.push({ is: 'finding', draft });
+    const canonical = claim.lead || draft.denied ? {} : { canonical: entry.word };
+    this.role('finding', at, { finding: claim.id, ...canonical });
+  }
+
+  draft(id: Draft['id'], entry: Entry | undefined, at: Span): Draft {
+    const draft: Draft = {
+      id,
+      entry,
+      section: this.section,
+      word: { start: at.start, end: at.end },
+      segment: this.segment,
+      start: at.start,
+      end: at.end,
+      status: 'present',
+      statusGiven: false,
+      denied: false,
+      slots: {},
+      quotes: [],
+      causes: [],
+      open: true,
+    };
+    if (this.subject && kindsOf(id, entry).includes(kindOfSubject(this.subject))) draft.subject = this.subject;
+    return draft;
+  }
+
+  /** A bare finding directly before a `no` that binds forward is unclear with it. */
+  private denyBareBefore(): void {
+    const draft = this.current;
+    if (!this.no || !draft || this.last()?.is !== 'finding') return;
+    if (draft.statusGiven || draft.denied || Object.keys(draft.slots).length > 0) return;
+    draft.causes.push(causeOf('reach of no', this.no, this.line));
+    this.no = { ...this.no, adjective: true, value: 'equivocal' };
+  }
+
+  /** Gives the new finding what stood before it: `no`, `not`, adjectives, side, question mark. */
+  private attach(draft: Draft, entry: Entry): void {
+    const denial = this.no ?? this.not;
+    if (denial) {
+      if (denial.value === 'equivocal') draft.causes.push(causeOf('reach of no', denial, this.line));
+      draft.status = denial.value === 'equivocal' ? 'absent' : denial.value;
+      draft.statusGiven = true;
+      draft.denied = denial === this.no;
+      draft.start = Math.min(draft.start, denial.start);
+    }
+    this.no = undefined;
+    this.not = undefined;
+    for (const each of this.before) {
+      const claim = beforeClaim(each.form, draft.id as FindingId, entry);
+      if (claim) setSlot(draft, claim.slot, { is: 'word', words: [claim.value] }, each);
+      const finding = draft.id === 'panel' ? {} : { finding: draft.id };
+      this.role('value', each, claim ? { slot: claim.slot, ...finding } : finding);
+    }
+    this.before = [];
+    const side = this.side?.value ?? draft.subject?.side ?? this.sectionSide;
+    if (side) draft.side = side;
+    if (this.side) draft.start = Math.min(draft.start, this.side.start);
+    this.side = undefined;
+    if (this.question && this.question.end === draft.word.start) draft.doubted = this.question;
+    this.question = undefined;
+    if (this.between) draft.causes.push(causeOf('subject between', this.between, this.line));
+    this.between = undefined;
+  }
+
+  /** The phrase at an index that would open a finding here, if any. */
+  findingAt(index: number): (Match & { readonly id: FindingId }) | undefined {
+    for (const match of matchesAt(this.items, index)) {
+      const claim = this.findingIn(match.form);
+      if (claim) return { ...match, id: claim.id };
+      if (match.form.classes.size > 0) return undefined;
+    }
+    return undefined;
+  }
+}
+
+const many = (shape: Slot): boolean => shape.kind === 'words' && shape.many === true;
+
+/** The slot in which a value may stand before its finding. */
+export function beforeClaim(form: Form, id: FindingId, entry: Entry): ValueClaim | undefined {
+  return form.values.get(id)?.find(({ slot }) => entry.slots[slot]?.before || entry.slots[slot]?.locating);
+}
+
+export const kindOfSubject = (subject: SubjectNode): SubjectKind => (subject.at === 'webs' ? 'web' : 'ray');
+export const kindsOf = (id: Draft['id'], entry: Entry | undefined): readonly SubjectKind[] =>
+  id === 'panel' ? ['ray', 'web'] : (entry?.subjects ?? []);

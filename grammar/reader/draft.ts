@@ -1,0 +1,86 @@
+import type { Entry, Section } from '../lexicon/entry.ts';
+import type { FindingId } from '../lexicon/index.ts';
+import type { Cause, CauseKind, FindingNode, SlotNode, SubjectNode, VerbatimNode } from '../syntax.ts';
+import type { Side, Span, Status, Value } from '../values.ts';
+
+/** A finding while its line is being read. */
+export interface Draft {
+  readonly id: FindingId | 'panel';
+  readonly entry: Entry | undefined;
+  readonly section: Section;
+  readonly word: Span;
+  readonly segment: number;
+  start: number;
+  end: number;
+  subject?: SubjectNode;
+  side?: Side | 'both';
+  status: Status;
+  /** A status word, or a word that denies by itself, has been read. */
+  statusGiven: boolean;
+  /** Denied by a `no` before it. */
+  denied: boolean;
+  doubted?: Span;
+  slots: Record<string, { value: Value; causes: Cause[]; start: number; end: number }>;
+  quotes: (Span & { text: string })[];
+  causes: Cause[];
+  /** Slots that still take values; a comma, a status or a new finding closes them. */
+  open: boolean;
+}
+
+/** What a statement holds, in order, for the rules of reach. */
+export type Element =
+  | { readonly is: 'finding'; readonly draft: Draft }
+  | { readonly is: 'unread'; readonly cause: Cause }
+  | { readonly is: 'distancing'; readonly cause: Cause }
+  | { readonly is: 'subject'; readonly subject: SubjectNode }
+  | { readonly is: 'list end' }
+  | { readonly is: 'break' };
+
+export interface StatementDraft {
+  readonly section: Section;
+  start: number;
+  end: number;
+  readonly elements: Element[];
+  readonly verbatim: VerbatimNode[];
+}
+
+export const causeOf = (why: CauseKind, at: Span, line: string): Cause => ({
+  why,
+  text: line.slice(at.start, at.end),
+  start: at.start,
+  end: at.end,
+});
+
+/** Has the finding a value of its own, other than a place? */
+export const hasValue = (draft: Draft): boolean =>
+  Object.keys(draft.slots).some((slot) => !draft.entry?.slots[slot]?.locating);
+
+export function setSlot(draft: Draft, slot: string, value: Value, at: Span, causes: Cause[] = []): void {
+  const present = draft.slots[slot];
+  if (present && present.value.is === 'word' && value.is === 'word') {
+    present.value = { is: 'word', words: [...new Set([...present.value.words, ...value.words])] };
+    present.causes.push(...causes);
+    present.end = Math.max(present.end, at.end);
+  } else draft.slots[slot] = { value, causes, start: at.start, end: at.end };
+  draft.start = Math.min(draft.start, at.start);
+  draft.end = Math.max(draft.end, at.end);
+}
+
+/** Says what can only be said once the finding is complete, and freezes it. */
+export function finished(draft: Draft, line: string): FindingNode {
+  const add = (why: CauseKind, at: Span) => draft.causes.push(causeOf(why, at, line));
+  const { entry, status } = draft;
+  const valued = hasValue(draft);
+  if (valued && (status === 'absent' || status === 'avoid')) add('absent with value', draft.word);
+  if (Object.keys(draft.slots).length > 0 && (status === 'not done' || status === 'unable'))
+    add('absent with value', draft.word);
+  if (entry?.bare === 'incomplete' && !valued && !draft.statusGiven && !draft.doubted) add('no result', draft.word);
+  if (draft.doubted) {
+    if (valued || draft.statusGiven) add('doubt', draft.doubted);
+    else draft.status = 'equivocal';
+  }
+  const { id, section, word, segment, start, end, subject, side, quotes, causes } = draft;
+  const slots: Record<string, SlotNode> = draft.slots;
+  const optional = { ...(subject ? { subject } : {}), ...(side ? { side } : {}) };
+  return { id, section, word, segment, start, end, status: draft.status, slots, quotes, causes, ...optional };
+}

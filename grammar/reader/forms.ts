@@ -1,0 +1,151 @@
+import * as closed from '../lexicon/closed-words.ts';
+import type { Lead, Section } from '../lexicon/entry.ts';
+import { type FindingId, LEXICON } from '../lexicon/index.ts';
+import type { Side } from '../values.ts';
+import type { Item } from './items.ts';
+
+export type WordClass =
+  | 'no'
+  | 'not'
+  | 'absent'
+  | 'not done'
+  | 'unable'
+  | 'equivocal'
+  | 'positive'
+  | 'present'
+  | 'avoid'
+  | 'distancing'
+  | 'harmless'
+  | 'filler'
+  | 'list end'
+  | 'adjective'
+  | 'panel'
+  | 'others'
+  | 'ray word'
+  | 'web word'
+  | 'joint word'
+  | 'foreign part';
+
+export interface ValueClaim {
+  readonly slot: string;
+  readonly value: string;
+}
+/** All that one form (a word or a phrase) may mean; the context decides which. */
+export interface Form {
+  readonly parts: readonly string[];
+  section?: { readonly section: Section; readonly strong: boolean };
+  side?: Side | 'both';
+  readonly findings: { readonly id: FindingId; readonly lead?: Lead }[];
+  readonly values: Map<FindingId, ValueClaim[]>;
+  readonly labels: Map<FindingId, string>;
+  readonly classes: Set<WordClass>;
+}
+
+const CLASSES: readonly (readonly [WordClass, readonly string[]])[] = [
+  ['no', closed.NO],
+  ['not', closed.NOT],
+  ['absent', closed.ABSENT],
+  ['not done', closed.NOT_DONE],
+  ['unable', closed.UNABLE],
+  ['equivocal', closed.EQUIVOCAL],
+  ['positive', closed.POSITIVE],
+  ['present', closed.PRESENT],
+  ['avoid', closed.AVOID],
+  ['distancing', closed.DISTANCING],
+  ['harmless', closed.HARMLESS],
+  ['filler', closed.FILLERS],
+  ['list end', closed.LIST_ENDERS],
+  ['adjective', closed.HARMLESS_ADJECTIVES],
+  ['panel', closed.PANEL],
+  ['others', closed.OTHERS],
+  ['ray word', closed.RAY_WORDS],
+  ['web word', closed.WEB_WORDS],
+  ['joint word', closed.JOINT_WORDS],
+  ['foreign part', closed.FOREIGN_PARTS],
+];
+
+type FormIndex = ReadonlyMap<string, readonly Form[]>;
+
+/** `pulls-out` and `pulls out` are one form. */
+export const partsOfForm = (form: string): string[] =>
+  form.split(' ').flatMap((word) => (/^\p{L}.*-/u.test(word) ? word.split('-') : [word]));
+
+function build(): FormIndex {
+  const byText = new Map<string, Form>();
+  const at = (text: string): Form => {
+    const parts = partsOfForm(text.toLowerCase());
+    const key = parts.join(' ');
+    let form = byText.get(key);
+    if (!form) {
+      form = { parts, findings: [], values: new Map(), labels: new Map(), classes: new Set() };
+      byText.set(key, form);
+    }
+    return form;
+  };
+  for (const [name, list] of CLASSES) for (const text of list) at(text).classes.add(name);
+  for (const [text, section] of Object.entries(closed.SECTION_WORDS)) at(text).section = section;
+  for (const [text, side] of Object.entries(closed.SIDES)) at(text).side = side;
+  for (const entry of LEXICON) {
+    const id = entry.id;
+    for (const text of [entry.word, ...entry.forms]) at(text).findings.push({ id });
+    for (const [text, lead] of Object.entries(entry.leads as Record<string, Lead>))
+      at(text).findings.push({ id, lead });
+    for (const [slot, shape] of Object.entries(entry.slots)) {
+      for (const text of shape.labels ?? []) at(text).labels.set(id, slot);
+      if (shape.kind !== 'words') continue;
+      for (const [value, others] of Object.entries(shape.values as Record<string, readonly string[]>)) {
+        for (const text of [value, ...others]) {
+          const form = at(text);
+          form.values.set(id, [...(form.values.get(id) ?? []), { slot, value }]);
+        }
+      }
+    }
+  }
+  const byFirst = new Map<string, Form[]>();
+  for (const form of byText.values()) {
+    const first = form.parts[0] ?? '';
+    byFirst.set(first, [...(byFirst.get(first) ?? []), form]);
+  }
+  for (const forms of byFirst.values()) forms.sort((a, b) => b.parts.length - a.parts.length);
+  return byFirst;
+}
+
+let index: FormIndex | undefined;
+/** Every form by its first word, longest phrase first. Built once from the lexicon. */
+export function formIndex(): FormIndex {
+  index ??= build();
+  return index;
+}
+
+export interface Match {
+  readonly form: Form;
+  /** Index of the item after the phrase. */
+  readonly next: number;
+}
+
+const partsAt = (item: Item | undefined): readonly string[] | undefined =>
+  item?.is === 'word' ? item.parts : item?.is === 'other' ? [item.text] : undefined;
+
+/** The forms that the items at `start` spell, longest first; empty for an unknown word. */
+export function matchesAt(items: readonly Item[], start: number): Match[] {
+  const first = partsAt(items[start])?.[0];
+  const candidates = first === undefined ? undefined : formIndex().get(first);
+  if (!candidates) return [];
+  const found: Match[] = [];
+  for (const form of candidates) {
+    const next = endOf(items, start, form.parts);
+    if (next !== undefined) found.push({ form, next });
+  }
+  return found;
+}
+
+function endOf(items: readonly Item[], start: number, parts: readonly string[]): number | undefined {
+  let matched = 0;
+  for (let i = start; ; i++) {
+    for (const part of partsAt(items[i]) ?? [undefined]) {
+      if (part === undefined || parts[matched] !== part) return undefined;
+      matched++;
+    }
+    if (matched === parts.length) return i + 1;
+  }
+}

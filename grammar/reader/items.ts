@@ -1,0 +1,31 @@
+import type { PartialDate, Side, Span } from '../values.ts';
+
+/** What the outer structure of a line holds; the words in it are still without meaning. */
+export type Item =
+  | ({ readonly is: 'word'; readonly text: string; readonly parts: readonly string[] } & Span)
+  | ({
+      readonly is: 'number';
+      readonly low: number;
+      readonly high: number;
+      readonly range: boolean;
+      readonly bound?: '~' | '<' | '>';
+      /** `°` or `%` written at the number. */
+      readonly unit?: string;
+      /** `2+`. */
+      readonly plus?: boolean;
+      /** `?2`: the writer doubts the number. */
+    } & Span)
+  | ({ readonly is: 'slashed'; readonly first: number; readonly second: number } & Span)
+  | ({ readonly is: 'ordinal'; readonly low: number; readonly high: number } & Span)
+  | ({ readonly is: 'sided'; readonly side: Side; readonly ray: number } & Span)
+  | ({ readonly is: 'date'; readonly date: PartialDate } & Span)
+  | ({ readonly is: 'bad date'; readonly why: 'ambiguous' | 'impossible' } & Span)
+  | ({ readonly is: 'clock'; readonly hour: number; readonly minute: number } & Span)
+  | ({ readonly is: 'quote'; readonly text: string; readonly closed: boolean } & Span)
+  | ({ readonly is: 'question'; readonly touches: 'next' | 'previous' | 'nothing' } & Span)
+  | ({ readonly is: 'break'; readonly of: 'statement' | 'segment' } & Span)
+  | ({ readonly is: 'keeper' } & Span)
+  | ({ readonly is: 'comment' } & Span)
+  | ({ readonly is: 'other'; readonly text: string } & Span);
+
+export type ItemOf<K extends Item['is']> = Extract<Item, { is: K }>;

@@ -1,0 +1,186 @@
+import { EmbeddedActionsParser, type IToken, Lexer } from 'chevrotain';
+import type { PartialDate } from '../values.ts';
+import type { Item } from './items.ts';
+import * as t from './tokens.ts';
+
+const end = (token: IToken): number => token.startOffset + token.image.length;
+const span = (token: IToken, last: IToken = token) => ({ start: token.startOffset, end: end(last) });
+
+/**
+ * Reads the outer structure of one line: breaks, quotes, quantities with ranges and bounds, dates, and words.
+ * Every token belongs to exactly one item, so nothing of a line is lost.
+ */
+export class OutlineParser extends EmbeddedActionsParser {
+  constructor(skipValidations = true) {
+    super(t.SHAPES, { skipValidations, recoveryEnabled: false, maxLookahead: 3 });
+    this.performSelfAnalysis();
+  }
+
+  readonly line = this.RULE('line', (): Item[] => {
+    const items: Item[] = [];
+    this.MANY(() => {
+      const item = this.SUBRULE(this.item);
+      this.ACTION(() => items.push(item));
+    });
+    return items;
+  });
+
+  private readonly item = this.RULE(
+    'item',
+    (): Item =>
+      this.OR([
+        { ALT: () => word(this.CONSUME(t.Word)) },
+        { ALT: () => word(this.CONSUME(t.SignWord)) },
+        { ALT: () => this.SUBRULE(this.quantity) },
+        { ALT: () => this.SUBRULE(this.ordinals) },
+        { ALT: () => sided(this.CONSUME(t.SidedRay)) },
+        { ALT: () => slashed(this.CONSUME(t.Slashed)) },
+        { ALT: () => isoDate(this.CONSUME(t.IsoDate)) },
+        { ALT: (): Item => ({ is: 'bad date', why: 'ambiguous', ...span(this.CONSUME(t.SlashDate)) }) },
+        { ALT: () => clock(this.CONSUME(t.Clock)) },
+        { ALT: () => quote(this.CONSUME(t.Quote), true) },
+        { ALT: () => quote(this.CONSUME(t.OpenQuote), false) },
+        { ALT: () => question(this.CONSUME(t.Question), this.LA(-1), this.LA(1)) },
+        { ALT: (): Item => ({ is: 'break', of: 'segment', ...span(this.CONSUME(t.Comma)) }) },
+        { ALT: (): Item => ({ is: 'break', of: 'statement', ...span(this.CONSUME(t.Semicolon)) }) },
+        { ALT: (): Item => ({ is: 'break', of: 'statement', ...span(this.CONSUME(t.Stop)) }) },
+        { ALT: (): Item => ({ is: 'keeper', ...span(this.CONSUME(t.Keeper)) }) },
+        { ALT: (): Item => ({ is: 'comment', ...span(this.CONSUME(t.Comment)) }) },
+        { ALT: () => other(this.CONSUME(t.Arrow)) },
+        { ALT: () => other(this.CONSUME(t.Dash)) },
+        { ALT: () => other(this.CONSUME(t.Unit)) },
+        { ALT: () => other(this.CONSUME(t.Bound)) },
+        { ALT: () => other(this.CONSUME(t.Other)) },
+      ]),
+  );
+
+  /** `2`, `~10-15°`, `>50 %`, `2+`; the unit sign may stand off the number. */
+  private readonly quantity = this.RULE('quantity', (): Item => {
+    const bound = this.OPTION({ GATE: () => this.LA(2).tokenType === t.NumberShape, DEF: () => this.CONSUME(t.Bound) });
+    const first = this.CONSUME1(t.NumberShape);
+    const second = this.OPTION1({
+      GATE: () =>
+        this.LA(2).tokenType === t.NumberShape && touches(this.LA(0), this.LA(1)) && touches(this.LA(1), this.LA(2)),
+      DEF: () => {
+        this.CONSUME(t.Dash);
+        return this.CONSUME2(t.NumberShape);
+      },
+    });
+    const sign = this.OPTION2(() => this.CONSUME(t.Unit));
+    const plus = this.OPTION3({
+      GATE: () => this.LA(1).image === '+' && touches(this.LA(0), this.LA(1)),
+      DEF: () => this.CONSUME(t.Other),
+    });
+    return this.ACTION(() => quantity({ bound, first, second, sign, plus }));
+  });
+
+  /** `2nd`, `2nd-4th`. */
+  private readonly ordinals = this.RULE('ordinals', (): Item => {
+    const first = this.CONSUME(t.Ordinal);
+    const last = this.OPTION({
+      GATE: () => this.LA(2).tokenType === t.Ordinal,
+      DEF: () => {
+        this.CONSUME(t.Dash);
+        return this.CONSUME1(t.Ordinal);
+      },
+    });
+    return this.ACTION(() => ({
+      is: 'ordinal',
+      low: Number(first.image[0]),
+      high: Number((last ?? first).image[0]),
+      ...span(first, last ?? first),
+    }));
+  });
+}
+
+const touches = (left: IToken | undefined, right: IToken | undefined): boolean =>
+  left !== undefined && right !== undefined && end(left) === right.startOffset;
+
+const word = (token: IToken): Item => ({ is: 'word', text: token.image, parts: partsOf(token.image), ...span(token) });
+const other = (token: IToken): Item => ({ is: 'other', text: token.image, ...span(token) });
+const partsOf = (image: string): string[] => {
+  const lower = image.toLowerCase().replaceAll('’', "'");
+  return /^\p{L}.*-/u.test(lower) ? lower.split('-') : [lower];
+};
+
+interface QuantityTokens {
+  bound?: IToken | undefined;
+  first: IToken;
+  second?: IToken | undefined;
+  sign?: IToken | undefined;
+  plus?: IToken | undefined;
+}
+function quantity({ bound, first, second, sign, plus }: QuantityTokens): Item {
+  const low = Number(first.image);
+  const high = second ? Number(second.image) : low;
+  return {
+    is: 'number',
+    low,
+    high,
+    range: second !== undefined,
+    ...(bound ? { bound: boundOf(bound.image) } : {}),
+    ...(sign ? { unit: sign.image } : {}),
+    ...(plus ? { plus: true } : {}),
+    ...span(bound ?? first, plus ?? sign ?? second ?? first),
+  };
+}
+const boundOf = (image: string): '~' | '<' | '>' =>
+  image === '<' || image === '≤' ? '<' : image === '>' || image === '≥' ? '>' : '~';
+
+function slashed(token: IToken): Item {
+  const [first = '', second = ''] = token.image.split('/');
+  return { is: 'slashed', first: Number(first), second: Number(second), ...span(token) };
+}
+function sided(token: IToken): Item {
+  const right = token.image[0]?.toLowerCase() === 'r';
+  return { is: 'sided', side: right ? 'right' : 'left', ray: Number(token.image[1]), ...span(token) };
+}
+function clock(token: IToken): Item {
+  const [hour = 0, minute = 0] = token.image.split(':').map(Number);
+  if (hour > 23 || minute > 59) return { is: 'bad date', why: 'impossible', ...span(token) };
+  return { is: 'clock', hour, minute, ...span(token) };
+}
+function isoDate(token: IToken): Item {
+  const date = partialDate(token.image);
+  return date ? { is: 'date', date, ...span(token) } : { is: 'bad date', why: 'impossible', ...span(token) };
+}
+/** Reads `2026-03-09` or `2026-03`; `undefined` where the calendar has no such day. */
+export function partialDate(text: string): PartialDate | undefined {
+  const [year = 0, month = 0, day] = text.split('-').map(Number);
+  if (month < 1 || month > 12) return undefined;
+  if (day === undefined) return { year, month };
+  if (day < 1 || day > new Date(Date.UTC(year, month, 0)).getUTCDate()) return undefined;
+  return { year, month, day };
+}
+const quote = (token: IToken, closed: boolean): Item => ({
+  is: 'quote',
+  text: closed ? token.image.slice(1, -1) : token.image.slice(1),
+  closed,
+  ...span(token),
+});
+function question(token: IToken, previous: IToken | undefined, next: IToken | undefined): Item {
+  const after = next && !Number.isNaN(next.startOffset) && touches(token, next);
+  const before = previous && !Number.isNaN(previous.startOffset) && touches(previous, token);
+  return { is: 'question', touches: after ? 'next' : before ? 'previous' : 'nothing', ...span(token) };
+}
+
+interface Engine {
+  lexer: Lexer;
+  parser: OutlineParser;
+}
+let engine: Engine | undefined;
+/** One lexer and one parser, built at the first line: building costs more than reading a thousand lines. */
+function ready(): Engine {
+  engine ??= {
+    lexer: new Lexer(t.SHAPES, { positionTracking: 'onlyOffset', ensureOptimizations: true, skipValidations: true }),
+    parser: new OutlineParser(),
+  };
+  return engine;
+}
+
+/** The items of a line, in order, covering every character that is not white space. Never throws. */
+export function outline(text: string): Item[] {
+  const { lexer, parser } = ready();
+  parser.input = lexer.tokenize(text).tokens;
+  return parser.line();
+}

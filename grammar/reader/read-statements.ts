@@ -1,0 +1,168 @@
+import type { Slot } from '../lexicon/entry.ts';
+import type { HeadingNode, LineSyntax, StatementNode } from '../syntax.ts';
+import { Binder, beforeClaim, kindOfSubject, kindsOf } from './binder.ts';
+import { causeOf, finished } from './draft.ts';
+import { matchesAt } from './forms.ts';
+import type { Item } from './items.ts';
+import { outline } from './outline.ts';
+import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
+import { applyReach } from './reach.ts';
+import { readPair, readSubject, subjectText } from './read-subjects.ts';
+import { readWords } from './read-words.ts';
+import { subjectAt } from './subjects.ts';
+
+type Body = Pick<LineSyntax, 'statements' | 'roles' | 'problems' | 'heading'>;
+
+/** Reads the statements of a line from its text and the lexicon alone. Never throws; what it can't read it keeps and reports. */
+export function readStatements(line: string, items: readonly Item[] = outline(line)): Body {
+  const binder = new Binder(line, items);
+  const { heading, next } = readHeading(binder);
+  for (let i = next; i < items.length; ) i = step(binder, i);
+  binder.closeSegment();
+  applyReach(binder.statements);
+  const statements = binder.statements
+    .filter(({ elements, verbatim }) => verbatim.length > 0 || elements.some(({ is }) => is === 'finding'))
+    .map((draft): StatementNode => {
+      const findings = draft.elements.flatMap((each) => (each.is === 'finding' ? [finished(each.draft, line)] : []));
+      return { section: draft.section, start: draft.start, end: draft.end, findings, verbatim: draft.verbatim };
+    });
+  const roles = binder.roles.sort((a, b) => a.start - b.start);
+  return { statements, roles, problems: binder.problems, ...(heading ? { heading } : {}) };
+}
+
+/** `R:`, `2nd:`, or a side or subject alone on its line. */
+function readHeading(binder: Binder): { heading?: HeadingNode; next: number } {
+  const { items } = binder;
+  let next = 0;
+  const side = matchesAt(items, 0).find(({ form }) => form.side);
+  if (side) next = side.next;
+  const read = subjectAt({ items, start: next, commaJoins: true, opensFinding: () => false });
+  const subject = read && 'subject' in read ? read.subject : undefined;
+  const first = items[0];
+  const own = first?.is === 'sided' ? { side: first.side } : side?.form.side ? { side: side.form.side } : {};
+  if (read && subject) next = read.next;
+  if (next === 0) return { next: 0 };
+  const after = items[next];
+  if (after !== undefined && after.is !== 'keeper' && after.is !== 'comment') return { next: 0 };
+  if (side) binder.role('keyword', binder.span(0, side.next));
+  if (subject) {
+    binder.role('subject', subject, { canonical: subjectText(subject) });
+    binder.subject = subject;
+    binder.push({ is: 'subject', subject });
+  }
+  return { heading: { ...own, ...(subject ? { subject } : {}) }, next };
+}
+
+function step(binder: Binder, i: number): number {
+  const item = binder.items[i] as Item;
+  switch (item.is) {
+    case 'comment':
+      binder.role('comment', item);
+      return i + 1;
+    case 'break':
+      binder.role('punctuation', item);
+      if (item.of === 'segment') binder.closeSegment();
+      else binder.closeStatement(item.end);
+      return i + 1;
+    case 'keeper':
+      binder.role('punctuation', item);
+      return i + 1;
+    case 'quote':
+      return quoted(binder, item, i);
+    case 'question':
+      return questioned(binder, item, i);
+    case 'bad date':
+      binder.unread(item, 'ambiguous date', 'ambiguous-date');
+      return i + 1;
+    case 'word':
+    case 'other':
+      return readSubject(binder, i) ?? readWords(binder, i);
+    case 'ordinal':
+      return readPair(binder, item, i) ?? readSubject(binder, i) ?? lone(binder, i);
+    case 'sided':
+      return readSubject(binder, i) ?? lone(binder, i);
+    default:
+      return readQuantity(binder, i) ?? readSubject(binder, i) ?? lone(binder, i);
+  }
+}
+
+function lone(binder: Binder, i: number): number {
+  binder.unread(binder.span(i, i + 1), 'number without place', 'number-without-place');
+  return i + 1;
+}
+
+function quoted(binder: Binder, item: Extract<Item, { is: 'quote' }>, i: number): number {
+  const last = binder.last();
+  const draft = binder.current ?? (last?.is === 'finding' ? last.draft : undefined);
+  const waits = binder.no || binder.not || binder.before.length > 0;
+  if (draft && !waits) {
+    draft.quotes.push({ text: item.text, start: item.start, end: item.end });
+    draft.end = Math.max(draft.end, item.end);
+  } else binder.keep(item, true);
+  binder.role('verbatim', item);
+  if (!item.closed) binder.problems.push({ code: 'open-quote', text: item.text, start: item.start, end: item.end });
+  return i + 1;
+}
+
+function questioned(binder: Binder, item: Extract<Item, { is: 'question' }>, i: number): number {
+  if (item.touches === 'nothing') {
+    binder.unread(item, 'doubt');
+    return i + 1;
+  }
+  binder.role('modifier', item);
+  if (item.touches === 'next') {
+    binder.question = item;
+    return i + 1;
+  }
+  const draft = binder.current;
+  if (!draft) return i + 1;
+  const slot = Object.values(draft.slots).find(({ end }) => end === item.start);
+  if (slot) slot.causes.push(causeOf('doubt', item, binder.line));
+  else draft.doubted = item;
+  return i + 1;
+}
+
+function readQuantity(binder: Binder, i: number): number | undefined {
+  const item = binder.items[i] as Item;
+  const open = binder.openSlots();
+  const scale = scaleAt(binder, item, open);
+  if (scale) return scale(i);
+  const direct = fitItem(item, open);
+  if (direct) {
+    binder.setValue(direct.slot, direct.value, item, direct.cause);
+    return i + 1;
+  }
+  const quantity = quantityAt(binder.items, i);
+  if (!quantity) return undefined;
+  const ago = matchesAt(binder.items, quantity.next).some(({ form }) => form.parts.join(' ') === 'ago');
+  const dated = ago ? open.find(([, shape]) => shape.kind === 'date') : undefined;
+  if (dated) {
+    const fitted = fitQuantity(quantity, [[dated[0], { kind: 'duration' }]]);
+    if (fitted?.value.is !== 'duration') return undefined;
+    const { is: _, ...age } = fitted.value;
+    binder.setValue(dated[0], { is: 'ago', ago: age }, binder.span(i, quantity.next + 1));
+    return quantity.next + 1;
+  }
+  const fitted = fitQuantity(quantity, open);
+  if (!fitted) return undefined;
+  binder.setValue(fitted.slot, fitted.value, quantity, fitted.cause);
+  return quantity.next;
+}
+
+/** `scale 0-3` names the drawer scale of this statement. */
+function scaleAt(
+  binder: Binder,
+  item: Item,
+  open: readonly (readonly [string, Slot])[],
+): ((i: number) => number) | undefined {
+  if (item.is !== 'number' || !item.range) return undefined;
+  const previous = binder.roles.at(-1);
+  if (previous?.kind !== 'filler' || previous.slot !== 'scale') return undefined;
+  const shape = open.find(([slot]) => slot === 'scale')?.[1];
+  const text = `${item.low}-${item.high}`;
+  if (shape?.kind !== 'words' || !(text in shape.values)) return undefined;
+  return (i) => {
+    binder.setValue('scale', { is: 'word', words: [text] }, item);
+    return i + 1;
+  };
+}

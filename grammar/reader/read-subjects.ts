@@ -1,0 +1,104 @@
+import type { SubjectNode } from '../syntax.ts';
+import { type Binder, kindOfSubject, kindsOf } from './binder.ts';
+import { causeOf } from './draft.ts';
+import { type Match, matchesAt } from './forms.ts';
+import type { Item } from './items.ts';
+import { fitQuantity } from './quantities.ts';
+import { subjectAt } from './subjects.ts';
+
+export function readPair(binder: Binder, item: Extract<Item, { is: 'ordinal' }>, i: number): number | undefined {
+  const open = binder.openSlots().find(([, shape]) => shape.kind === 'pair');
+  if (!open || item.high !== item.low + 1 || item.low > 4) return undefined;
+  const fitted = fitQuantity({ ...item, range: true, plus: false, next: i + 1 }, [open]);
+  if (fitted) binder.setValue(fitted.slot, fitted.value, item);
+  return fitted ? i + 1 : undefined;
+}
+
+export function readSubject(binder: Binder, i: number): number | undefined {
+  const read = subjectAt({
+    items: binder.items,
+    start: i,
+    commaJoins: binder.atStart(),
+    opensFinding: (index) => opensValuedFinding(binder, index),
+  });
+  if (!read) return undefined;
+  const at = binder.span(i, read.next);
+  if ('problem' in read) {
+    const web = read.problem === 'ambiguous web';
+    binder.unread(at, web ? 'ambiguous web' : 'number without place', web ? 'ambiguous-web' : 'number-without-place');
+    return read.next;
+  }
+  const side = binder.side?.value;
+  const subject: SubjectNode = side ? { ...read.subject, side } : read.subject;
+  binder.side = undefined;
+  binder.flush();
+  bindSubject(binder, subject, read.next);
+  binder.role('subject', at, { canonical: subjectText(read.subject) });
+  return read.next;
+}
+
+/** `mtp rigid`, `joint congruent`: a joint word is a finding where its value follows, else part of the subject. */
+function opensValuedFinding(binder: Binder, index: number): boolean {
+  const match = binder.findingAt(index);
+  if (!match) return false;
+  return matchesAt(binder.items, match.next).some(
+    ({ form }) => form.values.has(match.id) || form.classes.has('absent') || form.classes.has('not done'),
+  );
+}
+
+function bindSubject(binder: Binder, subject: SubjectNode, next: number): void {
+  const last = binder.last();
+  const draft = last?.is === 'finding' ? last.draft : undefined;
+  const free = draft && !draft.subject && kindsOf(draft.id, draft.entry).includes(kindOfSubject(subject));
+  if (free && !followedByFinding(binder, next)) {
+    draft.subject = subject;
+    draft.end = Math.max(draft.end, subject.end);
+    if (subject.side) draft.side = subject.side;
+    return;
+  }
+  if (free) {
+    draft.causes.push(causeOf('subject between', subject, binder.line));
+    binder.between = subject;
+  }
+  if (last && last.is !== 'subject' && last.is !== 'break') binder.push({ is: 'break' });
+  binder.current = undefined;
+  binder.subject = subject;
+  binder.push({ is: 'subject', subject });
+}
+
+/** Does a finding follow, past fillers, denials and adjectives? A value, a status or a break does not count. */
+function followedByFinding(binder: Binder, index: number): boolean {
+  for (let i = index; ; ) {
+    const [match] = matchesAt(binder.items, i);
+    if (!match || takesAsValue(binder, match)) return false;
+    if (binder.findingAt(i) || match.form.section) return true;
+    const passes = ['filler', 'harmless', 'no', 'not', 'adjective'] as const;
+    if (!passes.some((name) => match.form.classes.has(name)) && match.form.values.size === 0) return false;
+    i = match.next;
+  }
+}
+const takesAsValue = (binder: Binder, { form }: Match): boolean => {
+  const draft = binder.current;
+  if (!draft || draft.id === 'panel') return false;
+  return (
+    form.values.has(draft.id) || form.labels.has(draft.id) || form.classes.has('absent') || form.classes.has('not done')
+  );
+};
+
+const ORDINALS = ['', '1st', '2nd', '3rd', '4th', '5th'];
+/** The canonical words of a subject. */
+export function subjectText(subject: SubjectNode): string {
+  if (subject.at === 'others') return 'others';
+  if (subject.at === 'webs')
+    return subject.webs.length === 1 ? `web ${subject.webs[0]}` : `webs ${runText(subject.webs, String)}`;
+  if (subject.side && subject.rays.length === 1) return `${subject.side === 'right' ? 'R' : 'L'}${subject.rays[0]}`;
+  if (subject.part === 'metatarsal') return `MT ${subject.rays.join(' and ')}`;
+  const joint = subject.part === 'joint' ? ' MTP' : '';
+  return runText(subject.rays, (ray) => ORDINALS[ray] ?? '') + joint;
+}
+function runText(numbers: readonly number[], text: (n: number) => string): string {
+  const [first = 0] = numbers;
+  const last = numbers.at(-1) ?? first;
+  const run = last - first === numbers.length - 1;
+  return run && numbers.length > 1 ? `${text(first)}-${text(last)}` : numbers.map(text).join(' and ');
+}

@@ -1,0 +1,234 @@
+import { entryOf } from '../lexicon/index.ts';
+import type { Role, SubjectNode } from '../syntax.ts';
+import { type Binder, beforeClaim } from './binder.ts';
+import { causeOf, hasValue } from './draft.ts';
+import { type Match, matchesAt } from './forms.ts';
+
+/** Reads the word or phrase at an index; returns the index after it. */
+export function readWords(binder: Binder, i: number): number {
+  const matches = matchesAt(binder.items, i);
+  for (const match of matches) if (take(binder, match, i)) return match.next;
+  const next = matches[0]?.next ?? i + 1;
+  const at = binder.span(i, next);
+  const item = binder.items[i];
+  if (item?.is === 'other' && (item.text === '(' || item.text === ')')) binder.role('punctuation', item);
+  else if (item?.is === 'other' && /^(->|→)$/.test(item.text)) binder.unread(at, 'comparison', 'word-out-of-place');
+  else if (matches.length > 0) binder.unread(at, 'word out of place', 'word-out-of-place');
+  else binder.unread(at, 'unknown word', 'unknown-word');
+  return next;
+}
+
+type Taker = (binder: Binder, match: Match, index: number) => boolean;
+/** The order of reading, as a table: the first that takes the phrase wins. */
+const take: Taker = (binder, match, index) => TAKERS.some((taker) => taker(binder, match, index));
+
+const takeValue: Taker = (binder, { form, next }, index) => {
+  const draft = binder.current;
+  if (!draft || draft.id === 'panel' || binder.before.length > 0) return false;
+  const open = new Map(binder.openSlots());
+  const claim = form.values.get(draft.id)?.find(({ slot }) => open.has(slot));
+  if (!claim || (claim.slot === 'scale' && binder.roles.at(-1)?.slot !== 'scale')) return false;
+  const at = binder.span(index, next);
+  binder.setValue(claim.slot, { is: 'word', words: [claim.value] }, at, eitherNeighbour(binder, form, next));
+  binder.roles[binder.roles.length - 1] = { ...(binder.roles.at(-1) as Role), canonical: claim.value };
+  return true;
+};
+/** `swollen mild tender`: the adjective could belong to either neighbour. */
+function eitherNeighbour(binder: Binder, form: Match['form'], next: number): 'either neighbour' | undefined {
+  const after = binder.findingAt(next);
+  return after && beforeClaim(form, after.id, entryOf(after.id)) ? 'either neighbour' : undefined;
+}
+
+const takeLabel: Taker = (binder, { form, next }, index) => {
+  const draft = binder.current;
+  if (!draft || draft.id === 'panel') return false;
+  const slot = form.labels.get(draft.id);
+  if (!slot || !binder.openSlots().some(([open]) => open === slot)) return false;
+  binder.role('filler', binder.span(index, next), { finding: draft.id, slot });
+  return true;
+};
+
+const takeStatus: Taker = (binder, { form, next }, index) => {
+  const draft = binder.current;
+  if (!draft || binder.no || binder.not || binder.before.length > 0) return false;
+  const { classes } = form;
+  const status = classes.has('absent')
+    ? 'absent'
+    : classes.has('not done')
+      ? 'not done'
+      : classes.has('unable')
+        ? 'unable'
+        : classes.has('equivocal')
+          ? 'equivocal'
+          : classes.has('positive') || classes.has('present')
+            ? 'present'
+            : undefined;
+  if (!status) return false;
+  const at = binder.span(index, next);
+  if (classes.has('positive') && draft.entry?.bare === 'incomplete')
+    draft.causes.push(causeOf('named result', at, binder.line));
+  binder.giveStatus(status, at);
+  if (status !== 'present') draft.open = draft.entry?.bare === 'incomplete' && status === 'equivocal';
+  binder.role('modifier', at, draft.id === 'panel' ? {} : { finding: draft.id });
+  return true;
+};
+
+const takeDenial: Taker = (binder, { form, next }, index) => {
+  const at = binder.span(index, next);
+  const planned = binder.section === 'plan';
+  if (form.classes.has('distancing') && form.parts.join(' ') === 'possible') return deniedPossible(binder, at);
+  if (form.classes.has('not')) {
+    if (!binder.findingAt(next) || binder.no || binder.not) {
+      binder.unread(at, 'misplaced not', 'word-out-of-place');
+      return true;
+    }
+    binder.not = { value: planned ? 'avoid' : 'absent', ...at };
+  } else if (form.classes.has('no') || (planned && form.classes.has('avoid'))) {
+    binder.flush();
+    binder.no = { value: planned ? 'avoid' : 'absent', ...at };
+  } else return false;
+  binder.role('modifier', at);
+  return true;
+};
+/** `no drawer possible`: the test could not be done. */
+function deniedPossible(binder: Binder, at: { start: number; end: number }): boolean {
+  const draft = binder.current;
+  if (!draft?.denied || hasValue(draft)) return false;
+  draft.status = 'unable';
+  draft.end = at.end;
+  draft.denied = false;
+  binder.role('modifier', at);
+  return true;
+}
+
+/** An adjective or a place that belongs to the finding after it. */
+const takeBefore: Taker = (binder, { form, next }, index) => {
+  const after = binder.findingAt(next);
+  const at = binder.span(index, next);
+  if (form.classes.has('adjective') && binder.no && !binder.no.adjective && after) {
+    binder.no = { ...binder.no, adjective: true };
+    binder.role('filler', at);
+    return true;
+  }
+  if (!after || !beforeClaim(form, after.id, entryOf(after.id))) return false;
+  binder.before.push({ form, ...at });
+  return true;
+};
+
+const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
+  const at = binder.span(index, next);
+  const claim = binder.findingIn(form);
+  const opens = form.section && (form.section.strong || binder.atStart()) && !(claim && binder.sectionNamed);
+  if (form.section && opens && !binder.no && !binder.not) {
+    const { section } = form.section;
+    if (section === 'operation' && binder.sectionNamed && binder.section === 'plan') return false;
+    binder.openSection(section, at);
+    const own = form.findings.find(({ id }) => id === section);
+    if (own) {
+      binder.roles.pop();
+      binder.startFinding(own, at);
+    }
+    return true;
+  }
+  if (!claim) return false;
+  if (heads(binder, claim.id, next)) {
+    binder.role('keyword', at);
+    return true;
+  }
+  binder.startFinding(claim, at);
+  return true;
+};
+/** `pulses dp 2`: a collecting word before its own members is only their heading. */
+const HEADS: Readonly<Record<string, readonly string[]>> = { pulses: ['dp', 'pt'] };
+function heads(binder: Binder, id: string, next: number): boolean {
+  const members = HEADS[id];
+  const after = binder.findingAt(next);
+  return members !== undefined && after !== undefined && members.includes(after.id);
+}
+
+const takeSide: Taker = (binder, { form, next }, index) => {
+  if (!form.side) return false;
+  const at = binder.span(index, next);
+  const last = binder.last();
+  const draft = last?.is === 'finding' ? last.draft : undefined;
+  const ends = binder.items[next] === undefined || ['break', 'comment'].includes(binder.items[next]?.is ?? '');
+  if (last?.is === 'subject' && last.subject === binder.subject) {
+    const sided: SubjectNode = { ...last.subject, side: form.side, end: at.end };
+    binder.statement.elements[binder.statement.elements.length - 1] = { is: 'subject', subject: sided };
+    binder.subject = sided;
+  } else if (draft && ends && !draft.side) {
+    draft.side = form.side;
+    draft.end = at.end;
+  } else if (binder.statement.elements.length === 0 && binder.sectionNamed && binder.roles.at(-1)?.kind === 'keyword')
+    binder.sectionSide = form.side;
+  else {
+    binder.flush();
+    binder.side = { value: form.side, ...at };
+  }
+  binder.role('modifier', at);
+  return true;
+};
+
+const takePanel: Taker = (binder, { form, next }, index) => {
+  if (!form.classes.has('panel')) return false;
+  const last = binder.last();
+  const item = binder.items[next];
+  const ends = item === undefined || item.is === 'break' || item.is === 'comment' || item.is === 'quote';
+  const starts = last === undefined || last.is === 'subject' || last.is === 'break';
+  if (!starts || !ends || binder.no || binder.not || binder.side || binder.before.length > 0) return false;
+  const at = binder.span(index, next);
+  if (binder.section === 'exam' || binder.section === 'stand') {
+    const draft = binder.draft('panel', undefined, at);
+    if (draft.subject?.side) draft.side = draft.subject.side;
+    binder.push({ is: 'finding', draft });
+    binder.role('value', at);
+  } else if (binder.canHold('unremarkable')) binder.startFinding({ id: 'unremarkable' }, at);
+  else return false;
+  return true;
+};
+
+const takeClass: Taker = (binder, { form, next }, index) => {
+  const at = binder.span(index, next);
+  const { classes } = form;
+  if (classes.has('distancing')) {
+    binder.flush();
+    binder.push({ is: 'distancing', cause: causeOf('distancing word', at, binder.line) });
+    binder.keep(at, false);
+    binder.role('modifier', at);
+    return true;
+  }
+  if (classes.has('foreign part')) {
+    binder.unread(at, 'foreign part', 'word-out-of-place');
+    return true;
+  }
+  if (classes.has('list end') && inDenial(binder)) {
+    binder.push({ is: 'list end' });
+    binder.role('filler', at);
+    return true;
+  }
+  if (classes.has('harmless') || classes.has('filler')) {
+    binder.role('filler', at);
+    return true;
+  }
+  return false;
+};
+/** Is the statement still within reach of a `no`? */
+function inDenial(binder: Binder): boolean {
+  const { elements } = binder.statement;
+  const subject = elements.findLastIndex((each) => each.is === 'subject');
+  const rest = elements.slice(subject + 1);
+  const denier = rest.findLastIndex((each) => each.is === 'finding' && each.draft.denied);
+  return denier >= 0 && rest.slice(denier + 1).every((each) => each.is !== 'finding' || !hasValue(each.draft));
+}
+
+const TAKERS: readonly Taker[] = [
+  takeValue,
+  takeStatus,
+  takeLabel,
+  takeDenial,
+  takeBefore,
+  takeSectionOrFinding,
+  takeSide,
+  takePanel,
+  takeClass,
+];

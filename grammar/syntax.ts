@@ -1,0 +1,144 @@
+import type { Section } from './lexicon/entry.ts';
+import type { FindingId } from './lexicon/index.ts';
+import type { DrawerScale, PartialDate, Ray, Side, Span, Status, Value, Web } from './values.ts';
+
+/** What a finding is said of, as typed. `others` are the lesser rays without a statement in the visit. */
+export type SubjectNode =
+  | ({
+      readonly at: 'rays';
+      readonly rays: readonly Ray[];
+      readonly part?: 'joint' | 'metatarsal';
+      readonly side?: Side | 'both';
+    } & Span)
+  | ({ readonly at: 'webs'; readonly webs: readonly Web[]; readonly side?: Side | 'both' } & Span)
+  | ({ readonly at: 'others'; readonly side?: Side | 'both' } & Span);
+
+/** Why a finding or a value can't be read with certainty. The span is the smallest offending text. */
+export interface Cause extends Span {
+  readonly why: CauseKind;
+  readonly text: string;
+}
+export type CauseKind =
+  | 'unknown word'
+  | 'word out of place'
+  | 'number without place'
+  | 'distancing word'
+  | 'reach of no'
+  | 'misplaced not'
+  | 'doubt'
+  | 'either neighbour'
+  | 'subject without finding'
+  | 'subject between'
+  | 'absent with value'
+  | 'no result'
+  | 'named result'
+  | 'out of range'
+  | 'wrong unit'
+  | 'wide range'
+  | 'ambiguous web'
+  | 'ambiguous date'
+  | 'foreign part'
+  | 'comparison'
+  | 'no subject'
+  | 'wrong subject'
+  | 'two statuses';
+
+export interface SlotNode extends Span {
+  readonly value: Value;
+  readonly causes: readonly Cause[];
+}
+
+/** One finding of a statement. Unclear (any cause) is written verbatim and never computed with. */
+export interface FindingNode extends Span {
+  readonly id: FindingId | 'panel';
+  readonly section: Section;
+  readonly word: Span;
+  readonly subject?: SubjectNode;
+  readonly side?: Side | 'both';
+  readonly status: Status;
+  readonly slots: Readonly<Record<string, SlotNode>>;
+  readonly quotes: readonly (Span & { readonly text: string })[];
+  readonly causes: readonly Cause[];
+  /** Which comma-separated segment of the line it stands in. */
+  readonly segment: number;
+}
+
+/** Text that is kept as typed: unread words, loose quotes. */
+export interface VerbatimNode extends Span {
+  readonly text: string;
+  readonly subject?: SubjectNode;
+  readonly quote: boolean;
+  readonly segment: number;
+}
+
+export interface StatementNode extends Span {
+  readonly section: Section;
+  readonly findings: readonly FindingNode[];
+  readonly verbatim: readonly VerbatimNode[];
+}
+
+export type RoleKind =
+  | 'keyword'
+  | 'subject'
+  | 'finding'
+  | 'value'
+  | 'modifier'
+  | 'filler'
+  | 'punctuation'
+  | 'verbatim'
+  | 'comment'
+  | 'reported';
+/** Every character that is not white space belongs to exactly one role; `canonical` is what the formatter writes. */
+export interface Role extends Span {
+  readonly kind: RoleKind;
+  readonly canonical?: string;
+  /** The finding that the text belongs to, for hover. */
+  readonly finding?: FindingId;
+  readonly slot?: string;
+}
+
+/** A report of the reader itself; the other reports come from rules over facts. */
+export interface ReadingProblem extends Span {
+  readonly code: ReadingCode;
+  readonly text: string;
+  readonly section?: Section;
+}
+export type ReadingCode =
+  | 'unknown-word'
+  | 'word-out-of-place'
+  | 'number-without-place'
+  | 'unread-red-flag'
+  | 'open-quote'
+  | 'ambiguous-date'
+  | 'ambiguous-web'
+  | 'bad-header'
+  | 'unknown-code';
+
+export type VisitKind = 'first' | 'review' | 'preop' | 'operation' | 'postop' | 'phone' | 'emergency';
+export type HeaderNode =
+  | { readonly is: 'version'; readonly version: number }
+  | {
+      readonly is: 'patient';
+      readonly name: string;
+      readonly born?: number;
+      readonly sex?: 'female' | 'male' | 'other';
+    }
+  | { readonly is: 'scales'; readonly drawer: DrawerScale }
+  | { readonly is: 'visit'; readonly date?: PartialDate; readonly kind?: VisitKind; readonly side?: Side | 'both' }
+  | { readonly is: 'allow'; readonly code: string; readonly reason: string; readonly at: Span };
+
+/** A heading's side and subject hold down to the next heading or visit. */
+export interface HeadingNode {
+  readonly side?: Side | 'both';
+  readonly subject?: SubjectNode;
+}
+
+export interface LineSyntax {
+  readonly text: string;
+  readonly kind: 'blank' | 'comment' | 'header' | 'statements';
+  readonly header?: HeaderNode;
+  readonly heading?: HeadingNode;
+  readonly statements: readonly StatementNode[];
+  readonly roles: readonly Role[];
+  readonly problems: readonly ReadingProblem[];
+}
