@@ -1,11 +1,22 @@
 import type { Value, ValueOf } from '../values.ts';
 import type { Entry, Slot } from './entry.ts';
-import { EXAM } from './exam.ts';
 import { HISTORY } from './history.ts';
 import { IMAGING } from './imaging.ts';
+import { INSPECTION } from './inspection.ts';
+import { RAY } from './ray.ts';
 import { OPERATION, PLAN, TREATMENT } from './treatment.ts';
+import { WEBS_AND_FOOT } from './webs-and-foot.ts';
 
-export const LEXICON = [...HISTORY, ...TREATMENT, ...EXAM, ...IMAGING, ...OPERATION, ...PLAN] as const;
+export const LEXICON = [
+  ...HISTORY,
+  ...TREATMENT,
+  ...INSPECTION,
+  ...RAY,
+  ...WEBS_AND_FOOT,
+  ...IMAGING,
+  ...OPERATION,
+  ...PLAN,
+] as const;
 
 export type FindingId = (typeof LEXICON)[number]['id'];
 type EntryOf<F extends FindingId> = Extract<(typeof LEXICON)[number], { id: F }>;

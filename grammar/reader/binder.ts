@@ -75,6 +75,8 @@ export class Binder {
     const cause = causeOf(why, at, this.line);
     this.push({ is: 'unread', cause });
     this.keep(at, false);
+    const earlier = this.roles.findLastIndex(({ start }) => start === at.start);
+    if (earlier >= 0) this.roles.splice(earlier, 1);
     this.role('reported', at);
     if (code) this.problems.push({ code, text: cause.text, section: this.section, start: at.start, end: at.end });
   }
@@ -102,7 +104,7 @@ export class Binder {
     this.current = undefined;
     this.between = undefined;
     this.segment++;
-    this.push({ is: 'break' });
+    this.push({ is: 'break', by: 'punctuation' });
   }
   /** `swelling no`, with nothing after it, denies the bare finding before. */
   private denyBack(no: Span): void {

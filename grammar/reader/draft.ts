@@ -34,7 +34,8 @@ export type Element =
   | { readonly is: 'distancing'; readonly cause: Cause }
   | { readonly is: 'subject'; readonly subject: SubjectNode }
   | { readonly is: 'list end' }
-  | { readonly is: 'break' };
+  /** A subject that starts a statement within a segment breaks it too. */
+  | { readonly is: 'break'; readonly by: 'punctuation' | 'subject' };
 
 export interface StatementDraft {
   readonly section: Section;

@@ -159,9 +159,14 @@ const quote = (token: IToken, closed: boolean): Item => ({
   ...span(token),
 });
 function question(token: IToken, previous: IToken | undefined, next: IToken | undefined): Item {
-  const after = next && !Number.isNaN(next.startOffset) && touches(token, next);
+  const after = next && /^[\p{L}\d~<>]/u.test(next.image) && touches(token, next);
   const before = previous && !Number.isNaN(previous.startOffset) && touches(previous, token);
-  return { is: 'question', touches: after ? 'next' : before ? 'previous' : 'nothing', ...span(token) };
+  const either = after && before;
+  return {
+    is: 'question',
+    touches: either ? 'nothing' : after ? 'next' : before ? 'previous' : 'nothing',
+    ...span(token),
+  };
 }
 
 interface Engine {

@@ -9,20 +9,24 @@ export function applyReach(statements: readonly StatementDraft[]): void {
   let before: Draft | undefined;
   for (const { elements } of statements) {
     deny(elements);
-    for (const segment of segments(elements)) {
+    for (const { by, elements: segment } of segments(elements)) {
       unreadReach(segment);
       distancingReach(segment, before);
-      loneSubjects(segment);
+      loneSubjects(segment, by === 'subject' ? before : undefined);
       before = findings(segment).at(-1) ?? before;
     }
   }
 }
 
-function segments(elements: readonly Element[]): Element[][] {
-  const list: Element[][] = [[]];
+interface Segment {
+  readonly by: 'punctuation' | 'subject';
+  readonly elements: Element[];
+}
+function segments(elements: readonly Element[]): Segment[] {
+  const list: Segment[] = [{ by: 'punctuation', elements: [] }];
   for (const element of elements) {
-    if (element.is === 'break') list.push([]);
-    else list.at(-1)?.push(element);
+    if (element.is === 'break') list.push({ by: element.by, elements: [] });
+    else list.at(-1)?.elements.push(element);
   }
   return list;
 }
@@ -47,18 +51,19 @@ function distancingReach(segment: readonly Element[], before: Draft | undefined)
   for (const draft of here.length > 0 ? here : before ? [before] : []) draft.causes.push(...causes);
 }
 
-/** A subject that no finding of its segment follows makes its neighbours unclear, unless it stands alone to open a list. */
-function loneSubjects(segment: readonly Element[]): void {
+/**
+ * A subject that no finding of its segment follows makes its neighbours unclear. Alone between commas it opens a list and
+ * is harmless; alone after a finding (`drawer 2 3rd`) it reaches `before`.
+ */
+function loneSubjects(segment: readonly Element[], before: Draft | undefined): void {
   segment.forEach((element, i) => {
     if (element.is !== 'subject') return;
     const next = segment[i + 1];
-    const last = segment.at(-1) === element;
-    if (next?.is === 'finding' || next?.is === 'unread' || next?.is === 'distancing' || (last && segment.length === 1))
-      return;
+    if (next && next.is !== 'subject') return;
     const { start, end } = element.subject;
     const cause: Cause = { why: 'subject without finding', text: '', start, end };
-    const left = findings(segment.slice(0, i)).at(-1);
-    const right = findings(segment.slice(i + 1))[0];
+    const left = findings(segment.slice(0, i)).at(-1) ?? (i === 0 ? before : undefined);
+    const right = next ? findings(segment.slice(i + 1))[0] : undefined;
     for (const draft of [left, right]) draft?.causes.push(cause);
   });
 }

@@ -1,6 +1,6 @@
 import type { Slot } from '../lexicon/entry.ts';
 import type { HeadingNode, LineSyntax, StatementNode } from '../syntax.ts';
-import { Binder, beforeClaim, kindOfSubject, kindsOf } from './binder.ts';
+import { Binder } from './binder.ts';
 import { causeOf, finished } from './draft.ts';
 import { matchesAt } from './forms.ts';
 import type { Item } from './items.ts';

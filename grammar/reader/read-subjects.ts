@@ -60,7 +60,7 @@ function bindSubject(binder: Binder, subject: SubjectNode, next: number): void {
     draft.causes.push(causeOf('subject between', subject, binder.line));
     binder.between = subject;
   }
-  if (last && last.is !== 'subject' && last.is !== 'break') binder.push({ is: 'break' });
+  if (last?.is === 'finding' || last?.is === 'list end') binder.push({ is: 'break', by: 'subject' });
   binder.current = undefined;
   binder.subject = subject;
   binder.push({ is: 'subject', subject });

@@ -123,7 +123,7 @@ const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
     const { section } = form.section;
     if (section === 'operation' && binder.sectionNamed && binder.section === 'plan') return false;
     binder.openSection(section, at);
-    const own = form.findings.find(({ id }) => id === section);
+    const own = form.findings.find(({ id }) => id === section && binder.canHold(id));
     if (own) {
       binder.roles.pop();
       binder.startFinding(own, at);

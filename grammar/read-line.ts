@@ -1,0 +1,24 @@
+import { readHeader } from './reader/header.ts';
+import { outline } from './reader/outline.ts';
+import { readStatements } from './reader/read-statements.ts';
+import type { LineSyntax } from './syntax.ts';
+
+/**
+ * Reads one line from its text and the lexicon alone; equal lines give equal syntax, so a caller may share them.
+ * Offsets are relative to the line. Never throws: what it can't read it keeps, marks and reports.
+ */
+export function readLine(text: string): LineSyntax {
+  const items = outline(text);
+  const empty = { text, statements: [], roles: [], problems: [] };
+  const [first] = items;
+  if (!first) return { ...empty, kind: 'blank' };
+  if (first.is === 'comment')
+    return { ...empty, kind: 'comment', roles: [{ kind: 'comment', start: first.start, end: first.end }] };
+  const header = readHeader(text, items);
+  if (!header) return { text, kind: 'statements', ...readStatements(text, items) };
+  const { roles, problems } = header;
+  return { ...empty, kind: 'header', roles, problems, ...(header.header ? { header: header.header } : {}) };
+}
+
+/** Does the line open a visit? Cheap enough to ask of every line of a file. */
+export const opensVisit = (text: string): boolean => /^\s*visit(?![A-Za-z\u00c0-\u024f-])/i.test(text);
