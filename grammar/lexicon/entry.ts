@@ -103,7 +103,7 @@ type Draft = Omit<Entry, 'since' | 'forms' | 'leads' | 'slots' | 'many'> &
 /** Completes an entry with the empty defaults of its optional lists; no slot has a default value. */
 export function entry<const I extends string, const S extends Readonly<Record<string, Slot>>>(
   draft: Draft & { readonly id: I; readonly slots: S },
-): Entry & { readonly id: I; readonly slots: S } {
+): Omit<Entry, 'id' | 'slots'> & { readonly id: I; readonly slots: S } {
   return { forms: [], leads: {}, many: false, ...draft, since: 1 };
 }
 
@@ -116,7 +116,11 @@ export function words<const V extends Readonly<Record<string, readonly string[]>
 export function number(unit: Unit | '', min: number, max: number, bare = false, more: SlotBase = {}): NumberSlot {
   return { kind: 'number', unit, min, max, bare, ...more };
 }
-export function grade(of: GradeSlot['of'], max: number, labels: readonly string[] = ['grade', 'gr']): GradeSlot {
+export function grade<const G extends GradeSlot['of']>(
+  of: G,
+  max: number,
+  labels: readonly string[] = ['grade', 'gr'],
+): GradeSlot & { readonly of: G } {
   return { kind: 'grade', of, min: 0, max, labels };
 }
 export const duration = (labels: readonly string[] = ['for', 'x']): DurationSlot => ({ kind: 'duration', labels });

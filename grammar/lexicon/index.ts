@@ -44,7 +44,7 @@ type ValueOfSlot<S extends Slot> = S extends { kind: 'words'; values: Readonly<R
 
 /** The values that a finding may carry, typed from its lexicon entry. */
 export type ValuesOf<F extends FindingId> = {
-  readonly [S in SlotId<F>]?: ValueOfSlot<EntryOf<F>['slots'][S] & Slot>;
+  readonly [S in SlotId<F>]?: ValueOfSlot<Extract<EntryOf<F>['slots'][S], Slot>>;
 };
 
 const BY_ID: ReadonlyMap<string, Entry> = new Map(LEXICON.map((entry) => [entry.id, entry]));

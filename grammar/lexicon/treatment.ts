@@ -26,7 +26,7 @@ export const TREATMENT = [
   entry({
     ...shared,
     id: 'tape',
-    subjects: ['ray', 'foot'],
+    subjects: ['ray', 'foot', 'patient'],
     word: 'tape',
     forms: ['taping', 'strapping', 'toe tape', 'sling tape'],
     slots: course,
@@ -38,7 +38,7 @@ export const TREATMENT = [
   entry({
     ...shared,
     id: 'pad',
-    subjects: ['ray', 'foot'],
+    subjects: ['ray', 'foot', 'patient'],
     word: 'met-pad',
     forms: ['pad', 'metatarsal pad', 'met dome', 'metatarsal dome'],
     slots: course,
@@ -49,7 +49,7 @@ export const TREATMENT = [
   entry({
     ...shared,
     id: 'insert',
-    subjects: ['foot'],
+    subjects: ['foot', 'patient'],
     word: 'stiff-insert',
     forms: ['insert', 'insole', 'stiff sole', 'carbon plate', 'carbon insert', 'rocker', 'rocker sole', 'stiff shoe'],
     slots: course,
@@ -60,7 +60,7 @@ export const TREATMENT = [
   entry({
     ...shared,
     id: 'boot',
-    subjects: ['foot'],
+    subjects: ['foot', 'patient'],
     word: 'boot',
     forms: ['walker', 'walking boot', 'walker boot'],
     slots: course,
@@ -82,7 +82,7 @@ export const TREATMENT = [
   entry({
     ...shared,
     id: 'steroid',
-    subjects: ['ray', 'web'],
+    subjects: ['ray', 'web', 'foot', 'patient'],
     word: 'steroid',
     forms: ['cortisone', 'steroid injection', 'cortisone injection', 'corticosteroid'],
     slots: { ...course, count: number('', 1, 20, false, { labels: ['count', 'times'] }) },
@@ -115,7 +115,7 @@ export const PLAN = [
     kind: 'event',
     bare: 'incomplete',
     sections: ['plan'],
-    subjects: ['ray', 'web', 'foot'],
+    subjects: ['ray', 'web', 'foot', 'patient'],
     word: 'image',
     forms: ['imaging', 'request'],
     leads: {

@@ -1,0 +1,65 @@
+import type { FindingId } from '../../grammar/lexicon/index.ts';
+import type { Ray, Side, Web } from '../../grammar/values.ts';
+import type { AnyFact } from './facts.ts';
+import { factsOf } from './read-facts.ts';
+
+type FactOf<F extends FindingId> = Extract<AnyFact, { finding: F }>;
+
+/** How the core asks: silence is an answer of its own and never means normal. */
+export type Answer<F extends FindingId> =
+  | { readonly is: 'stated'; readonly fact: FactOf<F> }
+  | { readonly is: 'conflicting'; readonly facts: readonly FactOf<F>[] }
+  | { readonly is: 'unclear'; readonly facts: readonly FactOf<F>[] }
+  | { readonly is: 'not mentioned' };
+
+export interface About {
+  readonly side?: Side;
+  readonly ray?: Ray;
+  readonly web?: Web;
+  /** Only what is said of the foot or the patient. */
+  readonly whole?: true;
+}
+
+/** Is the fact about this side and subject? A fact of the patient is about every side; one of the foot, about its rays only when asked as whole. */
+export function concerns(fact: AnyFact, about: About): boolean {
+  const { subject, side } = fact;
+  if (about.side && side && side !== about.side) return false;
+  if (about.ray !== undefined) return subject.at === 'ray' && subject.ray === about.ray;
+  if (about.web !== undefined) return subject.at === 'web' && subject.web === about.web;
+  return about.whole ? subject.at === 'foot' || subject.at === 'patient' : true;
+}
+
+/** The one clear statement of a finding about a subject, or why there is none. Equal statements are one. */
+export function ask<F extends FindingId>(facts: readonly AnyFact[], finding: F, about: About): Answer<F> {
+  const all = (factsOf(facts, finding) as unknown as FactOf<F>[]).filter((fact) => concerns(fact, about));
+  const clear = all.filter(({ clarity }) => clarity === 'clear');
+  const [first] = clear;
+  if (!first) return all.length > 0 ? { is: 'unclear', facts: all } : { is: 'not mentioned' };
+  return clear.every((fact) => sameMeaning(fact, first))
+    ? { is: 'stated', fact: first }
+    : { is: 'conflicting', facts: clear };
+}
+
+/** Do two facts of one finding say the same? Places and quotes aside. */
+export const sameMeaning = (a: AnyFact, b: AnyFact): boolean =>
+  a.status === b.status && JSON.stringify(sorted(a.values)) === JSON.stringify(sorted(b.values));
+
+const sorted = (values: object): [string, unknown][] => Object.entries(values).sort(([a], [b]) => a.localeCompare(b));
+
+/** All clear facts of a finding about a subject; for findings that may stand many times. */
+export const clearFacts = <F extends FindingId>(
+  facts: readonly AnyFact[],
+  finding: F,
+  about: About = {},
+): FactOf<F>[] =>
+  (factsOf(facts, finding) as unknown as FactOf<F>[]).filter(
+    (fact) => fact.clarity === 'clear' && concerns(fact, about),
+  );
+
+/** Is any clear fact of the finding present (or absent) about the subject? */
+export const isStated = (
+  facts: readonly AnyFact[],
+  finding: FindingId,
+  status: 'present' | 'absent',
+  about: About = {},
+): boolean => clearFacts(facts, finding, about).some((fact) => fact.status === status);

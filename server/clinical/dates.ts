@@ -1,0 +1,53 @@
+import { Temporal } from 'temporal-polyfill';
+import type { Duration, PartialDate } from '../../grammar/values.ts';
+
+/** A day without time. */
+export type Day = Temporal.PlainDate;
+
+/** Reads an ISO day (`2026-03-09`); `undefined` for anything else or a day that the calendar lacks. */
+export function dayOf(iso: string): Day | undefined {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(iso)) return undefined;
+  try {
+    return Temporal.PlainDate.from(iso, { overflow: 'reject' });
+  } catch {
+    return undefined;
+  }
+}
+export const dayFrom = (date: PartialDate & { month: number; day: number }): Day => Temporal.PlainDate.from(date);
+
+/** Whole days from one day to another; negative where `to` is earlier. */
+export const daysBetween = (from: Day, to: Day): number => from.until(to, { largestUnit: 'days' }).days;
+
+/** The first and the last day that a partial date may mean. */
+export function range(date: PartialDate): { first: Day; last: Day } {
+  const { year, month, day } = date;
+  const first = Temporal.PlainDate.from({ year, month: month ?? 1, day: day ?? 1 });
+  if (day) return { first, last: first };
+  const next = month ? first.add({ months: 1 }) : first.add({ years: 1 });
+  return { first, last: next.subtract({ days: 1 }) };
+}
+
+/** The shortest and the longest time in days that a duration may mean; an open bound is kept open. */
+export function daysOf(duration: Duration): { least: number; most: number } {
+  const days: Readonly<Record<Duration['unit'], number>> = {
+    minutes: 1 / 1440,
+    hours: 1 / 24,
+    days: 1,
+    weeks: 7,
+    months: 30.4,
+    years: 365.25,
+  };
+  const least = duration.low * days[duration.unit];
+  const most = duration.high * days[duration.unit];
+  if (duration.bound === 'over') return { least, most: Number.POSITIVE_INFINITY };
+  return duration.bound === 'under' ? { least: 0, most } : { least, most };
+}
+
+/** The day before which lies a duration from `day`; the day that a review falls on counts forward. */
+export function after(day: Day, duration: Duration): Day {
+  const { low, unit } = duration;
+  if (unit === 'hours' || unit === 'minutes') return day;
+  return day.add({ [unit]: Math.round(low) });
+}
+
+export const isoOf = (day: Day): string => day.toString();

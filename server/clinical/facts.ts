@@ -1,0 +1,96 @@
+import type { Section } from '../../grammar/lexicon/entry.ts';
+import type { FindingId, ValuesOf } from '../../grammar/lexicon/index.ts';
+import type { Cause, CauseKind, VisitKind } from '../../grammar/syntax.ts';
+import type { DrawerScale, PartialDate, Ray, Side, Span, Status, Web } from '../../grammar/values.ts';
+
+/** A place in a visit: the line counts from the visit's first line, the offsets from the line's start. */
+export interface Place extends Span {
+  readonly line: number;
+}
+
+/** Names the statement in its visit (`line:index`); traces and evidence carry it. */
+export type StatementId = string;
+
+export type Subject =
+  | { readonly at: 'ray'; readonly ray: Ray; readonly part?: 'joint' | 'metatarsal' }
+  | { readonly at: 'web'; readonly web: Web }
+  | { readonly at: 'foot' }
+  | { readonly at: 'patient' };
+
+/** Why a fact is unclear: what the reader found, or what the visit lacks. */
+export type FactCause = Cause | (Span & { readonly why: 'no side'; readonly text: string });
+
+/** One statement about one subject. A finding that nobody mentioned has no fact. */
+export interface Fact<F extends FindingId = FindingId> {
+  readonly finding: F;
+  readonly statement: StatementId;
+  readonly section: Section;
+  /** Missing for what is said of the patient, and where the visit leaves it open. */
+  readonly side?: Side;
+  readonly subject: Subject;
+  readonly status: Status;
+  readonly clarity: 'clear' | 'unclear';
+  /** The clear values only. */
+  readonly values: ValuesOf<F>;
+  /** Slots whose value is written but unclear. */
+  readonly unclear: readonly string[];
+  readonly quotes: readonly string[];
+  readonly causes: readonly FactCause[];
+  readonly origin: { readonly kind: 'stated' | 'panel'; readonly place: Place; readonly word: Place };
+}
+/** A fact of any one finding; narrowing `finding` narrows the values. */
+export type AnyFact = { [F in FindingId]: Fact<F> }[FindingId];
+
+/** Text that is written as typed, with the reason that a reader may want. */
+export interface Verbatim {
+  readonly text: string;
+  readonly place: Place;
+  readonly section: Section;
+  readonly quote: boolean;
+  readonly subject?: Subject;
+  readonly side?: Side;
+}
+
+/** An unclear finding or value, to be reported where no other report says it. */
+export interface Unclear {
+  readonly why: FactCause['why'];
+  readonly text: string;
+  readonly place: Place;
+  readonly finding: FindingId | 'panel';
+  readonly word: Place;
+  /** The value only is unclear, not the finding. */
+  readonly slot?: string;
+}
+
+export interface Allowance {
+  readonly code: string;
+  readonly reason: string;
+  readonly place: Place;
+}
+
+export interface HeaderFacts {
+  readonly version: number;
+  readonly patient?: { readonly name: string; readonly born?: number; readonly sex?: 'female' | 'male' | 'other' };
+  readonly drawerScale?: DrawerScale;
+  readonly allowances: readonly Allowance[];
+}
+
+export interface VisitFacts {
+  readonly date?: PartialDate & { readonly month: number; readonly day: number };
+  readonly kind?: VisitKind;
+  readonly side?: Side | 'both';
+  readonly facts: readonly AnyFact[];
+  readonly verbatim: readonly Verbatim[];
+  readonly unclear: readonly Unclear[];
+  readonly allowances: readonly Allowance[];
+}
+
+export type UnclearKind = CauseKind | 'no side';
+
+/** One text for a subject with its side, for keys and for people alike. */
+export function subjectKey(subject: Subject, side?: Side): string {
+  const prefix = side ? `${side} ` : '';
+  if (subject.at === 'ray') return `${prefix}ray ${subject.ray}`;
+  if (subject.at === 'web') return `${prefix}web ${subject.web}`;
+  return subject.at === 'foot' ? `${prefix}foot` : 'patient';
+}

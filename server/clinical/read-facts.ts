@@ -1,0 +1,257 @@
+import type { SubjectKind } from '../../grammar/lexicon/entry.ts';
+import { entryOf, type FindingId } from '../../grammar/lexicon/index.ts';
+import type {
+  FindingNode,
+  HeadingNode,
+  LineSyntax,
+  StatementNode,
+  SubjectNode,
+  VerbatimNode,
+} from '../../grammar/syntax.ts';
+import { LESSER_RAYS, type Ray, type Side, type Value } from '../../grammar/values.ts';
+import type {
+  Allowance,
+  AnyFact,
+  FactCause,
+  HeaderFacts,
+  Place,
+  Subject,
+  Unclear,
+  Verbatim,
+  VisitFacts,
+} from './facts.ts';
+import { PANELS } from './panels.ts';
+
+/** The settings that change what a note means; they come from the workspace or from nothing. */
+export interface ReadingSettings {
+  readonly drawerScale?: HeaderFacts['drawerScale'];
+}
+
+/** Reads the lines before the first visit. A missing version line means version 1, for ever. */
+export function readHeaderFacts(lines: readonly LineSyntax[]): HeaderFacts {
+  let facts: HeaderFacts = { version: 1, allowances: [] };
+  for (const { header } of lines) {
+    if (header?.is === 'version') facts = { ...facts, version: header.version };
+    if (header?.is === 'scales') facts = { ...facts, drawerScale: header.drawer };
+    if (header?.is === 'patient') {
+      const { name, born, sex } = header;
+      facts = { ...facts, patient: { name, ...(born ? { born } : {}), ...(sex ? { sex } : {}) } };
+    }
+  }
+  return { ...facts, allowances: allowancesOf(lines) };
+}
+
+function allowancesOf(lines: readonly LineSyntax[]): Allowance[] {
+  return lines.flatMap(({ header }, line) =>
+    header?.is === 'allow' ? [{ code: header.code, reason: header.reason, place: { line, ...header.at } }] : [],
+  );
+}
+
+/**
+ * The facts of one visit. Side and subject come from the statement, then from the heading in force, then (side only) from
+ * the visit; what is left open makes the fact unclear. `others` are the lesser rays that no statement of the visit names.
+ */
+export function readVisitFacts(
+  lines: readonly LineSyntax[],
+  header: HeaderFacts,
+  settings: ReadingSettings = {},
+): VisitFacts {
+  const visit = lines[0]?.header;
+  const known = visit?.is === 'visit' ? visit : undefined;
+  const reader = new FactReader(known?.side, header.drawerScale ?? settings.drawerScale, namedRays(lines));
+  let heading: HeadingNode = {};
+  lines.forEach((line, at) => {
+    if (line.heading)
+      heading = { ...(line.heading.subject ? (heading.side ? { side: heading.side } : {}) : {}), ...line.heading };
+    for (const [index, statement] of line.statements.entries())
+      reader.statement(line.text, statement, heading, `${at}:${index}`, at);
+  });
+  const date = known?.date;
+  return {
+    ...(date?.month && date.day ? { date: { year: date.year, month: date.month, day: date.day } } : {}),
+    ...(known?.kind ? { kind: known.kind } : {}),
+    ...(known?.side ? { side: known.side } : {}),
+    facts: reader.facts,
+    verbatim: reader.verbatim,
+    unclear: reader.unclear,
+    allowances: allowancesOf(lines),
+  };
+}
+
+/** The rays that any statement or heading of the visit names, with or without side. */
+function namedRays(lines: readonly LineSyntax[]): ReadonlySet<Ray> {
+  const named = new Set<Ray>();
+  const add = (subject: SubjectNode | undefined) => {
+    if (subject?.at === 'rays') for (const ray of subject.rays) named.add(ray);
+  };
+  for (const line of lines) {
+    add(line.heading?.subject);
+    for (const { findings } of line.statements)
+      for (const finding of findings)
+        if (finding.section === 'exam' || finding.section === 'stand') add(finding.subject);
+  }
+  return named;
+}
+
+class FactReader {
+  readonly facts: AnyFact[] = [];
+  readonly verbatim: Verbatim[] = [];
+  readonly unclear: Unclear[] = [];
+  private readonly visitSide: Side | 'both' | undefined;
+  private readonly scale: HeaderFacts['drawerScale'];
+  private readonly named: ReadonlySet<Ray>;
+
+  constructor(visitSide: Side | 'both' | undefined, scale: HeaderFacts['drawerScale'], named: ReadonlySet<Ray>) {
+    this.visitSide = visitSide;
+    this.scale = scale;
+    this.named = named;
+  }
+
+  statement(text: string, statement: StatementNode, heading: HeadingNode, id: string, line: number): void {
+    const unread: (FindingNode | VerbatimNode)[] = [...statement.verbatim];
+    statement.findings.forEach((node, index) => {
+      const at = (span: { start: number; end: number }): Place => ({ line, start: span.start, end: span.end });
+      if (!this.finding(node, heading, `${id}:${index}`, at)) unread.push(node);
+    });
+    this.keepVerbatim(text, statement, unread, heading, line);
+  }
+
+  /** Adds the facts of one finding; false where any of it has to be written as typed. */
+  private finding(
+    node: FindingNode,
+    heading: HeadingNode,
+    statement: string,
+    at: (span: { start: number; end: number }) => Place,
+  ): boolean {
+    const subjects = this.subjects(node, heading);
+    const sides = this.sides(node, heading, subjects);
+    const causes: FactCause[] = [...node.causes];
+    if (subjects.length === 0) causes.push({ why: 'no subject', text: '', ...spanOf(node.word) });
+    if (sides.length === 0) causes.push({ why: 'no side', text: '', ...spanOf(node.word) });
+    for (const cause of causes) this.report(node, cause, at);
+    for (const [slot, { causes }] of Object.entries(node.slots))
+      for (const cause of causes) this.report(node, cause, at, slot);
+    const place = { place: at(node), word: at(node.word) };
+    const base = { statement, section: node.section, quotes: node.quotes.map(({ text }) => text), causes };
+    for (const subject of subjects.length > 0 ? subjects : [FOOT])
+      for (const side of sides.length > 0 ? sides : [undefined]) {
+        const where = { subject, ...(side && subject.at !== 'patient' ? { side } : {}) };
+        if (node.id === 'panel') this.panel({ ...base, ...where }, place);
+        else
+          this.add({
+            ...base,
+            ...where,
+            finding: node.id,
+            status: node.status,
+            ...this.values(node),
+            origin: { kind: 'stated', ...place },
+          });
+      }
+    return causes.length === 0 && Object.values(node.slots).every((slot) => slot.causes.length === 0);
+  }
+
+  private add(fact: Omit<AnyFact, 'clarity'>): void {
+    this.facts.push({ ...fact, clarity: fact.causes.length > 0 ? 'unclear' : 'clear' } as AnyFact);
+  }
+
+  private panel(
+    base: Pick<AnyFact, 'statement' | 'section' | 'quotes' | 'causes' | 'subject' | 'side'>,
+    place: Pick<AnyFact['origin'], 'place' | 'word'>,
+  ): void {
+    const kind = base.subject.at === 'web' ? 'web' : 'ray';
+    for (const { finding, status } of PANELS[kind].members)
+      this.add({ ...base, finding, status, values: {}, unclear: [], origin: { kind: 'panel', ...place } });
+  }
+
+  private values(node: FindingNode): { values: Record<string, Value>; unclear: string[] } {
+    const values: Record<string, Value> = {};
+    const unclear: string[] = [];
+    const own = node.slots.scale?.value;
+    for (const [slot, { value, causes }] of Object.entries(node.slots)) {
+      if (causes.length > 0) unclear.push(slot);
+      else values[slot] = value.is === 'drawer grade' ? this.scaled(value, own) : value;
+    }
+    return { values, unclear };
+  }
+  private scaled(value: Extract<Value, { is: 'drawer grade' }>, own: Value | undefined): Value {
+    const scale = own?.is === 'word' ? (own.words[0] as HeaderFacts['drawerScale']) : this.scale;
+    return scale ? { ...value, scale } : value;
+  }
+
+  private subjects(node: FindingNode, heading: HeadingNode): Subject[] {
+    const kinds: readonly SubjectKind[] = node.id === 'panel' ? ['ray', 'web'] : entryOf(node.id).subjects;
+    const fits = (subject: SubjectNode | undefined) => subject && kinds.includes(subject.at === 'webs' ? 'web' : 'ray');
+    const typed = node.subject ?? (fits(heading.subject) ? heading.subject : undefined);
+    if (typed) return this.expand(typed);
+    const anySide = node.side ?? heading.side ?? this.visitSide;
+    const sided =
+      anySide !== undefined && !(anySide === 'both' && this.visitSide === 'both' && !node.side && !heading.side);
+    if (kinds.includes('foot') && (sided || !kinds.includes('patient'))) return [FOOT];
+    return kinds.includes('patient') ? [{ at: 'patient' }] : [];
+  }
+  private expand(subject: SubjectNode): Subject[] {
+    if (subject.at === 'webs') return subject.webs.map((web) => ({ at: 'web', web }));
+    if (subject.at === 'others')
+      return LESSER_RAYS.filter((ray) => !this.named.has(ray)).map((ray) => ({ at: 'ray', ray }));
+    const part = subject.part ? { part: subject.part } : {};
+    return subject.rays.map((ray) => ({ at: 'ray', ray, ...part }));
+  }
+
+  /** In a bilateral visit a side is never inherited from the visit line. */
+  private sides(node: FindingNode, heading: HeadingNode, subjects: readonly Subject[]): (Side | undefined)[] {
+    if (subjects.length > 0 && subjects.every(({ at }) => at === 'patient')) return [undefined];
+    const side = node.side ?? heading.side ?? (this.visitSide === 'both' ? undefined : this.visitSide);
+    return side === 'both' ? ['right', 'left'] : side ? [side] : [];
+  }
+
+  private report(
+    node: FindingNode,
+    cause: FactCause,
+    at: (span: { start: number; end: number }) => Place,
+    slot?: string,
+  ): void {
+    const place = at(cause);
+    const same = (other: Unclear) =>
+      other.why === cause.why && other.place.line === place.line && other.place.start === place.start;
+    if (this.unclear.some((other) => same(other) && other.word.start === node.word.start)) return;
+    const where = { place, finding: node.id, word: at(node.word) };
+    this.unclear.push({ why: cause.why, text: cause.text, ...where, ...(slot ? { slot } : {}) });
+  }
+
+  /** All unread text of a comma-separated segment is kept as one run, from its first to its last unclear word. */
+  private keepVerbatim(
+    text: string,
+    statement: StatementNode,
+    unread: readonly (FindingNode | VerbatimNode)[],
+    heading: HeadingNode,
+    line: number,
+  ): void {
+    const bySegment = new Map<number, (FindingNode | VerbatimNode)[]>();
+    for (const node of unread) bySegment.set(node.segment, [...(bySegment.get(node.segment) ?? []), node]);
+    for (const nodes of bySegment.values()) {
+      const start = Math.min(...nodes.map((node) => node.start));
+      const end = Math.max(...nodes.map((node) => node.end));
+      const node = nodes.find(({ subject }) => subject)?.subject ?? heading.subject;
+      const only = node ? this.expand(node) : [];
+      const side = node?.side ?? heading.side ?? this.visitSide;
+      this.verbatim.push({
+        text: text.slice(start, end),
+        place: { line, start, end },
+        section: statement.section,
+        quote: nodes.every((each) => 'quote' in each && each.quote),
+        ...(only.length === 1 && only[0] ? { subject: only[0] } : {}),
+        ...(side && side !== 'both' ? { side } : {}),
+      });
+    }
+  }
+}
+
+const FOOT: Subject = { at: 'foot' };
+const spanOf = ({ start, end }: { start: number; end: number }) => ({ start, end });
+
+/** All facts of one finding, typed. */
+export const factsOf = <F extends FindingId>(
+  facts: readonly AnyFact[],
+  finding: F,
+): Extract<AnyFact, { finding: F }>[] =>
+  facts.filter((fact): fact is Extract<AnyFact, { finding: F }> => fact.finding === finding);
