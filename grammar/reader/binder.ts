@@ -38,6 +38,8 @@ export class Binder {
   side: Pending<Side | 'both'> | undefined;
   question: Span | undefined;
   between: SubjectNode | undefined;
+  /** A subject that was typed but could not be read: what would inherit it is unclear. */
+  unreadSubject: Span | undefined;
 
   constructor(line: string, items: readonly Item[]) {
     this.line = line;
@@ -95,7 +97,13 @@ export class Binder {
     this.before = [];
     for (const each of waiting.sort((a, b) => a.start - b.start))
       this.unread(each, 'word out of place', 'word-out-of-place');
+    const { question } = this;
     this.question = undefined;
+    if (question) this.doubt(question);
+  }
+  /** A question mark that belongs to no finding, value or status makes its neighbours unclear. */
+  doubt(at: Span): void {
+    this.push({ is: 'unread', cause: causeOf('doubt', at, this.line) });
   }
 
   closeSegment(): void {
@@ -133,6 +141,8 @@ export class Binder {
     const draft = this.current;
     if (!draft) return;
     if (draft.statusGiven) draft.causes.push(causeOf('two statuses', at, this.line));
+    if (this.question) draft.causes.push(causeOf('doubt', this.question, this.line));
+    this.question = undefined;
     draft.status = status;
     draft.statusGiven = true;
     draft.end = Math.max(draft.end, at.end);
@@ -149,10 +159,8 @@ export class Binder {
     const draft = this.current;
     if (!draft) return;
     const causes = why ? [causeOf(why, at, this.line)] : [];
-    if (this.question && this.question.end === at.start) {
-      causes.push(causeOf('doubt', this.question, this.line));
-      this.question = undefined;
-    }
+    if (this.question) causes.push(causeOf('doubt', this.question, this.line));
+    this.question = undefined;
     if (this.not) {
       draft.causes.push(causeOf('misplaced not', this.not, this.line));
       this.not = undefined;
@@ -206,8 +214,18 @@ export class Binder {
       causes: [],
       open: true,
     };
-    if (this.subject && kindsOf(id, entry).includes(kindOfSubject(this.subject))) draft.subject = this.subject;
+    this.giveSubject(draft, kindsOf(id, entry));
     return draft;
+  }
+
+  /** A subject that was not read, or is of the wrong kind, is never replaced by one from elsewhere. */
+  private giveSubject(draft: Draft, kinds: readonly SubjectKind[]): void {
+    const last = this.last();
+    const local = kinds.includes('ray') || kinds.includes('web');
+    if (this.subject && kinds.includes(kindOfSubject(this.subject))) draft.subject = this.subject;
+    else if (this.subject && (last?.is === 'subject' || !(kinds.includes('foot') || kinds.includes('patient'))))
+      draft.causes.push(causeOf('wrong subject', this.subject, this.line));
+    if (this.unreadSubject && local) draft.causes.push(causeOf('subject between', this.unreadSubject, this.line));
   }
 
   /** A bare finding directly before a `no` that binds forward is unclear with it. */
@@ -242,7 +260,7 @@ export class Binder {
     if (side) draft.side = side;
     if (this.side) draft.start = Math.min(draft.start, this.side.start);
     this.side = undefined;
-    if (this.question && this.question.end === draft.word.start) draft.doubted = this.question;
+    if (this.question) draft.doubted = this.question;
     this.question = undefined;
     if (this.between) draft.causes.push(causeOf('subject between', this.between, this.line));
     this.between = undefined;

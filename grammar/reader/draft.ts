@@ -19,6 +19,8 @@ export interface Draft {
   statusGiven: boolean;
   /** Denied by a `no` before it. */
   denied: boolean;
+  /** A value of its own starts with `no` (`no pain`): what follows may belong to that denial. */
+  deniesPart?: boolean;
   doubted?: Span;
   slots: Record<string, { value: Value; causes: Cause[]; start: number; end: number }>;
   quotes: (Span & { text: string })[];
@@ -67,15 +69,27 @@ export function setSlot(draft: Draft, slot: string, value: Value, at: Span, caus
   draft.end = Math.max(draft.end, at.end);
 }
 
+/** A test without its result says nothing, with a question mark or without. */
+export const lacksResult = (draft: Draft): boolean =>
+  draft.entry?.bare === 'incomplete' && !hasValue(draft) && !draft.statusGiven;
+
+/** A grade is judged on the scale that stands beside it: 4 is no grade of the scale 0-3. */
+function checkScale({ slots: { grade, scale } }: Draft, line: string): void {
+  if (grade?.value.is !== 'drawer grade' || scale?.value.is !== 'word') return;
+  const [min = 0, max = 4] = (scale.value.words[0] ?? '').split('-').map(Number);
+  if (grade.value.low < min || grade.value.high > max) grade.causes.push(causeOf('out of range', grade, line));
+}
+
 /** Says what can only be said once the finding is complete, and freezes it. */
 export function finished(draft: Draft, line: string): FindingNode {
   const add = (why: CauseKind, at: Span) => draft.causes.push(causeOf(why, at, line));
-  const { entry, status } = draft;
+  const { status } = draft;
   const valued = hasValue(draft);
   if (valued && (status === 'absent' || status === 'avoid')) add('absent with value', draft.word);
   if (Object.keys(draft.slots).length > 0 && (status === 'not done' || status === 'unable'))
     add('absent with value', draft.word);
-  if (entry?.bare === 'incomplete' && !valued && !draft.statusGiven && !draft.doubted) add('no result', draft.word);
+  if (lacksResult(draft)) add('no result', draft.word);
+  checkScale(draft, line);
   if (draft.doubted) {
     if (valued || draft.statusGiven) add('doubt', draft.doubted);
     else draft.status = 'equivocal';

@@ -95,6 +95,7 @@ function patient(reader: HeaderReader): HeaderNode {
   const end = next > 1 ? (items[next - 1]?.end ?? 0) : start;
   const name = reader.line.slice(start, end);
   if (name) reader.role('value', { start, end });
+  else reader.bad(items[0] as Item);
   let born: number | undefined;
   let sex: 'female' | 'male' | 'other' | undefined;
   reader.each((item, i) => {

@@ -169,6 +169,28 @@ function question(token: IToken, previous: IToken | undefined, next: IToken | un
   };
 }
 
+const SPOKEN_BREAKS: Readonly<Record<string, 'statement' | 'segment'>> = {
+  'new line': 'statement',
+  'next line': 'statement',
+  'full stop': 'statement',
+  comma: 'segment',
+};
+/** A dictated break is a break. A bare `stop` is none: it may be an order (`stop tape`). */
+function withSpokenBreaks(items: readonly Item[]): Item[] {
+  const list: Item[] = [];
+  for (let i = 0; i < items.length; i++) {
+    const [first, second] = [items[i] as Item, items[i + 1]];
+    const one = first.is === 'word' ? first.text.toLowerCase() : '';
+    const two = second?.is === 'word' ? `${one} ${second.text.toLowerCase()}` : '';
+    const of = SPOKEN_BREAKS[two] ?? SPOKEN_BREAKS[one];
+    if (!of) list.push(first);
+    else
+      list.push({ is: 'break', of, start: first.start, end: (SPOKEN_BREAKS[two] ? second : first)?.end ?? first.end });
+    if (SPOKEN_BREAKS[two]) i++;
+  }
+  return list;
+}
+
 interface Engine {
   lexer: Lexer;
   parser: OutlineParser;
@@ -187,5 +209,5 @@ function ready(): Engine {
 export function outline(text: string): Item[] {
   const { lexer, parser } = ready();
   parser.input = lexer.tokenize(text).tokens;
-  return parser.line();
+  return withSpokenBreaks(parser.line());
 }

@@ -82,6 +82,7 @@ export function fitQuantity(q: Quantity, open: readonly (readonly [string, Slot]
       return { slot, value: { is: 'duration', ...durationOf(q, q.unit) } };
     if (shape.kind === 'grade' && q.unit === undefined) return { slot, ...graded(q, shape) };
     if (shape.kind === 'number' && fitsUnit(q, shape)) return { slot, ...measured(q, shape) };
+    if (shape.kind === 'date' && isYear(q)) return { slot, value: { is: 'date', date: { year: q.low } } };
     if (shape.kind === 'pair' && q.range && q.unit === undefined && q.high === q.low + 1 && isWeb(q.low))
       return { slot, value: { is: 'pair', web: q.low } };
   }
@@ -92,6 +93,10 @@ export function fitQuantity(q: Quantity, open: readonly (readonly [string, Slot]
   const value: Value = { is: 'number', low: q.low, high: q.high, unit: q.unit, wrongUnit: q.unitText ?? q.unit };
   return { slot: only[0], value, cause: 'wrong unit' };
 }
+
+/** A year alone keeps its precision. */
+const isYear = (q: Quantity): boolean =>
+  Number.isInteger(q.low) && q.low >= 1900 && q.low <= 2100 && !q.range && !q.plus && !q.unit && !q.bound;
 
 const fitsUnit = (q: Quantity, shape: NumberSlot): boolean =>
   !q.plus && (q.unit === undefined ? shape.bare || shape.unit === '' : q.unit === shape.unit);

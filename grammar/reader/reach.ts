@@ -1,5 +1,6 @@
+import * as closed from '../lexicon/closed-words.ts';
 import type { Cause } from '../syntax.ts';
-import { type Draft, type Element, hasValue, type StatementDraft } from './draft.ts';
+import { type Draft, type Element, hasValue, lacksResult, type StatementDraft } from './draft.ts';
 
 /**
  * What an unread, negating or distancing word does to the findings near it: better unread than misread.
@@ -7,12 +8,16 @@ import { type Draft, type Element, hasValue, type StatementDraft } from './draft
  */
 export function applyReach(statements: readonly StatementDraft[]): void {
   let before: Draft | undefined;
+  let trailing: Cause | undefined;
   for (const { elements } of statements) {
     deny(elements);
     for (const { by, elements: segment } of segments(elements)) {
-      unreadReach(segment);
+      unreadReach(segment, before);
+      partReach(segment);
       distancingReach(segment, before);
-      loneSubjects(segment, by === 'subject' ? before : undefined);
+      for (const draft of findings(segment))
+        if (trailing && draft.subject?.start === trailing.start) draft.causes.push(trailing);
+      trailing = loneSubjects(segment, by === 'subject' ? before : undefined) ?? trailing;
       before = findings(segment).at(-1) ?? before;
     }
   }
@@ -33,13 +38,47 @@ function segments(elements: readonly Element[]): Segment[] {
 const findings = (elements: readonly Element[]): Draft[] =>
   elements.flatMap((element) => (element.is === 'finding' ? [element.draft] : []));
 
-/** An unread word reaches the findings on both sides of it; at the start of a segment, all that follow. */
-function unreadReach(segment: readonly Element[]): void {
+const BIND_BACK = new Set<string>([
+  ...closed.NO,
+  ...closed.NOT,
+  ...closed.ABSENT,
+  ...closed.NOT_DONE,
+  ...closed.UNABLE,
+  ...closed.EQUIVOCAL,
+]);
+
+/**
+ * An unread word reaches the findings on both sides of it; at the start of a segment, all that follow. A status word alone
+ * between commas (`tender, none`) reaches the finding before it.
+ */
+function unreadReach(segment: readonly Element[], before: Draft | undefined): void {
+  const alone = findings(segment).length === 0;
   segment.forEach((element, i) => {
     if (element.is !== 'unread') return;
+    if (alone && BIND_BACK.has(element.cause.text.toLowerCase())) before?.causes.push(element.cause);
     const left = findings(segment.slice(0, i)).at(-1);
     const right = findings(segment.slice(i + 1));
     for (const draft of left ? [left, ...right.slice(0, 1)] : right) draft.causes.push(element.cause);
+  });
+}
+
+/** Findings that name a part of the toe: a sign beside them may be of the part (`pip tender`), not of the joint. */
+const PARTS: readonly string[] = ['pip', 'wound'];
+
+/** Within a segment a part, or a test without its result, makes its direct neighbours unclear (`drawer tender`). */
+function partReach(segment: readonly Element[]): void {
+  segment.forEach((element, i) => {
+    if (element.is !== 'finding') return;
+    const { draft } = element;
+    const part = PARTS.includes(draft.id);
+    if (!part && !lacksResult(draft)) return;
+    const { start, end } = draft.word;
+    const cause: Cause = { why: part ? 'foreign part' : 'no result', text: '', start, end };
+    for (const near of [segment[i - 1], segment[i + 1]]) {
+      if (near?.is !== 'finding') continue;
+      near.draft.causes.push(cause);
+      if (part) draft.causes.push(cause);
+    }
   });
 }
 
@@ -53,19 +92,23 @@ function distancingReach(segment: readonly Element[], before: Draft | undefined)
 
 /**
  * A subject that no finding of its segment follows makes its neighbours unclear. Alone between commas it opens a list and
- * is harmless; alone after a finding (`drawer 2 3rd`) it reaches `before`.
+ * is harmless; alone after a finding (`drawer 2 3rd`) it reaches `before`, and is handed back: what inherits it is unclear.
  */
-function loneSubjects(segment: readonly Element[], before: Draft | undefined): void {
+function loneSubjects(segment: readonly Element[], before: Draft | undefined): Cause | undefined {
+  let trailing: Cause | undefined;
   segment.forEach((element, i) => {
     if (element.is !== 'subject') return;
-    const next = segment[i + 1];
-    if (next && next.is !== 'subject') return;
+    const rest = segment.slice(i + 1);
+    const next = rest[0];
+    if (next && next.is !== 'subject' && findings(rest).length > 0) return;
     const { start, end } = element.subject;
     const cause: Cause = { why: 'subject without finding', text: '', start, end };
     const left = findings(segment.slice(0, i)).at(-1) ?? (i === 0 ? before : undefined);
-    const right = next ? findings(segment.slice(i + 1))[0] : undefined;
+    const right = next ? findings(rest)[0] : undefined;
     for (const draft of [left, right]) draft?.causes.push(cause);
+    if (left && !next) trailing = cause;
   });
+  return trailing;
 }
 
 /**
@@ -76,7 +119,7 @@ function deny(elements: readonly Element[]): void {
   let run: Draft[] = [];
   let denier: Draft | undefined;
   let closed = false;
-  const settle = () => {
+  const settle = (next?: Draft) => {
     for (const draft of run) {
       if (closed) {
         draft.status = denier?.status ?? 'absent';
@@ -84,7 +127,7 @@ function deny(elements: readonly Element[]): void {
       } else draft.causes.push({ why: 'reach of no', text: 'no', start: draft.word.start, end: draft.word.end });
     }
     run = [];
-    denier = undefined;
+    denier = next;
     closed = false;
   };
   for (const element of elements) {
@@ -99,11 +142,11 @@ function deny(elements: readonly Element[]): void {
     }
     const { draft } = element;
     const bare = !draft.statusGiven && !hasValue(draft);
-    if (draft.denied) {
-      settle();
-      denier = draft;
-    } else if (denier && bare && !(closed && run.length > 0 && isClosedBefore(elements, draft))) run.push(draft);
-    else settle();
+    if (draft.denied || draft.deniesPart) settle(draft);
+    else if (denier && bare) {
+      if (closed && run.length > 0 && isClosedBefore(elements, draft)) settle(denier);
+      run.push(draft);
+    } else settle();
   }
   settle();
 }

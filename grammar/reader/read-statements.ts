@@ -9,6 +9,7 @@ import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
 import { applyReach } from './reach.ts';
 import { readPair, readSubject, subjectText } from './read-subjects.ts';
 import { readWords } from './read-words.ts';
+import { withRedFlags } from './red-flags.ts';
 import { subjectAt } from './subjects.ts';
 
 type Body = Pick<LineSyntax, 'statements' | 'roles' | 'problems' | 'heading'>;
@@ -27,7 +28,8 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
       return { section: draft.section, start: draft.start, end: draft.end, findings, verbatim: draft.verbatim };
     });
   const roles = binder.roles.sort((a, b) => a.start - b.start);
-  return { statements, roles, problems: binder.problems, ...(heading ? { heading } : {}) };
+  const problems = withRedFlags(line, items, statements, binder.problems);
+  return { statements, roles, problems, ...(heading ? { heading } : {}) };
 }
 
 /** `R:`, `2nd:`, or a side or subject alone on its line. */
@@ -115,7 +117,10 @@ function questioned(binder: Binder, item: Extract<Item, { is: 'question' }>, i: 
     return i + 1;
   }
   const draft = binder.current;
-  if (!draft) return i + 1;
+  if (!draft) {
+    binder.doubt(item);
+    return i + 1;
+  }
   const slot = Object.values(draft.slots).find(({ end }) => end === item.start);
   if (slot) slot.causes.push(causeOf('doubt', item, binder.line));
   else draft.doubted = item;

@@ -25,12 +25,14 @@ export function readSubject(binder: Binder, i: number): number | undefined {
   const at = binder.span(i, read.next);
   if ('problem' in read) {
     const web = read.problem === 'ambiguous web';
+    binder.unreadSubject = at;
     binder.unread(at, web ? 'ambiguous web' : 'number without place', web ? 'ambiguous-web' : 'number-without-place');
     return read.next;
   }
   const side = binder.side?.value;
   const subject: SubjectNode = side ? { ...read.subject, side } : read.subject;
   binder.side = undefined;
+  binder.unreadSubject = undefined;
   binder.flush();
   bindSubject(binder, subject, read.next);
   binder.role('subject', at, { canonical: subjectText(read.subject) });

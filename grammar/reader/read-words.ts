@@ -1,8 +1,9 @@
-import { entryOf } from '../lexicon/index.ts';
+import { entryOf, type FindingId } from '../lexicon/index.ts';
 import type { Role, SubjectNode } from '../syntax.ts';
 import { type Binder, beforeClaim } from './binder.ts';
 import { causeOf, hasValue } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
+import { subjectAt } from './subjects.ts';
 
 /** Reads the word or phrase at an index; returns the index after it. */
 export function readWords(binder: Binder, i: number): number {
@@ -29,10 +30,16 @@ const takeValue: Taker = (binder, { form, next }, index) => {
   const claim = form.values.get(draft.id)?.find(({ slot }) => open.has(slot));
   if (!claim || (claim.slot === 'scale' && binder.roles.at(-1)?.slot !== 'scale')) return false;
   const at = binder.span(index, next);
-  binder.setValue(claim.slot, { is: 'word', words: [claim.value] }, at, eitherNeighbour(binder, form, next));
+  const goesOn = matchesAt(binder.items, next).some((after) =>
+    after.form.values.get(draft.id as FindingId)?.some(({ slot }) => slot !== claim.slot && open.has(slot)),
+  );
+  const why = goesOn ? undefined : eitherNeighbour(binder, form, next);
+  binder.setValue(claim.slot, { is: 'word', words: [claim.value] }, at, why);
+  if (draft.entry?.kind !== 'treatment' && denies(form)) draft.deniesPart = true;
   binder.roles[binder.roles.length - 1] = { ...(binder.roles.at(-1) as Role), canonical: claim.value };
   return true;
 };
+const denies = ({ parts: [first] }: Match['form']): boolean => first === 'no' || first === 'without';
 /** `swollen mild tender`: the adjective could belong to either neighbour. */
 function eitherNeighbour(binder: Binder, form: Match['form'], next: number): 'either neighbour' | undefined {
   const after = binder.findingAt(next);
@@ -126,6 +133,7 @@ const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
     const own = form.findings.find(({ id }) => id === section && binder.canHold(id));
     if (own) {
       binder.roles.pop();
+      if (subjectFollows(binder, next)) binder.subject = undefined;
       binder.startFinding(own, at);
     }
     return true;
@@ -136,7 +144,12 @@ const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
     return true;
   }
   binder.startFinding(claim, at);
+  if (binder.current && denies(form)) binder.current.deniesPart = true;
   return true;
+};
+const subjectFollows = ({ items }: Binder, start: number): boolean => {
+  const read = subjectAt({ items, start, commaJoins: true, opensFinding: () => false });
+  return read !== undefined;
 };
 /** `pulses dp 2`: a collecting word before its own members is only their heading. */
 const HEADS: Readonly<Record<string, readonly string[]>> = { pulses: ['dp', 'pt'] };

@@ -113,8 +113,9 @@ function numbered(at: At, from: number, kind: 'ray' | 'web'): SubjectRead | unde
     if (!joins || at.items[next + 1]?.is !== 'number') break;
     next++;
   }
-  if (numbers.length === 0) return undefined;
   const opening = at.items[at.start];
+  if (numbers.length === 0 && kind === 'web' && /s$/i.test(textBetween(at, from))) return webs(at, [1, 2, 3, 4], from);
+  if (numbers.length === 0) return undefined;
   const text = opening?.is === 'word' ? opening.text : '';
   if (kind === 'web') {
     if (ranged && !/s$/i.test(textBetween(at, from))) return { problem: 'ambiguous web', next };

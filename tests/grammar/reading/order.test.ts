@@ -1,0 +1,72 @@
+import { checkRules } from './rules.ts';
+
+// Expected values: the reading rules of the language ("Order of reading").
+checkRules({
+  'the longest phrase of several words is read first': [
+    ['2nd drawer not done', '2 not done drawer'],
+    ['2nd tender to palpation', '2 tenderness'],
+    ['2nd tender met head', '2 tenderness place=head'],
+    ['tried pad no relief', 'tried/pad response=no-relief'],
+    ['tried pad no benefit', 'tried/pad response=no-relief'],
+    ['us 2nd plate intact', 'us/2 no tear'],
+    ['2nd no ground contact', '2 lifted'],
+    ['2nd paper pulls out', '2 paper result=pulls-out'],
+    ['pulses dp 2, pt 2', 'dp grade=2; pt grade=2'],
+  ],
+  'a value fills an open slot of the current finding before it leads another': [
+    ['us 2nd tear lateral', 'us/2 tear place=lateral'],
+    ['2nd deviated medially', '2 deviation direction=medial'],
+    ['2nd deviation mild medial 12°', '2 deviation degree=mild direction=medial angle=12°'],
+    ['sense monofilament 10/10', 'sensation monofilament=10/10'],
+    ['onset gradual', '', 'word-out-of-place word-out-of-place'],
+    ['history onset gradual 5 months', 'history/onset manner=gradual for=5months'],
+  ],
+  'a word leads a finding where no open slot takes it': [
+    ['2nd medial 12°', '2 deviation direction=medial angle=12°'],
+    ['2nd straight', '2 no deviation'],
+    ['2nd tender plantar, lateral 5°', '2 tenderness place=plantar; 2 deviation direction=lateral angle=5°'],
+    ['2nd drawer 2, medial', '2 drawer grade=2; 2 deviation direction=medial'],
+    ['2nd aligned', '2 no deviation'],
+    ['2nd varus 10', '2 deviation direction=medial angle=10°'],
+    ['xray 2nd longer 4 mm', 'xray/2 protrusion than=longer by=4mm'],
+    ['xray 2nd dislocated', 'xray/2 film-joint state=dislocated'],
+    ['us web 2 neuroma 6 mm', 'us/web 2 web-lesion what=neuroma size=6mm'],
+    ['afebrile', 'no fever'],
+    ['sense mf 7/10', 'sensation monofilament=7/10'],
+  ],
+  'a comma closes the slots of the finding before it': [
+    ['2nd drawer, 2', 'unclear: drawer', 'number-without-place'],
+    ['2nd medial, 12°', '2 deviation direction=medial', 'number-without-place'],
+    ['2nd paper, holds', 'unclear: paper', 'word-out-of-place'],
+    ['2nd swelling, moderate', '2 swelling', 'word-out-of-place'],
+    ['tried tape, 4 weeks', 'tried/tape', 'number-without-place unknown-word'],
+  ],
+  'a colon or an equals sign keeps the slots open': [
+    ['2nd drawer: 2', '2 drawer grade=2'],
+    ['2nd drawer = 2', '2 drawer grade=2'],
+    ['2nd drawer=2', '2 drawer grade=2'],
+    ['2nd: drawer 2', '2 drawer grade=2'],
+    ['2nd swelling: moderate', '2 swelling degree=moderate'],
+    ['2nd paper = holds', '2 paper result=holds'],
+  ],
+  'a known word out of place is reported': [
+    ['2nd tender hva', 'unclear: tenderness', 'word-out-of-place'],
+    ['2nd hva tender', 'unclear: tenderness', 'word-out-of-place'],
+    ['2nd tender flexible', 'unclear: tenderness', 'word-out-of-place'],
+    ['2nd flexible, tender', '2 tenderness', 'word-out-of-place'],
+    ['2nd drawer 2 holds', 'unclear: drawer', 'word-out-of-place'],
+  ],
+  'an unknown word is reported': [
+    ['2nd zzq', '', 'unknown-word'],
+    ['zzq', '', 'unknown-word'],
+    ['2nd drawer 2, zzq', '2 drawer grade=2', 'unknown-word'],
+    ['2nd drawr 2', '', 'unknown-word number-without-place'],
+  ],
+  'capital letters, spacing and fillers change nothing': [
+    ['2ND DRAWER 2 PAINFUL', '2 drawer grade=2 pain=painful'],
+    ['  2nd   drawer   2   painful  ', '2 drawer grade=2 pain=painful'],
+    ['2nd the drawer is 2', '2 drawer grade=2'],
+    ['2nd drawer of 2', '2 drawer grade=2'],
+    ['2nd\tdrawer\t2', '2 drawer grade=2'],
+  ],
+});

@@ -1,0 +1,172 @@
+import { expect, test } from 'vitest';
+import { readLine } from '../../../grammar/read-line.ts';
+import { checkRules } from './rules.ts';
+
+// Expected values: the reading rules of the language ("Subjects, parts, sides").
+checkRules({
+  'a ray is named by ordinal, ray, joint or toe': [
+    ['2nd tender', '2 tenderness'],
+    ['ray 2 tender', '2 tenderness'],
+    ['mtp 2 tender', '2 tenderness'],
+    ['toe 2 tender', '2 tenderness'],
+    ['2nd MTPJ tender', '2 tenderness'],
+    ['2nd mtp joint tender', '2 tenderness'],
+    ['2nd toe tender', '2 tenderness'],
+    ['second tender', 'unclear: tenderness', 'unknown-word'],
+    ['mtp2 tender', '2 tenderness'],
+  ],
+  'lists and ranges of rays': [
+    ['2nd-4th tender', '2,3,4 tenderness'],
+    ['2nd to 4th tender', '2,3,4 tenderness'],
+    ['MTPs 2,3,5 tender', '2,3,5 tenderness'],
+    ['MTPs 2-4 NT', '2,3,4 no tenderness'],
+    ['2nd, 3rd and 5th tender', '2,3,5 tenderness'],
+    ['2nd and 3rd tender', '2,3 tenderness'],
+    ['rays 2 and 4 tender', '2,4 tenderness'],
+    ['2nd/3rd tender', 'unclear: tenderness', 'unknown-word'],
+  ],
+  'a list of rays is read whole or not at all': [
+    ['MTPs 2,3,7 tender', 'unclear: tenderness', 'number-without-place'],
+    ['MTPs 2,3,zzq tender', 'unclear: tenderness', 'unknown-word'],
+    ['6th tender', 'unclear: tenderness', 'number-without-place'],
+    ['2nd-7th tender', 'unclear: tenderness', 'number-without-place'],
+  ],
+  'a bare digit is a value, never a subject': [
+    ['2 tender', 'unclear: tenderness', 'number-without-place'],
+    ['2nd drawer 3', '2 drawer grade=3'],
+    ['2nd drawer 2 3 tender', 'unclear: drawer; unclear: tenderness', 'number-without-place'],
+  ],
+  webs: [
+    ['web 2 click', 'web 2 click'],
+    ['webs 2-3 click none', 'web 2,3 no click'],
+    ['webs 2 and 3 click none', 'web 2,3 no click'],
+    ['webs 2,3 squeeze none', 'web 2,3 no squeeze'],
+    ['2nd web click', 'web 2 click'],
+    ['web space 3 click', 'web 3 click'],
+    ['2nd web space squeeze', 'web 2 squeeze'],
+    ['web 2-3 click', 'unclear: click', 'ambiguous-web'],
+    ['web 2-3 click none, squeeze none', 'unclear: click; unclear: squeeze', 'ambiguous-web'],
+    ['web 3-4 squeeze painful', 'unclear: squeeze', 'ambiguous-web'],
+    ['web 5 click', 'unclear: click', 'number-without-place'],
+    ['webs 2-5 click', 'unclear: click', 'number-without-place'],
+  ],
+  'R2 and L2 mean right and left second, MT2 the metatarsal': [
+    ['R2 drawer 2', 'right 2 drawer grade=2'],
+    ['L2 drawer 2', 'left 2 drawer grade=2'],
+    ['r2 tender', 'right 2 tenderness'],
+    ['L3 tender', 'left 3 tenderness'],
+    ['MT2 tender', 'MT 2 tenderness'],
+    ['MT2 tender shaft', 'MT 2 tenderness place=shaft'],
+    ['R2 drawer 2, L2 drawer 1', 'right 2 drawer grade=2; left 2 drawer grade=1'],
+    ['right 2nd drawer 2', 'right 2 drawer grade=2'],
+    ['left 2nd tender', 'left 2 tenderness'],
+    ['R 2nd tender', 'right 2 tenderness'],
+    ['2nd right tender', 'right 2 tenderness'],
+  ],
+  'a side that came with a subject is never inherited': [
+    ['R2 drawer 2, 3rd drawer 1', 'right 2 drawer grade=2; 3 drawer grade=1'],
+    ['R2 drawer 2; 3rd tender', 'right 2 drawer grade=2; 3 tenderness'],
+  ],
+  'a part is never the joint': [
+    ['2nd shaft tender', '2 tenderness place=shaft'],
+    ['2nd head tender', '2 tenderness place=head'],
+    ['2nd plate tender', '2 tenderness place=plate'],
+    ['shaft tender', 'tenderness place=shaft'],
+    ['2nd tender pip', 'unclear: tenderness; unclear: pip'],
+    ['2nd tender wound', 'unclear: tenderness; unclear: wound'],
+    ['2nd wound clean, tender', '2 wound state=clean; 2 tenderness'],
+    ['2nd pip flexible, tender', '2 pip rigidity=flexible; 2 tenderness'],
+    ['2nd calf tender', 'unclear: tenderness', 'unread-red-flag'],
+    ['2nd heel tender', 'unclear: tenderness', 'word-out-of-place'],
+    ['2nd PIP tender', 'unclear: pip; unclear: tenderness'],
+    ['2nd pip swollen', 'unclear: pip; unclear: swelling'],
+    ['2nd wound tender', 'unclear: wound; unclear: tenderness'],
+    ['2nd nail tender', 'unclear: tenderness', 'word-out-of-place'],
+  ],
+  'a subject after its finding binds that finding only': [
+    ['drawer 0 2nd-5th', '2,3,4,5 drawer grade=0'],
+    ['tender 2nd, swelling 3rd', '2 tenderness; 3 swelling'],
+    ['drawer 2 R2', 'right 2 drawer grade=2'],
+    ['plan tape 2nd 8 weeks', 'plan/2 tape for=8weeks'],
+    ['drawer 0 2nd-5th, tender', '2,3,4,5 drawer grade=0; tenderness'],
+    ['2nd drawer 2, tender 3rd, swelling', '2 drawer grade=2; unclear: tenderness; unclear: swelling'],
+  ],
+  'a subject without a finding makes its neighbours unclear': [
+    ['2nd (not 3rd) tender', 'unclear: tenderness', 'word-out-of-place'],
+    ['2nd not 3rd tender', 'unclear: tenderness', 'word-out-of-place'],
+    ['2nd tender not 3rd', 'unclear: tenderness', 'word-out-of-place'],
+    ['2nd tender, 3rd', '2 tenderness'],
+    ['2nd drawer 2 3rd', 'unclear: drawer'],
+  ],
+  'foot and patient findings never take a ray': [
+    ['2nd hallux-valgus mild', 'unclear: hallux-valgus'],
+    ['2nd fever', 'unclear: fever', 'unread-red-flag'],
+    ['2nd compression sore', 'unclear: compression'],
+    ['fever', 'fever'],
+    ['hallux-valgus mild', 'hallux-valgus degree=mild'],
+    ['2nd dp 2', 'unclear: dp'],
+    ['2nd click', 'unclear: click'],
+    ['web 2 drawer 2', 'unclear: drawer'],
+  ],
+  'a ray finding without subject gets none on its line: a heading gives it, or the facts refuse it': [
+    ['drawer 0 2nd-5th, swelling', '2,3,4,5 drawer grade=0; swelling'],
+    ['drawer 2', 'drawer grade=2'],
+    ['tender', 'tenderness'],
+    ['paper holds', 'paper result=holds'],
+    ['straight', 'no deviation'],
+  ],
+  'section and subject hold within a line, parts never': [
+    ['2nd drawer 2, tender, swelling', '2 drawer grade=2; 2 tenderness; 2 swelling'],
+    ['us 2nd tear; 3rd tear none', 'us/2 tear; us/3 no tear'],
+    ['2nd shaft tender, swelling', '2 tenderness place=shaft; 2 swelling'],
+    ['2nd head tender, tender', '2 tenderness place=head; 2 tenderness'],
+  ],
+  'others means the lesser rays without a statement': [
+    ['others tender none', 'others no tenderness'],
+    ['others nad', 'others unremarkable'],
+    ['others normal', 'others panel'],
+    ['2nd drawer 2, others drawer 0', '2 drawer grade=2; others drawer grade=0'],
+  ],
+  'normal alone is the panel, quiet and nad are unremarkable': [
+    ['4th-5th normal', '4,5 panel'],
+    ['2nd normal', '2 panel'],
+    ['2nd ok', '2 unremarkable'],
+    ['2nd NAD', '2 unremarkable'],
+    ['webs quiet', 'web 1,2,3,4 unremarkable'],
+    ['web 2 quiet', 'web 2 unremarkable'],
+    ['2nd normal tender', 'unclear: tenderness', 'word-out-of-place'],
+    ['2nd not normal', '', 'word-out-of-place word-out-of-place'],
+    ['2nd abnormal', '', 'unknown-word'],
+  ],
+});
+
+// A heading's side and subject hold down to the next heading or visit; only a line that says nothing else is one.
+test.each([
+  ['R:', { side: 'right' }],
+  ['right', { side: 'right' }],
+  ['Left:', { side: 'left' }],
+  ['left foot', { side: 'left' }],
+  ['L', { side: 'left' }],
+  ['2nd:', { rays: [2] }],
+  ['2nd: // the worst', { rays: [2] }],
+  ['2nd-4th:', { rays: [2, 3, 4] }],
+  ['R2:', { rays: [2], side: 'right' }],
+])('a side or a subject alone on a line is a heading: %s', (text, expected) => {
+  const { heading, statements, problems } = readLine(text);
+  const side = heading?.side ?? heading?.subject?.side;
+  const rays = heading?.subject?.at === 'rays' ? { rays: heading.subject.rays } : {};
+  expect({ ...rays, ...(side ? { side } : {}) }).toEqual(expected);
+  expect(statements.flatMap((statement) => statement.findings)).toEqual([]);
+  expect(problems).toEqual([]);
+});
+
+test.each(['R: 2nd drawer 2', '2nd: drawer 2'])('a heading with a colon may stand before a statement: %s', (text) => {
+  expect(readLine(text).heading).toBeDefined();
+});
+
+test.each(['2nd tender', 'R2 drawer 2', 'right 2nd tender', 'R worse', 'zzq:', 'tender:', 'right zzq'])(
+  'a line that says something else is no heading: %s',
+  (text) => {
+    expect(readLine(text).heading).toBeUndefined();
+  },
+);
