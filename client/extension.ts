@@ -1,0 +1,23 @@
+import { commands, type ExtensionContext, Uri } from 'vscode';
+import { noteView } from './note-view.ts';
+import { type Connect, type Server, startServer } from './server-life.ts';
+import { stageStatus } from './stage-status.ts';
+
+/** What the desktop and the browser share: the server, the clinic note beside the editor, the stage in the status bar. */
+export function activateWith(context: ExtensionContext, connect: Connect): Server {
+  const server = startServer(connect);
+  const note = noteView({ ask: server.ask, media: Uri.joinPath(context.extensionUri, 'client', 'media') });
+  const stage = stageStatus(server.ask, note.isFocused);
+  context.subscriptions.push(
+    note,
+    stage,
+    server.onReady(() => {
+      note.refresh();
+      stage.refresh();
+    }),
+    commands.registerCommand('forefoot.showNote', note.show),
+    commands.registerCommand('forefoot.copyNote', note.copy),
+    commands.registerCommand('forefoot.restartServer', server.restart),
+  );
+  return server;
+}

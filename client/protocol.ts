@@ -1,0 +1,39 @@
+/** What the server answers beyond the Language Server Protocol. Lines and columns count from 0, in UTF-16. */
+export interface ClinicNoteParams {
+  readonly uri: string;
+  /** Any line of the visit. */
+  readonly line: number;
+  /** Whether the computed stage and next step are wanted too. */
+  readonly computed: boolean;
+}
+
+export interface ClinicNote {
+  /** Escaped; a run carries `data-line`, `data-start` and `data-end` of the statement that it came from. */
+  readonly html: string;
+  readonly text: string;
+  readonly visit: { readonly date: string | null; readonly firstLine: number; readonly lastLine: number };
+  /** Of the document that was read. */
+  readonly version: number;
+}
+
+export interface StageAtCursorParams {
+  readonly uri: string;
+  readonly line: number;
+}
+
+export interface StageAtCursor {
+  /** Such as `2nd right: stage 2`; empty when the visit has nothing to stage. */
+  readonly text: string;
+}
+
+/** The extension's own requests by method. */
+export interface Requests {
+  'forefoot/clinicNote': { params: ClinicNoteParams; result: ClinicNote | null };
+  'forefoot/stageAtCursor': { params: StageAtCursorParams; result: StageAtCursor | null };
+}
+
+/** Asks the server; undefined when it doesn't answer, which has been logged then. */
+export type Ask = <M extends keyof Requests>(
+  method: M,
+  params: Requests[M]['params'],
+) => Promise<Requests[M]['result'] | undefined>;

@@ -1,0 +1,82 @@
+import { commands, type Disposable, window, workspace } from 'vscode';
+import {
+  type BaseLanguageClient,
+  CloseAction,
+  ErrorAction,
+  type ErrorHandler,
+  type LanguageClientOptions,
+  RevealOutputChannelOn,
+  State,
+} from 'vscode-languageclient';
+import type { Ask } from './protocol.ts';
+import { restartPolicy } from './restarts.ts';
+
+export type Connect = (options: LanguageClientOptions) => BaseLanguageClient;
+
+/** The language server, kept alive. */
+export interface Server {
+  readonly ask: Ask;
+  /** Calls back whenever the server is ready to answer, after a restart too. */
+  onReady(then: () => void): Disposable;
+  restart(): Promise<void>;
+  stop(): Promise<void>;
+}
+
+const restartCommand = 'forefoot.restartServer';
+const pause = (milliseconds: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, milliseconds));
+
+async function sayStopped(): Promise<void> {
+  const restart = 'Restart';
+  const chosen = await window.showErrorMessage(
+    'The Forefoot Notes server keeps stopping, so notes are not checked or staged now. Your text is not affected.',
+    restart,
+  );
+  if (chosen === restart) await commands.executeCommand(restartCommand);
+}
+
+/** Starts the server through `connect`, and again when it stops: at growing intervals, and not for ever. */
+export function startServer(connect: Connect): Server {
+  const policy = restartPolicy();
+  let leaving = false;
+  const errorHandler: ErrorHandler = {
+    error: () => ({ action: ErrorAction.Continue, handled: true }),
+    async closed() {
+      const delay = policy.afterStop(Date.now());
+      if (delay !== undefined) await pause(delay);
+      if (delay !== undefined && !leaving) return { action: CloseAction.Restart, handled: true };
+      if (!leaving) void sayStopped();
+      return { action: CloseAction.DoNotRestart, handled: true };
+    },
+  };
+  const client = connect({
+    documentSelector: [{ language: 'forefoot' }],
+    errorHandler,
+    initializationOptions: () => ({ today: workspace.getConfiguration('forefoot').get<string>('today', '') }),
+    revealOutputChannelOn: RevealOutputChannelOn.Never,
+    synchronize: { configurationSection: 'forefoot' },
+  });
+  const start = (): Promise<void> => client.start().catch((error) => client.error('The server did not start', error));
+  void start();
+
+  return {
+    async ask(method, params) {
+      if (client.state === State.Stopped) return undefined;
+      try {
+        return await client.sendRequest(method, params);
+      } catch (error) {
+        client.debug(`${method} was not answered: ${String(error)}`);
+        return undefined;
+      }
+    },
+    onReady: (then) => client.onDidChangeState(({ newState }) => newState === State.Running && then()),
+    async restart() {
+      policy.forget();
+      if (client.state === State.Running) await client.stop().catch(() => undefined);
+      await start();
+    },
+    async stop() {
+      leaving = true;
+      if (client.state === State.Running) await client.stop();
+    },
+  };
+}
