@@ -1,0 +1,27 @@
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { outputs, staleOutputs } from './outputs.ts';
+
+const usage = 'usage: npm run generate [-- --check], from the root of the repository';
+
+/** Writes the generated files that are stale; with `--check` only names them, and fails if there are any. */
+function main(options: readonly string[]): number {
+  const unknown = options.find((option) => option !== '--check');
+  if (unknown !== undefined || !existsSync('grammar/lexicon')) {
+    console.error(unknown === undefined ? usage : `unknown option ${unknown}; ${usage}`);
+    return 2;
+  }
+  const stale = staleOutputs(outputs(), (path) => (existsSync(path) ? readFileSync(path, 'utf8') : undefined));
+  if (options.includes('--check')) {
+    for (const { path } of stale) console.error(`${path} is stale: run npm run generate`);
+    return stale.length > 0 ? 1 : 0;
+  }
+  for (const { path, text } of stale) {
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, text);
+    console.log(`wrote ${path}`);
+  }
+  return 0;
+}
+
+process.exitCode = main(process.argv.slice(2));

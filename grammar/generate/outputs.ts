@@ -1,0 +1,16 @@
+import { textmate } from './textmate.ts';
+
+/** One generated file: where it stands in the repository and what it holds. */
+export interface Output {
+  readonly path: string;
+  readonly text: string;
+}
+
+/** Every generated file, made from the lexicon, the closed words and the reader alone. Pure. */
+export const outputs = (): Output[] => [
+  { path: 'grammar/generated/forefoot.tmLanguage.json', text: `${JSON.stringify(textmate(), null, 2)}\n` },
+];
+
+/** The outputs whose file on disk differs; `read` gives `undefined` where there is none. */
+export const staleOutputs = (all: readonly Output[], read: (path: string) => string | undefined): Output[] =>
+  all.filter(({ path, text }) => read(path) !== text);
