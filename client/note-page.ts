@@ -26,9 +26,9 @@ export function notePage({ source, style, script, nonce }: PageParts): string {
 <label><input type="checkbox" id="computed"><span>Show computed stage and next step</span></label>
 <button type="button" id="copy">Copy</button>
 </div>
-<p id="status" role="status" aria-live="polite"></p>
 </header>
 <main id="note" aria-labelledby="title"></main>
+<p id="status" role="status" aria-live="polite"></p>
 <p id="trace" hidden>Enter selects the statement in the editor.</p>
 <script nonce="${nonce}" src="${script}"></script>
 </body>
