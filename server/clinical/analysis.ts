@@ -50,7 +50,14 @@ export interface RayAnalysis {
   readonly mark: Mark;
   /** `painless`, `extrapolated`, `low certainty`, `reducible`, `irreducible`. */
   readonly labels: readonly string[];
-  readonly stated?: { readonly low: number; readonly high: number; readonly statement: StatementId; readonly place: Place };
+  readonly stated?: {
+    readonly low: number;
+    readonly high: number;
+    readonly statement: StatementId;
+    readonly place: Place;
+    /** Where the number stands, if it can be replaced. */
+    readonly valuePlace?: Place;
+  };
   readonly evidence: readonly Evidence[];
   readonly missing: readonly ExamStep[];
   readonly assumptions: readonly string[];
@@ -88,6 +95,8 @@ export interface VisitAnalysis {
   readonly facts: VisitFacts;
   readonly rays: readonly RayAnalysis[];
   readonly reports: readonly Report[];
+  /** Codes that an allowance hid in this visit. */
+  readonly hidden: readonly string[];
   readonly before: EpisodeState;
   readonly after: EpisodeState;
 }

@@ -15,6 +15,8 @@ export interface EpisodeState {
   readonly stage: Readonly<Record<string, readonly [number, number]>>;
   /** Foot to the newest day of a steroid injection. */
   readonly steroid: Readonly<Record<string, string>>;
+  /** A drawer grade without scale has been seen: one hint a file is enough. */
+  readonly scaleAsked: boolean;
 }
 export interface PlateImage {
   readonly tear: 'present' | 'absent' | 'equivocal';
@@ -22,7 +24,14 @@ export interface PlateImage {
   readonly day: string;
 }
 
-export const NO_EPISODE: EpisodeState = { operated: {}, course: {}, plate: {}, stage: {}, steroid: {} };
+export const NO_EPISODE: EpisodeState = {
+  operated: {},
+  course: {},
+  plate: {},
+  stage: {},
+  steroid: {},
+  scaleAsked: false,
+};
 
 /** Measures that protect the plate; a pad alone unloads the head and is no course (common practice). */
 export const PROTECTING = ['tape', 'insert', 'boot'] as const;
@@ -50,6 +59,8 @@ export function foldVisit(
     plate: { ...before.plate, ...plateImages(visit, on) },
     stage,
     steroid: { ...before.steroid, ...steroids(visit, day) },
+    scaleAsked:
+      before.scaleAsked || clearFacts(visit.facts, 'drawer').some(({ values }) => values.grade && !values.grade.scale),
   };
 }
 
@@ -81,6 +92,12 @@ export function plateImages(visit: VisitFacts, on: string): Record<string, Plate
   }
   return images;
 }
+
+/** The visit's day as the state keeps it. */
+export const isoDayOf = (visit: VisitFacts): string => (visit.date ? isoOf(dayFrom(visit.date)) : 'undated');
+/** The newest days of injections that the visit reports as given, over both feet. */
+export const steroidDays = (visit: VisitFacts): string[] =>
+  Object.values(steroids(visit, visit.date ? dayFrom(visit.date) : undefined));
 
 /** The newest day that an injection reported as given may mean. */
 function steroids(visit: VisitFacts, day: Day | undefined): Record<string, string> {

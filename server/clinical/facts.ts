@@ -36,7 +36,13 @@ export interface Fact<F extends FindingId = FindingId> {
   readonly unclear: readonly string[];
   readonly quotes: readonly string[];
   readonly causes: readonly FactCause[];
-  readonly origin: { readonly kind: 'stated' | 'panel'; readonly place: Place; readonly word: Place };
+  readonly origin: {
+    readonly kind: 'stated' | 'panel';
+    readonly place: Place;
+    readonly word: Place;
+    /** Where each value stands. */
+    readonly slots: Readonly<Record<string, Place>>;
+  };
 }
 /** A fact of any one finding; narrowing `finding` narrows the values. */
 export type AnyFact = { [F in FindingId]: Fact<F> }[FindingId];

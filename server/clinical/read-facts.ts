@@ -131,7 +131,8 @@ class FactReader {
     for (const cause of causes) this.report(node, cause, at);
     for (const [slot, { causes }] of Object.entries(node.slots))
       for (const cause of causes) this.report(node, cause, at, slot);
-    const place = { place: at(node), word: at(node.word) };
+    const slots = Object.fromEntries(Object.entries(node.slots).map(([slot, span]) => [slot, at(span)]));
+    const place = { place: at(node), word: at(node.word), slots };
     const base = { statement, section: node.section, quotes: node.quotes.map(({ text }) => text), causes };
     for (const subject of subjects.length > 0 ? subjects : [FOOT])
       for (const side of sides.length > 0 ? sides : [undefined]) {
@@ -156,7 +157,7 @@ class FactReader {
 
   private panel(
     base: Pick<AnyFact, 'statement' | 'section' | 'quotes' | 'causes' | 'subject' | 'side'>,
-    place: Pick<AnyFact['origin'], 'place' | 'word'>,
+    place: Omit<AnyFact['origin'], 'kind'>,
   ): void {
     const kind = base.subject.at === 'web' ? 'web' : 'ray';
     for (const { finding, status } of PANELS[kind].members)

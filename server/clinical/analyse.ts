@@ -1,0 +1,140 @@
+import { opensVisit, readLine } from '../../grammar/read-line.ts';
+import type { LineSyntax } from '../../grammar/syntax.ts';
+import type { Context, RayAnalysis, Report, VisitAnalysis } from './analysis.ts';
+import { type EpisodeState, foldVisit, NO_EPISODE } from './episode.ts';
+import type { Allowance, HeaderFacts, VisitFacts } from './facts.ts';
+import { statedRays } from './gates.ts';
+import { nextStep } from './next-step.ts';
+import { type ReadingSettings, readHeaderFacts, readVisitFacts } from './read-facts.ts';
+import { READING_MESSAGES, readingReport, readingReports, unreadRedFlags } from './reading-reports.ts';
+import type { Rule, RuleView } from './rules/define-rule.ts';
+import { RULES } from './rules/index.ts';
+import { stageRay } from './stage.ts';
+
+/** The lines before the first visit: who, which scales, what is allowed. */
+export function analyseHeader(lines: readonly LineSyntax[]): { header: HeaderFacts; reports: Report[] } {
+  const header = readHeaderFacts(lines);
+  return { header, reports: [...readingReports(lines), ...allowanceReports(header.allowances)] };
+}
+
+/** All that is known of one visit: facts, what is computed for each lesser ray that it names, reports. Pure. */
+export function analyseVisit(
+  lines: readonly LineSyntax[],
+  before: EpisodeState,
+  context: Context,
+  settings: ReadingSettings = {},
+  rules: readonly Rule[] = RULES,
+): VisitAnalysis {
+  const facts = readVisitFacts(lines, context.header, settings);
+  const rays = analyseRays(facts, before, context);
+  const view = { visit: facts, rays, before, context };
+  const reports = [...readingReports(lines, facts), ...ruleReports(view, rules), ...allowanceReports(facts.allowances)];
+  const all = [...unreadRedFlags(facts, lines), ...reports].sort(
+    (a, b) => a.place.line - b.place.line || a.place.start - b.place.start,
+  );
+  const { kept, hidden } = suppress(all, [...context.header.allowances, ...facts.allowances]);
+  const unused = facts.allowances.filter(({ code, reason }) => reason && isKnown(code) && !hidden.has(code));
+  return {
+    facts,
+    rays,
+    reports: [...kept, ...unused.map(({ code, place }) => readingReport('unused-allow', code, place))],
+    hidden: [...hidden],
+    before,
+    after: foldVisit(before, facts, rays.flatMap(stageRange)),
+  };
+}
+
+function analyseRays(visit: VisitFacts, before: EpisodeState, context: Context): RayAnalysis[] {
+  return statedRays(visit).map(({ side, ray }) => {
+    const view = { visit, before, header: context.header, side, ray };
+    const stage = stageRay(view);
+    return { ...stage, next: nextStep(view, stage) };
+  });
+}
+
+function stageRange({
+  side,
+  ray,
+  outcome,
+}: RayAnalysis): { side: typeof side; ray: typeof ray; low: number; high: number }[] {
+  if (outcome.is === 'staged') return [{ side, ray, low: outcome.stage, high: outcome.stage }];
+  return outcome.is === 'span' ? [{ side, ray, low: outcome.low, high: outcome.high }] : [];
+}
+
+function ruleReports(view: RuleView, rules: readonly Rule[]): Report[] {
+  return rules.flatMap((rule) =>
+    [...rule.check(view)].map(
+      ({ place, message, severity, related, fixes }): Report => ({
+        code: rule.code,
+        severity: severity ?? rule.severity,
+        place,
+        message,
+        related: related ?? [],
+        fixes: fixes ?? [],
+      }),
+    ),
+  );
+}
+
+const CODES: ReadonlySet<string> = new Set([...RULES.map(({ code }) => code), ...Object.keys(READING_MESSAGES)]);
+const isKnown = (code: string): boolean => CODES.has(code);
+
+function allowanceReports(allowances: readonly Allowance[]): Report[] {
+  return allowances.flatMap(({ code, reason, place }) => {
+    if (!isKnown(code)) return [readingReport('unknown-code', code, place)];
+    return reason ? [] : [readingReport('allow-without-reason', code, place)];
+  });
+}
+
+/** An allowance with a reason hides its code, but never danger and never an unread red flag. */
+function suppress(
+  reports: readonly Report[],
+  allowances: readonly Allowance[],
+): { kept: Report[]; hidden: Set<string> } {
+  const allowed = new Set(allowances.filter(({ reason }) => reason).map(({ code }) => code));
+  const hides = ({ code, severity }: Report) =>
+    allowed.has(code) && severity !== 'danger' && code !== 'unread-red-flag';
+  return {
+    kept: reports.filter((report) => !hides(report)),
+    hidden: new Set(reports.filter(hides).map(({ code }) => code)),
+  };
+}
+
+/** Allowances of the header that hid nothing in any visit. `hidden` are the codes that the visits hid. */
+export function unusedAllowances(header: HeaderFacts, hidden: ReadonlySet<string>): Report[] {
+  return header.allowances
+    .filter(({ code, reason }) => reason && isKnown(code) && !hidden.has(code))
+    .map(({ code, place }) => readingReport('unused-allow', code, place));
+}
+
+export interface NoteAnalysis {
+  readonly lines: readonly string[];
+  readonly header: HeaderFacts;
+  readonly headerReports: readonly Report[];
+  readonly visits: readonly {
+    readonly firstLine: number;
+    readonly syntax: readonly LineSyntax[];
+    readonly analysis: VisitAnalysis;
+  }[];
+}
+
+/** A whole note at once, for the command line and tests; the editor keeps visits apart and analyses what changed. */
+export function analyseNote(
+  text: string,
+  today: string,
+  settings: ReadingSettings = {},
+  rules: readonly Rule[] = RULES,
+): NoteAnalysis {
+  const lines = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r/);
+  const starts = lines.flatMap((line, i) => (opensVisit(line) ? [i] : []));
+  const { header, reports } = analyseHeader(lines.slice(0, starts[0] ?? lines.length).map(readLine));
+  let before = NO_EPISODE;
+  const visits = starts.map((firstLine, i) => {
+    const syntax = lines.slice(firstLine, starts[i + 1] ?? lines.length).map(readLine);
+    const analysis = analyseVisit(syntax, before, { today, header }, settings, rules);
+    before = analysis.after;
+    return { firstLine, syntax, analysis };
+  });
+  const hidden = new Set(visits.flatMap(({ analysis }) => analysis.hidden));
+  return { lines, header, headerReports: [...reports, ...unusedAllowances(header, hidden)], visits };
+}

@@ -1,0 +1,172 @@
+import type { Ray, Side } from '../../grammar/values.ts';
+import { LESSER_RAYS } from '../../grammar/values.ts';
+import { ask, clearFacts, isStated } from './answers.ts';
+import { daysOf } from './dates.ts';
+import { type EpisodeState, rayKey } from './episode.ts';
+import type { AnyFact, HeaderFacts, VisitFacts } from './facts.ts';
+
+/** Everything that a gate may look at, for one ray of one visit. */
+export interface GateView {
+  readonly visit: VisitFacts;
+  readonly before: EpisodeState;
+  readonly header: HeaderFacts;
+  readonly side: Side;
+  readonly ray: Ray;
+}
+export interface Gate {
+  readonly id: string;
+  /** Why no stage is given, or `undefined` where the gate is open. */
+  readonly closes: (view: GateView) => string | undefined;
+  /** What is assumed because nobody asked. */
+  readonly assumes?: (view: GateView) => string | undefined;
+}
+
+/** Gates before staging, common practice all. Deformity and drawer are still described where one is closed. */
+export const GATES: readonly Gate[] = [
+  {
+    id: 'operated',
+    closes: ({ visit, before, side, ray }) =>
+      before.operated[rayKey(side, ray)] !== undefined || isStated(visit.facts, 'procedure', 'present', { side, ray })
+        ? 'the joint has been operated on: describe residual instability instead'
+        : undefined,
+    assumes: () => 'no operation on this ray is recorded in this file',
+  },
+  {
+    id: 'symptoms',
+    closes: () => undefined,
+    assumes: ({ visit, side, ray }) => {
+      const tender = ask(visit.facts, 'tenderness', { side, ray });
+      const denied = tender.is === 'stated' && tender.fact.status === 'absent' && !isStatedPainless(visit, side, ray);
+      return denied ? 'pain at this ray not denied, taken as symptomatic' : undefined;
+    },
+  },
+  {
+    id: 'ray 5',
+    closes: ({ ray }) => (ray === 5 ? 'the stages are not used for the fifth ray (congenital overlap)' : undefined),
+  },
+  {
+    id: 'growing',
+    closes: ({ visit, header }) => {
+      const years = ageInYears(visit, header);
+      return years !== undefined && years < 18 ? 'the patient is under 18 years old' : undefined;
+    },
+    assumes: ({ visit, header }) => {
+      const years = ageInYears(visit, header);
+      if (years === undefined) return 'the year of birth is not given, taken as an adult';
+      return years === 18 ? 'the birthday may not have passed: the patient may be 17' : undefined;
+    },
+  },
+  {
+    id: 'neuropathic',
+    closes: ({ visit, side }) =>
+      footSensation(visit, side) === 'lost'
+        ? 'protective sensation is lost: the neuropathic foot is not staged'
+        : undefined,
+    assumes: ({ visit, side }) => (footSensation(visit, side) === undefined ? 'feeling not examined' : undefined),
+  },
+  {
+    id: 'acute',
+    closes: ({ visit }) =>
+      isAcuteInjury(visit) === true ? 'an acute injury under six weeks old is not staged' : undefined,
+    assumes: ({ visit }) =>
+      isAcuteInjury(visit) === 'unknown' ? 'time since the injury not stated, taken as over six weeks' : undefined,
+  },
+  {
+    id: 'systemic',
+    closes: ({ visit }) =>
+      isSystemic(visit) ? 'several joints are involved: inflammatory arthritis first' : undefined,
+    assumes: ({ visit, side }) =>
+      clearFacts(visit.facts, 'compression', { side }).length === 0
+        ? 'compression of the MTP joints not examined'
+        : undefined,
+  },
+];
+
+/** Years that the patient has at most reached in the visit's year; a birth year allows one more or less. */
+export function ageInYears(visit: VisitFacts, header: HeaderFacts): number | undefined {
+  const born = header.patient?.born;
+  return born !== undefined && visit.date ? visit.date.year - born : undefined;
+}
+
+/** What the visit says of feeling in the foot. */
+export function footSensation(visit: VisitFacts, side: Side): 'normal' | 'reduced' | 'lost' | undefined {
+  const words: string[] = [];
+  for (const fact of clearFacts(visit.facts, 'sensation', { side })) {
+    if (fact.subject.at === 'ray') continue;
+    words.push(...(fact.values.state?.words ?? []));
+    const felt = fact.values.monofilament;
+    if (felt) words.push(felt.part === 0 ? 'lost' : felt.part < felt.whole ? 'reduced' : 'normal');
+    if (fact.status === 'absent') words.push('lost');
+  }
+  return (['lost', 'reduced', 'normal'] as const).find((word) => words.includes(word));
+}
+
+const SIX_WEEKS = 42;
+/** The shortest and longest age of the complaint in days that the visit states. */
+export function symptomDays(visit: VisitFacts): { least: number; most: number } | undefined {
+  const times = [
+    ...clearFacts(visit.facts, 'onset').map(({ values }) => values.for),
+    ...clearFacts(visit.facts, 'duration').map(({ values }) => values.for),
+  ].filter((time) => time !== undefined);
+  const [first] = times;
+  return first ? daysOf(first) : undefined;
+}
+
+/** An injury or a sudden onset, with its age where it is stated. */
+export function isAcuteInjury(visit: VisitFacts): boolean | 'unknown' {
+  const injured = clearFacts(visit.facts, 'trigger').some(
+    (fact) => fact.status === 'present' && fact.values.what?.words.includes('injury'),
+  );
+  const sudden = clearFacts(visit.facts, 'onset').some((fact) => fact.values.manner?.words.includes('sudden'));
+  if (!injured && !sudden) return false;
+  const days = symptomDays(visit);
+  return days ? days.most < SIX_WEEKS : 'unknown';
+}
+
+/** Tender or swollen at three or more MTP joints over both feet, or compression sore in both feet. */
+export function isSystemic(visit: VisitFacts): boolean {
+  const sore = (at: Side) =>
+    clearFacts(visit.facts, 'compression', { side: at }).some(
+      (fact) => fact.side === at && fact.values.pain?.words.includes('sore'),
+    );
+  return (sore('right') && sore('left')) || inflamedJoints(visit).size >= 3;
+}
+
+/** MTP joints that are stated tender (not at the shaft) or swollen. */
+export function inflamedJoints(visit: VisitFacts): ReadonlySet<string> {
+  const joints = new Set<string>();
+  const add = (fact: AnyFact) => {
+    if (fact.status === 'present' && fact.side && fact.subject.at === 'ray' && fact.subject.part !== 'metatarsal')
+      joints.add(rayKey(fact.side, fact.subject.ray));
+  };
+  for (const fact of clearFacts(visit.facts, 'swelling')) add(fact);
+  for (const fact of clearFacts(visit.facts, 'tenderness'))
+    if (!fact.values.place?.words.every((place) => place === 'shaft')) add(fact);
+  return joints;
+}
+
+/** No symptom at the joint: tenderness and pain are both stated absent. Absent swelling alone does not count. */
+export function isStatedPainless(visit: VisitFacts, side: Side, ray: Ray): boolean {
+  const tender = ask(visit.facts, 'tenderness', { side, ray });
+  const noTenderness = tender.is === 'stated' && tender.fact.status === 'absent' && !tender.fact.values.place;
+  const noPain = [ask(visit.facts, 'pain', { side, ray }), ask(visit.facts, 'pain', { side, whole: true })].some(
+    (answer) => answer.is === 'stated' && answer.fact.status === 'absent',
+  );
+  return noTenderness && noPain;
+}
+
+/** The lesser rays of each side about which the visit states anything. */
+export function statedRays(visit: VisitFacts): { side: Side; ray: Ray }[] {
+  const found: { side: Side; ray: Ray }[] = [];
+  for (const side of ['right', 'left'] as const)
+    for (const ray of LESSER_RAYS)
+      if (
+        visit.facts.some(
+          (fact) => fact.side === side && fact.subject.at === 'ray' && fact.subject.ray === ray && isExamined(fact),
+        )
+      )
+        found.push({ side, ray });
+  return found;
+}
+const isExamined = (fact: AnyFact): boolean =>
+  ['exam', 'stand', 'xray', 'us', 'mri', 'operation', 'pain'].includes(fact.section);

@@ -1,0 +1,133 @@
+import type { NextStep, StageOutcome } from './analysis.ts';
+import { ask, clearFacts, isStated } from './answers.ts';
+import { type Day, dayFrom, dayOf, daysBetween } from './dates.ts';
+import { readDrawer } from './drawer.ts';
+import { courseOf, footKey, isoDayOf, plateImages, rayKey, steroidDays } from './episode.ts';
+import { ageInYears, footSensation, type GateView, isAcuteInjury, isStatedPainless, isSystemic } from './gates.ts';
+import { CAUTIONS, type PathInputs, pathRow } from './path-rows.ts';
+import { pulsesFelt, redFlagOf, webSigns } from './red-flags.ts';
+import type { RayStage } from './stage.ts';
+
+/** The next step for one ray, as advice: the first row of the path that its inputs meet. */
+export function nextStep(view: GateView, stage: RayStage): NextStep {
+  const flagged = redFlagOf(view);
+  const inputs = pathInputs(view, stage);
+  const row = pathRow(inputs);
+  return {
+    row: row.id,
+    step: row.step,
+    why: flagged ? `${row.why} Here: ${flagged.why}.` : row.why,
+    wouldChange: row.wouldChange,
+    cautions: row.cautions.map((id) => CAUTIONS[id]),
+    review: row.review,
+    urgent: row.urgent ?? false,
+    source: row.source,
+    mark: row.mark,
+    statements: flagged ? flagged.statements : stage.evidence.map(({ statement }) => statement),
+  };
+}
+
+/** What the path looks at, from the facts of the visit and the episode before it. */
+export function pathInputs(view: GateView, stage: RayStage): PathInputs {
+  const { visit, before, side, ray, header } = view;
+  const drawer = readDrawer(ask(visit.facts, 'drawer', { side, ray })).steps;
+  const course = courseOf(visit, before, side);
+  const years = ageInYears(visit, header);
+  const unstable = drawer.every((step) => step !== 'not done' && step >= 1);
+  return {
+    flag: redFlagOf(view)?.flag ?? 'none',
+    growing: years !== undefined && years < 18,
+    bone:
+      tenderShaft(view) &&
+      clearFacts(visit.facts, 'trigger').some(({ values }) => values.what?.words.includes('load-rise')),
+    systemic: isSystemic(visit),
+    operated: operatedTrack(view),
+    acuteRupture: isAcuteInjury(visit) === true && drawer.every((step) => step !== 'not done' && step >= 2),
+    web: webSigns(visit, side, ray),
+    joint: drawer.every((step) => step === 0) ? 'stable' : unstable ? 'unstable' : 'unknown',
+    stage: stageInput(stage),
+    course: course.length,
+    response: course.response,
+    kept: course.kept,
+    imaging: imagingOf(view, stage.outcome),
+    progressing: progressing(view, stage.outcome),
+    operation: operationOf(view),
+    accommodate: isStatedPainless(visit, side, ray) || pulsesFelt(visit, side) === 'absent',
+  };
+}
+
+const tenderShaft = ({ visit, side, ray }: GateView): boolean =>
+  clearFacts(visit.facts, 'tenderness', { side, ray }).some(
+    (fact) => fact.status === 'present' && fact.values.place?.words.includes('shaft'),
+  );
+
+/** A span takes its lower stage, unless overlap or dislocation is in it. */
+function stageInput({ outcome, evidence }: RayStage): PathInputs['stage'] {
+  if (outcome.is === 'staged') return outcome.stage;
+  if (outcome.is === 'span') {
+    const severe = evidence.some(
+      ({ finding, role }) => role === 'decides' && (finding === 'overlap' || finding === 'dislocated'),
+    );
+    return severe ? outcome.high : outcome.low;
+  }
+  if (outcome.is === 'cannot stage') return 'cannot';
+  if (outcome.why.startsWith('lax') || outcome.why.startsWith('no symptom')) return 'lax';
+  if (outcome.why.startsWith('an acute injury')) return 'cannot';
+  return outcome.why === 'no instability found' ? 'none found' : 'not used';
+}
+
+function operatedTrack({ visit, before, side, ray }: GateView): PathInputs['operated'] {
+  const here = isStated(visit.facts, 'procedure', 'present', { side, ray });
+  if (before.operated[rayKey(side, ray)] === undefined && !here) return 'no';
+  const about = { side, ray };
+  const grade = clearFacts(visit.facts, 'drawer', about).some(({ values }) => (values.grade?.low ?? 0) >= 2);
+  const wound = clearFacts(visit.facts, 'wound', { side }).some(({ values }) => values.state?.words.includes('open'));
+  const signs = (['dislocated', 'hot', 'overlap'] as const).some((finding) =>
+    isStated(visit.facts, finding, 'present', about),
+  );
+  return !here && (grade || wound || signs) ? 'off track' : 'on track';
+}
+
+/** Does the newest image of the plate agree with the exam? Absent where none is reported. */
+export function imagingOf({ visit, before, side, ray }: GateView, outcome: StageOutcome): PathInputs['imaging'] {
+  const key = rayKey(side, ray);
+  const image = plateImages(visit, isoDayOf(visit))[key] ?? before.plate[key];
+  if (!image) return 'absent';
+  const unstable = (outcome.is === 'staged' && outcome.stage >= 1) || (outcome.is === 'span' && outcome.low >= 1);
+  if (image.tear === 'equivocal') return 'discordant';
+  return (image.tear === 'present') === unstable ? 'concordant' : 'discordant';
+}
+
+function progressing({ visit, before, side, ray }: GateView, outcome: StageOutcome): boolean {
+  const earlier = before.stage[rayKey(side, ray)];
+  const low = outcome.is === 'staged' ? outcome.stage : outcome.is === 'span' ? outcome.low : undefined;
+  const worse = (['tape', 'insert', 'boot'] as const).some((finding) =>
+    clearFacts(visit.facts, finding, { side }).some(({ values }) => values.response?.words.includes('worse')),
+  );
+  return worse || (earlier !== undefined && low !== undefined && low > earlier[1]);
+}
+
+const THREE_MONTHS = 91;
+/** An operation planned in this visit for the ray or its foot, and whether the note clears it. */
+function operationOf(view: GateView): PathInputs['operation'] {
+  const { visit, side, ray } = view;
+  const planned = clearFacts(visit.facts, 'operation', { side }).some(
+    (fact) => fact.status === 'present' && (fact.subject.at !== 'ray' || fact.subject.ray === ray),
+  );
+  if (!planned) return 'not planned';
+  const open = clearFacts(visit.facts, 'wound', { side }).some(
+    ({ values, status }) =>
+      status === 'present' && !values.state?.words.some((word) => word === 'healed' || word === 'clean'),
+  );
+  const clear =
+    pulsesFelt(visit, side) === 'felt' && !open && !recentSteroid(view) && footSensation(visit, side) !== 'lost';
+  return clear ? 'safety clear' : 'safety not clear';
+}
+
+function recentSteroid({ visit, before, side }: GateView): boolean {
+  const day: Day | undefined = visit.date ? dayFrom(visit.date) : undefined;
+  const stated = [before.steroid[footKey(side)], ...steroidDays(visit)].flatMap((iso) =>
+    iso ? (dayOf(iso) ?? []) : [],
+  );
+  return day !== undefined && stated.some((given) => daysBetween(given, day) < THREE_MONTHS);
+}

@@ -1,0 +1,125 @@
+import { RED_FLAG_WORDS } from '../../grammar/lexicon/closed-words.ts';
+import type { Section } from '../../grammar/lexicon/entry.ts';
+import type { LineSyntax, ReadingCode, ReadingProblem } from '../../grammar/syntax.ts';
+import type { Fix, Report, Severity } from './analysis.ts';
+import type { Place, VisitFacts } from './facts.ts';
+import { replace } from './rules/define-rule.ts';
+
+type AllowCode = 'unused-allow' | 'allow-without-reason';
+
+interface Message {
+  readonly severity: Severity;
+  /** Stories are kept as typed; in these sections that is nothing to warn of. */
+  readonly quietIn?: readonly Section[];
+  readonly text: (words: string) => string;
+  readonly fix?: (place: Place, words: string) => Fix;
+}
+const STORIES: readonly Section[] = ['history', 'pain', 'tried', 'plan'];
+
+/** What the reader itself reports: code, severity and words, in one table. */
+export const READING_MESSAGES: Readonly<Record<ReadingCode | AllowCode, Message>> = {
+  'unknown-word': {
+    severity: 'contradiction',
+    quietIn: STORIES,
+    text: (words) =>
+      `"${words}" isn't understood and is kept as typed. Put it in quotes, or use a word of the language.`,
+    fix: (place, words) => ({
+      title: `Keep "${words}" as a quoted remark`,
+      safety: 'needs review',
+      edits: [replace(place, `"${words}"`)],
+    }),
+  },
+  'word-out-of-place': {
+    severity: 'contradiction',
+    quietIn: STORIES,
+    text: (words) => `"${words}" has no place here and is kept as typed. Put it beside its finding or in its section.`,
+  },
+  'number-without-place': {
+    severity: 'contradiction',
+    quietIn: STORIES,
+    text: (words) => `"${words}" belongs to no finding here and is kept as typed. Name the finding before it.`,
+  },
+  'unread-red-flag': {
+    severity: 'contradiction',
+    text: (words) => `"${words}" may be a red flag and was not understood here. Say it as a finding, or act on it.`,
+  },
+  'open-quote': {
+    severity: 'contradiction',
+    text: () => 'The quote has no end on this line. Close it with a quotation mark.',
+  },
+  'ambiguous-date': {
+    severity: 'contradiction',
+    text: (words) =>
+      `"${words}" is not read: day and month may be confused, or the day does not exist. Write it as 2026-05-04.`,
+  },
+  'ambiguous-web': {
+    severity: 'contradiction',
+    text: (words) => `"${words}" may be one space or two. Write web 2, or webs 2-3.`,
+  },
+  'bad-header': {
+    severity: 'contradiction',
+    text: (words) => `"${words}" isn't understood on this line. Check the word or the date.`,
+  },
+  'unknown-code': {
+    severity: 'contradiction',
+    text: (words) => `No report has the code "${words}". Check its spelling.`,
+  },
+  'unused-allow': {
+    severity: 'style',
+    text: (words) => `Nothing is hidden by "allow ${words}" here. Remove the line.`,
+  },
+  'allow-without-reason': {
+    severity: 'missing',
+    text: (words) => `"allow ${words}" needs a reason after the code, and hides nothing without one.`,
+  },
+};
+
+export function readingReport(code: ReadingCode | AllowCode, words: string, place: Place, section?: Section): Report {
+  const { severity, quietIn, text, fix } = READING_MESSAGES[code];
+  const quiet = section !== undefined && quietIn?.includes(section);
+  return {
+    code,
+    severity: quiet ? 'missing' : severity,
+    place,
+    message: text(words),
+    related: [],
+    fixes: fix ? [fix(place, words)] : [],
+  };
+}
+
+/**
+ * The reports of the reader for the lines of a visit or of the header. A word that makes a finding unclear is reported
+ * there, with the finding that it costs, and not a second time.
+ */
+export function readingReports(lines: readonly LineSyntax[], visit?: VisitFacts): Report[] {
+  const told = new Set((visit?.unclear ?? []).map(({ place }) => `${place.line}:${place.start}`));
+  return lines.flatMap(({ problems }, line) =>
+    problems
+      .filter(({ start }) => !told.has(`${line}:${start}`))
+      .map(({ code, text, section, ...at }: ReadingProblem) =>
+        readingReport(code, text, { line, ...span(at) }, section),
+      ),
+  );
+}
+const span = ({ start, end }: { start: number; end: number }) => ({ start, end });
+
+const RED_FLAG = new RegExp(`(?<![\\p{L}-])(?:${RED_FLAG_WORDS.join('|')})(?![\\p{L}-])`, 'giu');
+
+/** Unread text that holds a red-flag word is reported as such, always; quotes count. */
+export function unreadRedFlags(visit: VisitFacts, lines: readonly LineSyntax[]): Report[] {
+  const places: Place[] = visit.verbatim.map(({ place }) => place);
+  lines.forEach(({ roles }, line) => {
+    for (const { kind, start, end } of roles)
+      if (kind === 'verbatim' || kind === 'reported') places.push({ line, start, end });
+  });
+  const found = new Map<string, Report>();
+  for (const place of places) {
+    const text = lines[place.line]?.text.slice(place.start, place.end) ?? '';
+    for (const match of text.matchAll(RED_FLAG)) {
+      const start = place.start + match.index;
+      const at = { line: place.line, start, end: start + match[0].length };
+      found.set(`${at.line}:${at.start}`, readingReport('unread-red-flag', match[0], at));
+    }
+  }
+  return [...found.values()];
+}

@@ -1,0 +1,196 @@
+import { entryOf } from '../../../grammar/lexicon/index.ts';
+import type { RayAnalysis } from '../analysis.ts';
+import { ask, clearFacts, sameMeaning } from '../answers.ts';
+import { type AnyFact, subjectKey } from '../facts.ts';
+import { defineRule, replace } from './define-rule.ts';
+
+const practice = { source: 'common practice', mark: 'common practice' } as const;
+const memory = { source: 'COUGH11', mark: 'from memory, to be verified' } as const;
+
+const keyOf = (fact: AnyFact): string => `${fact.section} ${subjectKey(fact.subject, fact.side)} ${fact.finding}`;
+
+export const statedTwice = defineRule({
+  ...practice,
+  code: 'stated-twice',
+  name: 'Stated twice',
+  severity: 'contradiction',
+  scope: 'visit',
+  reads: [],
+  what: 'One finding of one subject is stated twice in a visit, alike or differently.',
+  why: 'Of two different statements one is wrong, and neither is computed with alone; of two equal ones one is noise.',
+  instead: 'Keep one statement.',
+  examples: {
+    invalid: '2nd drawer 2\n2nd drawer 3',
+    valid: '2nd drawer 2\n3rd drawer 3',
+    nearMiss: '2nd tender plantar\n2nd tender dorsal',
+  },
+  *check({ visit }) {
+    const first = new Map<string, AnyFact>();
+    for (const fact of visit.facts) {
+      const { many } = entryOf(fact.finding);
+      if (fact.clarity !== 'clear' || fact.origin.kind !== 'stated') continue;
+      const key = keyOf(fact);
+      const other = first.get(key);
+      if (!other || other.statement === fact.statement) {
+        first.set(key, other ?? fact);
+        continue;
+      }
+      const same = sameMeaning(fact, other);
+      const denies = many && (fact.status === 'absent') !== (other.status === 'absent') && placeless(fact, other);
+      if (!same && many && !denies) continue;
+      const what = `${entryOf(fact.finding).word} of ${subjectKey(fact.subject, fact.side)}`;
+      yield {
+        place: fact.origin.place,
+        severity: same ? 'style' : 'contradiction',
+        message: same
+          ? `The ${what} is stated twice, alike. Keep one.`
+          : `The ${what} is stated twice, differently. Keep the one that is right.`,
+        related: [{ place: other.origin.place, message: 'the other statement' }],
+      };
+    }
+  },
+});
+/** A denial without a place contradicts every place. */
+const placeless = (a: AnyFact, b: AnyFact): boolean => {
+  const denial = a.status === 'absent' ? a : b;
+  return !('place' in denial.values && denial.values.place);
+};
+
+export const dislocatedLowDrawer = defineRule({
+  ...memory,
+  code: 'dislocated-low-drawer',
+  name: 'Dislocated with a lower drawer',
+  severity: 'contradiction',
+  scope: 'ray',
+  reads: ['dislocated', 'film-joint', 'drawer'],
+  what: 'A joint is dislocated at rest and its drawer grade is lower.',
+  why: 'A joint that lies dislocated is no longer translated by degrees; one of the two is wrong. The stage stays by the dislocation.',
+  instead: 'Leave the drawer out, or correct the dislocation.',
+  examples: {
+    invalid: '2nd dislocated old irreducible, drawer 1\ndp 2, pt 2',
+    valid: '2nd dislocated old irreducible\ndp 2, pt 2',
+    nearMiss: '2nd drawer 3',
+  },
+  *check({ visit, rays }) {
+    for (const { side, ray } of rays) {
+      const about = { side, ray };
+      const exam = clearFacts(visit.facts, 'dislocated', about).filter(({ status }) => status === 'present');
+      const film = clearFacts(visit.facts, 'film-joint', about).filter(({ values }) =>
+        values.state?.words.includes('dislocated'),
+      );
+      const [shown] = [...exam, ...film] as AnyFact[];
+      const drawer = ask(visit.facts, 'drawer', about);
+      if (!shown || drawer.is !== 'stated') continue;
+      const { grade } = drawer.fact.values;
+      const top = grade?.scale === '0-3' ? 3 : 4;
+      if (drawer.fact.status !== 'absent' && (!grade || grade.low >= top)) continue;
+      yield {
+        place: drawer.fact.origin.place,
+        message:
+          'A lower drawer contradicts a joint that is dislocated at rest. Correct one; the dislocation decides the stage.',
+        related: [{ place: shown.origin.place, message: 'dislocated here' }],
+      };
+    }
+  },
+});
+
+export const overlapStraight = defineRule({
+  ...practice,
+  code: 'overlap-straight',
+  name: 'Overlap with a straight toe',
+  severity: 'contradiction',
+  scope: 'ray',
+  reads: ['overlap', 'deviation'],
+  what: 'A toe overlaps its neighbour at rest and is called straight.',
+  why: 'A toe cannot be both at the same time; the overlap would set stage 3.',
+  instead: 'Correct one of them, or say that the overlap is there sometimes.',
+  examples: {
+    invalid: '2nd straight, overlap hallux',
+    valid: '2nd medial, overlap hallux',
+    nearMiss: '2nd straight, overlap hallux sometimes',
+  },
+  *check({ visit, rays }) {
+    for (const { side, ray } of rays) {
+      const overlap = ask(visit.facts, 'overlap', { side, ray });
+      const deviation = ask(visit.facts, 'deviation', { side, ray });
+      if (overlap.is !== 'stated' || overlap.fact.status !== 'present' || deviation.is !== 'stated') continue;
+      if (deviation.fact.status !== 'absent' || overlap.fact.values.when?.words.includes('sometimes')) continue;
+      yield {
+        place: overlap.fact.origin.place,
+        message: 'This toe overlaps and is called straight. Correct one, or write "sometimes".',
+        related: [{ place: deviation.fact.origin.place, message: 'straight here' }],
+      };
+    }
+  },
+});
+
+export const stageUnsupported = defineRule({
+  ...memory,
+  code: 'stage-unsupported',
+  name: 'Stated stage not supported',
+  severity: 'contradiction',
+  scope: 'ray',
+  reads: ['stage', 'drawer', 'overlap', 'dislocated', 'deviation'],
+  what: 'The stated clinical stage lies outside what the recorded findings allow.',
+  why: 'Stage, drawer grade and anatomical grade are three different numbers that are easily mixed up.',
+  instead: 'Correct the stage or the finding that decides it; the stated stage is kept until you do.',
+  examples: {
+    invalid: '2nd tender plantar, drawer 1, straight\nstage 2nd 3',
+    valid: '2nd tender plantar, drawer 1, straight\nstage 2nd 1',
+    nearMiss: '2nd tender plantar, drawer 1, marked medial\nstage 2nd 2',
+  },
+  *check({ rays }) {
+    for (const analysis of rays) {
+      const { stated } = analysis;
+      const allowed = computedRange(analysis);
+      if (!stated || !allowed || (stated.high >= allowed.low && stated.low <= allowed.high)) continue;
+      const text = allowed.low === allowed.high ? `${allowed.low}` : `${allowed.low} to ${allowed.high}`;
+      const fix = { title: `Write stage ${text}`, safety: 'needs review' } as const;
+      const single = allowed.low === allowed.high ? [{ ...fix, edits: [replace(numberPlace(stated), text)] }] : [];
+      yield {
+        place: stated.place,
+        message: `The findings support stage ${text}, not the stated one. Correct the stage or the finding that decides it.`,
+        related: analysis.evidence
+          .filter(({ role }) => role === 'decides')
+          .map(({ place, why }) => ({ place, message: why })),
+        fixes: stated.valuePlace ? single : [],
+      };
+    }
+  },
+});
+const numberPlace = (stated: NonNullable<RayAnalysis['stated']>) => stated.valuePlace ?? stated.place;
+function computedRange({ outcome }: RayAnalysis): { low: number; high: number } | undefined {
+  if (outcome.is === 'staged') return { low: outcome.stage, high: outcome.stage };
+  return outcome.is === 'span' ? outcome : undefined;
+}
+
+export const drawerScale = defineRule({
+  source: 'THOMP87',
+  mark: 'from memory, to be verified',
+  code: 'drawer-scale',
+  name: 'Drawer scale not stated',
+  severity: 'missing',
+  scope: 'episode',
+  reads: ['drawer'],
+  what: 'A drawer grade stands without its scale.',
+  why: 'Three scales exist: drawer 2 is over half on the 0-4 scale and dislocatable on the 0-3 scale. Read as 0-4 meanwhile.',
+  instead: 'Write a line such as "scales drawer 0-4" at the top of the file, once.',
+  examples: {
+    invalid: 'forefoot 1\n\nvisit 2026-03-09 first right\n2nd drawer 2\n3rd drawer 1',
+    valid: 'forefoot 1\nscales drawer 0-4\n\nvisit 2026-03-09 first right\n2nd drawer 2',
+    nearMiss: 'forefoot 1\n\nvisit 2026-03-09 first right\n2nd drawer 2 scale 0-4',
+  },
+  *check({ visit, before }) {
+    if (before.scaleAsked) return;
+    const [fact] = clearFacts(visit.facts, 'drawer').filter(({ values }) => values.grade && !values.grade.scale);
+    if (!fact) return;
+    const fixes = (['0-4', '0-3', '1-3'] as const).map((scale) => ({
+      title: `Write "scales drawer ${scale}" at the top`,
+      safety: 'needs review' as const,
+      edits: [{ edit: 'insert header' as const, text: `scales drawer ${scale}` }],
+    }));
+    const message =
+      'This drawer grade has no scale and is read as 0-4. Write "scales drawer 0-4" at the top, or the scale that is meant.';
+    yield { place: fact.origin.place, message, fixes };
+  },
+});

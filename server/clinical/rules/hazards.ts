@@ -1,0 +1,160 @@
+import type { RayAnalysis } from '../analysis.ts';
+import { clearFacts, isStated } from '../answers.ts';
+import { isoDayOf, plateImages, rayKey } from '../episode.ts';
+import type { AnyFact, VisitFacts } from '../facts.ts';
+import { circulationStated } from '../red-flags.ts';
+import { defineRule, type RuleView, replace } from './define-rule.ts';
+
+const practice = { source: 'common practice', mark: 'common practice' } as const;
+
+/** Unstable as far as the findings tell: at least stage 1, a positive drawer, an overlap or a dislocation. */
+export function isUnstable({ visit }: Pick<RuleView, 'visit'>, { outcome, side, ray }: RayAnalysis): boolean {
+  if (outcome.is === 'staged') return outcome.stage >= 1;
+  if (outcome.is === 'span') return outcome.low >= 1;
+  const about = { side, ray };
+  const positive = clearFacts(visit.facts, 'drawer', about).some(
+    ({ status, values }) =>
+      status === 'present' && ((values.grade?.low ?? 0) >= 1 || values.result?.words.includes('positive')),
+  );
+  return (
+    positive ||
+    isStated(visit.facts, 'dislocated', 'present', about) ||
+    isStated(visit.facts, 'overlap', 'present', about)
+  );
+}
+
+/** The rays whose joint a statement reaches: its own ray, both rays beside its web, or every ray of its foot. */
+function reaches(fact: AnyFact, { side, ray }: RayAnalysis): boolean {
+  if (fact.side && fact.side !== side) return false;
+  if (fact.subject.at === 'ray') return fact.subject.ray === ray;
+  if (fact.subject.at === 'web') return fact.subject.web === ray || fact.subject.web === ray - 1;
+  return true;
+}
+
+export const steroidUnstable = defineRule({
+  source: 'REIS89',
+  mark: 'from memory, to be verified',
+  code: 'steroid-unstable',
+  name: 'Steroid at an unstable joint',
+  severity: 'danger',
+  scope: 'ray',
+  reads: ['steroid', 'drawer', 'overlap', 'dislocated'],
+  what: 'A steroid injection is planned, or was given, at an unstable joint or in the web beside it.',
+  why: 'Steroid weakens the plate further; dislocation after repeated local steroid has been reported.',
+  instead: 'Protect the joint; use an anaesthetic block alone to tell joint from web. Write "no steroid" to say so.',
+  examples: {
+    invalid: '2nd tender plantar, drawer 2\nplan steroid web 2',
+    valid: '2nd tender plantar, drawer 2\nplan no steroid',
+    nearMiss: '2nd drawer 0, tender none\n5th drawer 2, tender plantar\nplan steroid web 2',
+  },
+  *check(view) {
+    for (const fact of clearFacts(view.visit.facts, 'steroid')) {
+      if (fact.status !== 'present') continue;
+      const joint = view.rays.find((each) => reaches(fact, each) && isUnstable(view, each));
+      if (!joint) continue;
+      const planned = fact.section === 'plan';
+      const fix = {
+        title: 'Write "no steroid"',
+        safety: 'needs review',
+        edits: [replace(fact.origin.word, 'no steroid')],
+      } as const;
+      const message = planned
+        ? `Steroid is planned where the ${joint.side} ray ${joint.ray} is unstable: it may rupture or dislocate. Protect the joint instead.`
+        : `Steroid was given where the ${joint.side} ray ${joint.ray} is now unstable: no further one; look for drift since.`;
+      yield {
+        place: fact.origin.place,
+        severity: planned ? 'danger' : 'contradiction',
+        message,
+        related: joint.evidence
+          .filter(({ role }) => role === 'decides')
+          .map(({ place, why }) => ({ place, message: why })),
+        fixes: planned && fact.subject.at !== 'ray' && fact.subject.at !== 'web' ? [fix] : [],
+      };
+    }
+  },
+});
+
+export const invasiveUnconfirmed = defineRule({
+  source: 'GREGG06',
+  mark: 'read',
+  code: 'invasive-unconfirmed',
+  name: 'Invasive plan without concordant imaging',
+  severity: 'contradiction',
+  scope: 'ray',
+  reads: ['operation', 'tear', 'film-joint', 'web-lesion'],
+  what: 'An operation is planned, and no reported image agrees with the exam of that ray or web.',
+  why: 'Exam and image confirm each other: nearly half of plates without symptoms look torn on ultrasound.',
+  instead:
+    'Record the image that agrees, or plan it first. A block, an aspiration, a reduction need none; a film is enough for a chronic dislocation.',
+  examples: {
+    invalid: '2nd tender plantar, drawer 2\npulses palpable\nplan operation 2nd plate repair',
+    valid: '2nd tender plantar, drawer 2\npulses palpable\nmri 2nd tear full\nplan operation 2nd plate repair',
+    nearMiss: '2nd tender plantar, drawer 2\nplan mri 2nd; no operation',
+  },
+  *check(view) {
+    const { visit } = view;
+    for (const fact of clearFacts(visit.facts, 'operation')) {
+      if (fact.status !== 'present') continue;
+      if (fact.subject.at === 'web' ? hasWebLesion(visit, fact) : isConfirmed(view, fact)) continue;
+      const message =
+        'An operation is planned and no image here agrees with the exam. Record the image, or plan it first.';
+      yield { place: fact.origin.place, message };
+    }
+  },
+});
+
+const hasWebLesion = (visit: VisitFacts, fact: AnyFact): boolean =>
+  clearFacts(visit.facts, 'web-lesion').some(
+    (lesion) =>
+      lesion.status === 'present' &&
+      lesion.subject.at === 'web' &&
+      fact.subject.at === 'web' &&
+      lesion.subject.web === fact.subject.web &&
+      lesion.side === fact.side,
+  );
+
+/** Some ray that the operation reaches has an image of a torn plate and an unstable joint, or a dislocation on exam or film. */
+function isConfirmed(view: RuleView, fact: AnyFact): boolean {
+  const images = plateImages(view.visit, isoDayOf(view.visit));
+  return view.rays.some((each) => {
+    if (!reaches(fact, each)) return false;
+    const key = rayKey(each.side, each.ray);
+    const image = images[key] ?? view.before.plate[key];
+    const film = clearFacts(view.visit.facts, 'film-joint', each).some(({ values }) =>
+      values.state?.words.includes('dislocated'),
+    );
+    return film || (image?.tear === 'present' && isUnstable(view, each));
+  });
+}
+
+export const acuteDislocationIncomplete = defineRule({
+  ...practice,
+  code: 'acute-dislocation-incomplete',
+  name: 'Acute dislocation without time or circulation',
+  severity: 'danger',
+  scope: 'ray',
+  reads: ['dislocated', 'dp', 'pt', 'pulses', 'capillary-refill', 'perfusion'],
+  what: 'A dislocation that is not stated as old has no time, or the circulation of the toe is not stated.',
+  why: 'Acute and chronic dislocation use the same word with opposite urgency; time and circulation decide what to do first.',
+  instead: 'State since when (14:30, 2 hours, old) and the circulation: pulses, refill or colour.',
+  examples: {
+    invalid: '2nd dislocated, drawer not done\ndp 2, pt 2',
+    valid: '2nd dislocated acute 2 hours, toe-colour pink',
+    nearMiss: '2nd dislocated old',
+  },
+  *check({ visit, rays }) {
+    for (const { side, ray } of rays) {
+      const dislocated = clearFacts(visit.facts, 'dislocated', { side, ray }).filter(
+        ({ status }) => status === 'present',
+      );
+      const [fact] = dislocated;
+      if (!fact || fact.values.age?.words.includes('chronic')) continue;
+      const timed = dislocated.some(({ values }) => values.for || values.at || values.on);
+      const circulation = circulationStated(visit, side, ray);
+      if (timed && circulation) continue;
+      const lacks = [timed ? undefined : 'since when', circulation ? undefined : 'the circulation of the toe'];
+      const message = `Acute until shown otherwise: state ${lacks.filter(Boolean).join(' and ')}.`;
+      yield { place: fact.origin.word, message };
+    }
+  },
+});
