@@ -95,7 +95,7 @@ export function readingReports(lines: readonly LineSyntax[], visit?: VisitFacts)
   const told = new Set((visit?.unclear ?? []).map(({ place }) => `${place.line}:${place.start}`));
   return lines.flatMap(({ problems }, line) =>
     problems
-      .filter(({ start }) => !told.has(`${line}:${start}`))
+      .filter(({ code, start }) => code === 'unread-red-flag' || !told.has(`${line}:${start}`))
       .map(({ code, text, section, ...at }: ReadingProblem) =>
         readingReport(code, text, { line, ...span(at) }, section),
       ),
@@ -103,22 +103,21 @@ export function readingReports(lines: readonly LineSyntax[], visit?: VisitFacts)
 }
 const span = ({ start, end }: { start: number; end: number }) => ({ start, end });
 
-const RED_FLAG = new RegExp(`(?<![\\p{L}-])(?:${RED_FLAG_WORDS.join('|')})(?![\\p{L}-])`, 'giu');
+const RED_FLAG = new RegExp(`(?<![\\p{L}\\d])(?:${RED_FLAG_WORDS.join('|')})(?![\\p{L}\\d])`, 'giu');
 
-/** Unread text that holds a red-flag word is reported as such, always; quotes count. */
+/** A red-flag word in a finding that the line reads and the visit leaves without subject or side is unread as well. */
 export function unreadRedFlags(visit: VisitFacts, lines: readonly LineSyntax[]): Report[] {
-  const places: Place[] = visit.verbatim.map(({ place }) => place);
-  lines.forEach(({ roles }, line) => {
-    for (const { kind, start, end } of roles)
-      if (kind === 'verbatim' || kind === 'reported') places.push({ line, start, end });
-  });
   const found = new Map<string, Report>();
-  for (const place of places) {
-    const text = lines[place.line]?.text.slice(place.start, place.end) ?? '';
-    for (const match of text.matchAll(RED_FLAG)) {
-      const start = place.start + match.index;
-      const at = { line: place.line, start, end: start + match[0].length };
-      found.set(`${at.line}:${at.start}`, readingReport('unread-red-flag', match[0], at));
+  for (const { causes, origin } of visit.facts) {
+    if (!causes.some(({ why }) => why === 'no subject' || why === 'no side')) continue;
+    const { line, start, end } = origin.place;
+    for (const match of (lines[line]?.text.slice(start, end) ?? '').matchAll(RED_FLAG)) {
+      const from = start + match.index;
+      const at = { line, start: from, end: from + match[0].length };
+      const read = lines[line]?.problems.some(
+        (problem) => problem.code === 'unread-red-flag' && problem.start === from,
+      );
+      if (!read) found.set(`${line}:${from}`, readingReport('unread-red-flag', match[0], at));
     }
   }
   return [...found.values()];
