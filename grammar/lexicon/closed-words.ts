@@ -148,6 +148,27 @@ export const DISTANCING: readonly string[] = [
   'make that',
   'i mean',
 ];
+/** Distancing words that deny: the bare findings after them may belong to the denial (`denies fever, swelling`). */
+export const DENYING: readonly string[] = ['denies', 'without', 'never', 'no longer', 'ruled out'];
+/** Distancing words that, before their finding, hold for the rest of the statement: a condition, another person or foot. */
+export const HOLDING: readonly string[] = [
+  'if',
+  'unless',
+  'until',
+  'when',
+  'instead',
+  'mother',
+  'father',
+  'sister',
+  'brother',
+  'family',
+  'other side',
+  'other foot',
+  'opposite side',
+  'contralateral',
+  'last time',
+  'last visit',
+];
 /** They assert and change nothing. */
 export const HARMLESS: readonly string[] = ['still', 'now', 'today', 'currently', 'again'];
 /** Grammar words between a finding and its values. */

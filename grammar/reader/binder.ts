@@ -161,6 +161,7 @@ export class Binder {
     const causes = why ? [causeOf(why, at, this.line)] : [];
     if (this.question) causes.push(causeOf('doubt', this.question, this.line));
     this.question = undefined;
+    if (this.no || this.not) draft.deniesPart = true;
     if (this.not) {
       draft.causes.push(causeOf('misplaced not', this.not, this.line));
       this.not = undefined;

@@ -1,6 +1,7 @@
 import * as closed from '../lexicon/closed-words.ts';
 import type { Cause } from '../syntax.ts';
-import { type Draft, type Element, hasValue, lacksResult, type StatementDraft } from './draft.ts';
+import { deny } from './denial.ts';
+import { type Draft, type Element, lacksResult, type StatementDraft } from './draft.ts';
 
 /**
  * What an unread, negating or distancing word does to the findings near it: better unread than misread.
@@ -9,12 +10,15 @@ import { type Draft, type Element, hasValue, lacksResult, type StatementDraft } 
 export function applyReach(statements: readonly StatementDraft[]): void {
   let before: Draft | undefined;
   let trailing: Cause | undefined;
+  let unused: Cause | undefined;
   for (const { elements } of statements) {
     deny(elements);
     for (const { by, elements: segment } of segments(elements)) {
       unreadReach(segment, before);
       partReach(segment);
       distancingReach(segment, before);
+      if (unused && segment[0]?.is === 'subject') findings(segment)[0]?.causes.push(unused);
+      unused = unusedSubject(segment);
       for (const draft of findings(segment))
         if (trailing && draft.subject?.start === trailing.start) draft.causes.push(trailing);
       trailing = loneSubjects(segment, by === 'subject' ? before : undefined) ?? trailing;
@@ -90,6 +94,13 @@ function distancingReach(segment: readonly Element[], before: Draft | undefined)
   for (const draft of here.length > 0 ? here : before ? [before] : []) draft.causes.push(...causes);
 }
 
+/** A subject alone between commas opens a list, unless another subject follows: then nothing takes it (`2nd tender, 3rd, 4th swollen`). */
+function unusedSubject(segment: readonly Element[]): Cause | undefined {
+  const [only] = segment;
+  if (only?.is !== 'subject' || segment.length > 1) return undefined;
+  return { why: 'subject without finding', text: '', start: only.subject.start, end: only.subject.end };
+}
+
 /**
  * A subject that no finding of its segment follows makes its neighbours unclear. Alone between commas it opens a list and
  * is harmless; alone after a finding (`drawer 2 3rd`) it reaches `before`, and is handed back: what inherits it is unclear.
@@ -109,52 +120,4 @@ function loneSubjects(segment: readonly Element[], before: Draft | undefined): C
     if (left && !next) trailing = cause;
   });
   return trailing;
-}
-
-/**
- * After a denied finding the next bare ones are unclear until a break of the statement, a subject or a value of their own
- * (`no redness, fever`); a closing `or` denies the whole list (`no click, squeeze or numbness`).
- */
-function deny(elements: readonly Element[]): void {
-  let run: Draft[] = [];
-  let denier: Draft | undefined;
-  let closed = false;
-  const settle = (next?: Draft) => {
-    for (const draft of run) {
-      if (closed) {
-        draft.status = denier?.status ?? 'absent';
-        draft.statusGiven = true;
-      } else draft.causes.push({ why: 'reach of no', text: 'no', start: draft.word.start, end: draft.word.end });
-    }
-    run = [];
-    denier = next;
-    closed = false;
-  };
-  for (const element of elements) {
-    if (element.is === 'break') continue;
-    if (element.is === 'list end') {
-      closed = true;
-      continue;
-    }
-    if (element.is !== 'finding') {
-      settle();
-      continue;
-    }
-    const { draft } = element;
-    const bare = !draft.statusGiven && !hasValue(draft);
-    if (draft.denied || draft.deniesPart) settle(draft);
-    else if (denier && bare) {
-      if (closed && run.length > 0 && isClosedBefore(elements, draft)) settle(denier);
-      run.push(draft);
-    } else settle();
-  }
-  settle();
-}
-
-/** Has the list already been closed by an `or` and one finding after it? */
-function isClosedBefore(elements: readonly Element[], draft: Draft): boolean {
-  const at = elements.findIndex((element) => element.is === 'finding' && element.draft === draft);
-  const enders = elements.slice(0, at).map((element, i) => (element.is === 'list end' ? i : -1));
-  const last = Math.max(...enders);
-  return findings(elements.slice(last, at)).length > 0;
 }

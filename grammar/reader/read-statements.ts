@@ -29,7 +29,19 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
     });
   const roles = binder.roles.sort((a, b) => a.start - b.start);
   const problems = withRedFlags(line, items, statements, binder.problems);
-  return { statements, roles, problems, ...(heading ? { heading } : {}) };
+  return { problems, roles, ...headed(statements, heading) };
+}
+
+/** A heading's side ends with its line where the line names another side too (`R: 2nd drawer 2; L: 2nd drawer 1`). */
+function headed(statements: StatementNode[], heading: HeadingNode | undefined): Pick<Body, 'statements' | 'heading'> {
+  const side = heading?.side;
+  const mixed = statements.some(({ findings }) => findings.some((each) => each.side && side && each.side !== side));
+  if (!mixed || !side) return { statements, ...(heading ? { heading } : {}) };
+  const sided = statements.map((statement) => ({
+    ...statement,
+    findings: statement.findings.map((finding) => (finding.side ? finding : { ...finding, side })),
+  }));
+  return { statements: sided, heading: {} };
 }
 
 /** `R:`, `2nd:`, or a side or subject alone on its line. */

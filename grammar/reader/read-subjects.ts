@@ -18,7 +18,7 @@ export function readSubject(binder: Binder, i: number): number | undefined {
   const read = subjectAt({
     items: binder.items,
     start: i,
-    commaJoins: binder.atStart(),
+    commaJoins: binder.statement.elements.length === 0,
     opensFinding: (index) => opensValuedFinding(binder, index),
   });
   if (!read) return undefined;
@@ -54,6 +54,8 @@ function bindSubject(binder: Binder, subject: SubjectNode, next: number): void {
   const free = draft && !draft.subject && kindsOf(draft.id, draft.entry).includes(kindOfSubject(subject));
   if (free && !followedByFinding(binder, next)) {
     draft.subject = subject;
+    draft.causes = draft.causes.filter(({ why }) => why !== 'wrong subject');
+    if (draft.id === draft.section) binder.subject = subject;
     draft.end = Math.max(draft.end, subject.end);
     if (subject.side) draft.side = subject.side;
     return;

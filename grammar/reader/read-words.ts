@@ -1,3 +1,4 @@
+import type { Entry } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
 import type { Role, SubjectNode } from '../syntax.ts';
 import { type Binder, beforeClaim } from './binder.ts';
@@ -72,13 +73,20 @@ const takeStatus: Taker = (binder, { form, next }, index) => {
             : undefined;
   if (!status) return false;
   const at = binder.span(index, next);
-  if (classes.has('positive') && draft.entry?.bare === 'incomplete')
-    draft.causes.push(causeOf('named result', at, binder.line));
+  if (saysNothing(form, draft.entry)) draft.causes.push(causeOf('named result', at, binder.line));
   binder.giveStatus(status, at);
   if (status !== 'present') draft.open = draft.entry?.bare === 'incomplete' && status === 'equivocal';
   binder.role('modifier', at, draft.id === 'panel' ? {} : { finding: draft.id });
   return true;
 };
+
+/** `positive` or `negative` of a test whose result has a name: only a grade can be negative. */
+function saysNothing({ classes, parts }: Match['form'], entry: Entry | undefined): boolean {
+  if (entry?.bare !== 'incomplete') return false;
+  const graded = Object.values(entry.slots).some(({ kind }) => kind === 'grade');
+  return classes.has('positive') || (entry.kind === 'measure' && !graded && NEGATIVE.includes(parts.join(' ')));
+}
+const NEGATIVE = ['neg', 'negative', '-ve'];
 
 const takeDenial: Taker = (binder, { form, next }, index) => {
   const at = binder.span(index, next);

@@ -30,7 +30,7 @@ checkRules({
     ['mother 2nd overlap', 'unclear: overlap'],
     ['other side 2nd tender', 'unclear: tenderness'],
     ['2nd swollen tender resolved', 'unclear: swelling; unclear: tenderness'],
-    ['2nd drawer 2, was tender, swelling', '2 drawer grade=2; unclear: tenderness; 2 swelling'],
+    ['2nd drawer 2, was tender, drawer 1', '2 drawer grade=2; unclear: tenderness; 2 drawer grade=1'],
   ],
   'a distancing word alone in a segment or sentence makes the finding before it unclear too': [
     ['2nd tender, resolved', 'unclear: tenderness'],
@@ -39,6 +39,32 @@ checkRules({
     ['2nd drawer 2, previously', 'unclear: drawer'],
     ['2nd drawer 2, swelling, gone', '2 drawer grade=2; unclear: swelling'],
     ['2nd dislocated, now reduced', 'unclear: dislocated', 'unread-red-flag'],
+  ],
+  'a distancing word before its finding reaches the bare findings that follow': [
+    ['2nd was red, swollen', 'unclear: redness; unclear: swelling'],
+    ['2nd previously tender, swollen, drawer 2', 'unclear: tenderness; unclear: swelling; 2 drawer grade=2'],
+    ['denies fever, redness', 'unclear: fever; unclear: redness', 'unread-red-flag'],
+    ['2nd without redness, swelling', 'unclear: redness; unclear: swelling'],
+    ['2nd tender when walking, swollen', 'unclear: tenderness; 2 swelling', 'word-out-of-place'],
+  ],
+  'a condition, another person or another foot holds for the rest of the statement': [
+    ['plan if no better, operation', 'unclear: operation', 'word-out-of-place word-out-of-place'],
+    ['plan if worse, review 2 weeks', 'unclear: review', 'word-out-of-place'],
+    ['plan when settled, boot 2 weeks; review 6 weeks', 'unclear: boot; plan/review in=6weeks'],
+    ['other side 2nd drawer 1, medial 5°', 'unclear: drawer; unclear: deviation'],
+    ['mother had overlap, hallux-valgus mild', 'unclear: overlap; unclear: hallux-valgus'],
+  ],
+  'a denial that was not read reaches the bare findings that follow': [
+    ['2nd no bruising, swelling', 'unclear: swelling', 'word-out-of-place unknown-word'],
+    [
+      '2nd negative for redness, swelling',
+      'unclear: redness; unclear: swelling',
+      'word-out-of-place word-out-of-place',
+    ],
+    ['plan avoid barefoot, steroid', 'unclear: steroid', 'word-out-of-place word-out-of-place'],
+    ['2nd no bruising, swelling moderate', '2 swelling degree=moderate', 'word-out-of-place unknown-word'],
+    ['2nd no bruising; swelling', '2 swelling', 'word-out-of-place unknown-word'],
+    ['pain 2nd no night pain', 'unclear: pain; unclear: pain'],
   ],
   'words that assert are harmless': [
     ['2nd still tender', '2 tenderness'],
@@ -77,7 +103,7 @@ checkRules({
     ['web 2 click neg', 'web 2 no click'],
     ['webs 2-3 click none, squeeze none', 'web 2,3 no click; web 2,3 no squeeze'],
     ['2nd none tender', 'unclear: tenderness', 'word-out-of-place'],
-    ['2nd swelling, none, tender', 'unclear: swelling; 2 tenderness', 'word-out-of-place'],
+    ['2nd swelling, none, tender', 'unclear: swelling; unclear: tenderness', 'word-out-of-place'],
     ['2nd swelling none tender moderate', '2 no swelling; 2 tenderness degree=moderate'],
   ],
   'after a negated finding a bare one is unclear until the next break, subject or own value': [
@@ -163,7 +189,11 @@ checkRules({
     ['web 2 click +/-', 'web 2 equivocal click'],
     ['2nd tender borderline', '2 equivocal tenderness'],
   ],
-  '"positive" of a test whose result has a name is reported': [
+  '"positive" or "negative" of a test whose result has a name is reported': [
+    ['2nd paper neg', 'unclear: paper'],
+    ['sense negative', 'unclear: sensation'],
+    ['2nd drawer neg', '2 no drawer'],
+    ['compression negative', 'no compression'],
     ['2nd paper positive', 'unclear: paper'],
     ['2nd pip positive', 'unclear: pip'],
     ['sense positive', 'unclear: sensation'],

@@ -62,6 +62,8 @@ checkRules({
     ['left 2nd tender', 'left 2 tenderness'],
     ['R 2nd tender', 'right 2 tenderness'],
     ['2nd right tender', 'right 2 tenderness'],
+    ['right 2nd, 3rd tender', 'right 2,3 tenderness'],
+    ['R: 2nd drawer 2; L: 2nd drawer 1', 'right 2 drawer grade=2; left 2 drawer grade=1'],
   ],
   'a side that came with a subject is never inherited': [
     ['R2 drawer 2, 3rd drawer 1', 'right 2 drawer grade=2; 3 drawer grade=1'],
@@ -96,6 +98,7 @@ checkRules({
     ['2nd not 3rd tender', 'unclear: tenderness', 'word-out-of-place'],
     ['2nd tender not 3rd', 'unclear: tenderness', 'word-out-of-place'],
     ['2nd tender, 3rd', '2 tenderness'],
+    ['2nd tender, 3rd, 4th swollen', '2 tenderness; unclear: swelling'],
     ['2nd drawer 2 3rd', 'unclear: drawer'],
   ],
   'foot and patient findings never take a ray': [

@@ -1,0 +1,86 @@
+import * as closed from '../lexicon/closed-words.ts';
+import type { Cause } from '../syntax.ts';
+import { type Draft, type Element, hasValue } from './draft.ts';
+
+const DENYING = new Set<string>([...closed.NO, ...closed.NOT, ...closed.ABSENT, ...closed.AVOID, ...closed.DENYING]);
+const HOLDING = new Set<string>(closed.HOLDING);
+const textOf = ({ text }: Cause): string => text.toLowerCase();
+
+/** What denies or distances the findings that come next: a denied finding, or words that no finding has taken. */
+type Denier = { readonly by: Draft } | { readonly by: Cause };
+
+/**
+ * After a denied finding the next bare ones are unclear until the statement ends, a subject, or a value of their own
+ * (`no redness, fever`); a closing `or` denies the whole list (`no click, squeeze or numbness`). The same holds after a
+ * denial that was not read (`no bruising, swelling`) and after a distancing word before its finding (`was red, swollen`).
+ * A condition or another person holds for the rest of the statement (`if no better, operation`).
+ */
+export function deny(elements: readonly Element[]): void {
+  const list = new DeniedList(elements);
+  let leading = true;
+  let held: Cause | undefined;
+  for (const element of elements) {
+    if (element.is === 'break') leading = true;
+    else if (element.is === 'list end') list.closed = true;
+    else if (element.is === 'subject') list.settle();
+    else if (element.is === 'unread') {
+      if (DENYING.has(textOf(element.cause))) list.settle({ by: element.cause });
+    } else if (element.is === 'distancing') {
+      if (!leading) continue;
+      if (HOLDING.has(textOf(element.cause))) held ??= element.cause;
+      list.settle({ by: element.cause });
+    } else {
+      leading = false;
+      if (held) addOnce(element.draft, held);
+      list.take(element.draft);
+    }
+  }
+  list.settle();
+}
+
+/** The bare findings after a denial, until it is known whether an `or` closes the list. */
+class DeniedList {
+  closed = false;
+  private run: Draft[] = [];
+  private denier: Denier | undefined;
+  private readonly elements: readonly Element[];
+
+  constructor(elements: readonly Element[]) {
+    this.elements = elements;
+  }
+
+  take(draft: Draft): void {
+    const bare = !draft.statusGiven && !hasValue(draft);
+    if (draft.denied || draft.deniesPart) this.settle({ by: draft });
+    else if (this.denier && bare) {
+      if (this.closed && this.run.length > 0 && this.isClosedBefore(draft)) this.settle(this.denier);
+      this.run.push(draft);
+    } else this.settle();
+  }
+
+  settle(next?: Denier): void {
+    const by = this.denier?.by;
+    for (const draft of this.run) {
+      if (by && 'why' in by) addOnce(draft, by);
+      else if (this.closed) {
+        draft.status = by?.status ?? 'absent';
+        draft.statusGiven = true;
+      } else draft.causes.push({ why: 'reach of no', text: 'no', start: draft.word.start, end: draft.word.end });
+    }
+    this.run = [];
+    this.denier = next;
+    this.closed = false;
+  }
+
+  /** Has the list already been closed by an `or` and one finding after it? */
+  private isClosedBefore(draft: Draft): boolean {
+    const at = this.elements.findIndex((element) => element.is === 'finding' && element.draft === draft);
+    const before = this.elements.slice(0, at);
+    const last = before.findLastIndex((element) => element.is === 'list end');
+    return before.slice(last).some((element) => element.is === 'finding');
+  }
+}
+
+function addOnce(draft: Draft, cause: Cause): void {
+  if (!draft.causes.includes(cause)) draft.causes.push(cause);
+}
