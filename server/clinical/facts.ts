@@ -63,6 +63,7 @@ export interface Unclear {
   readonly text: string;
   readonly place: Place;
   readonly finding: FindingId | 'panel';
+  readonly section: Section;
   readonly word: Place;
   /** The value only is unclear, not the finding. */
   readonly slot?: string;

@@ -215,7 +215,7 @@ class FactReader {
     const same = (other: Unclear) =>
       other.why === cause.why && other.place.line === place.line && other.place.start === place.start;
     if (this.unclear.some((other) => same(other) && other.word.start === node.word.start)) return;
-    const where = { place, finding: node.id, word: at(node.word) };
+    const where = { place, finding: node.id, section: node.section, word: at(node.word) };
     this.unclear.push({ why: cause.why, text: cause.text, ...where, ...(slot ? { slot } : {}) });
   }
 

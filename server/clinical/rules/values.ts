@@ -91,11 +91,15 @@ const REASONS: Readonly<Partial<Record<Unclear['why'], (unclear: Unclear) => str
   'two statuses': () => 'it has two statuses',
 };
 
+/** A story is kept as typed, and a test without its result may still be typed: no warning for either. */
+const isQuiet = ({ why, section }: Unclear): boolean =>
+  why === 'no result' || section === 'history' || section === 'pain' || section === 'tried';
+
 export const unclearFinding = defineRule({
   ...practice,
   code: 'unclear-finding',
   name: 'Unclear finding',
-  severity: 'missing',
+  severity: 'contradiction',
   scope: 'statement',
   reads: [],
   what: 'A finding, or its value, cannot be read with certainty.',
@@ -114,7 +118,13 @@ export const unclearFinding = defineRule({
       const quote = { title: `Keep "${unclear.text}" as a quoted remark`, safety: 'needs review' } as const;
       const quotable = unclear.why === 'unknown word' && unclear.text.length > 0;
       const fixes = quotable ? [{ ...quote, edits: [replace(unclear.place, `"${unclear.text}"`)] }] : [];
-      yield { place: unclear.place, message: `${what} is kept as typed and not used: ${reason}.`, related, fixes };
+      yield {
+        place: unclear.place,
+        severity: isQuiet(unclear) ? 'missing' : 'contradiction',
+        message: `${what} is kept as typed and not used: ${reason}.`,
+        related,
+        fixes,
+      };
     }
   },
 });
