@@ -22,8 +22,16 @@ export interface StageAtCursorParams {
 }
 
 export interface StageAtCursor {
-  /** Such as `2nd right: stage 2`; empty when the visit has nothing to stage. */
+  /** Such as `2nd right: stage 2`, computed; empty when the visit has nothing to stage. */
   readonly text: string;
+  readonly rays: readonly {
+    readonly side: string;
+    readonly ray: number;
+    /** As computed, such as `stage 2`, or why there is none. */
+    readonly stage: string;
+    /** The clinician's own number, if the visit states one. */
+    readonly stated?: string;
+  }[];
 }
 
 /** The extension's own requests by method. */

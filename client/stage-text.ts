@@ -1,6 +1,12 @@
 import type { StageAtCursor } from './protocol.ts';
 
-/** What the status bar says at length about the stage. */
-export function stageTooltip({ text }: StageAtCursor): string {
-  return `${text}. Decision support; the clinician decides. Select to see the clinic note.`;
+const ordinals = ['', '1st', '2nd', '3rd', '4th', '5th'];
+
+/** What the status bar says at length: what is computed, what is stated, and who decides. */
+export function stageTooltip({ rays }: StageAtCursor): string {
+  const lines = rays.map(({ side, ray, stage, stated }) => {
+    const own = stated === undefined ? 'no stage stated' : `stated: stage ${stated}`;
+    return `${ordinals[ray] ?? ray} ${side}: ${stage}, computed; ${own}.`;
+  });
+  return [...lines, 'Decision support: the clinician decides. Opens the clinic note.'].join('\n');
 }
