@@ -1,3 +1,4 @@
+import { reference } from './reference.ts';
 import { textmate } from './textmate.ts';
 
 /** One generated file: where it stands in the repository and what it holds. */
@@ -9,6 +10,7 @@ export interface Output {
 /** Every generated file, made from the lexicon, the closed words and the reader alone. Pure. */
 export const outputs = (): Output[] => [
   { path: 'grammar/generated/forefoot.tmLanguage.json', text: `${JSON.stringify(textmate(), null, 2)}\n` },
+  { path: 'grammar/LANGUAGE.md', text: reference() },
 ];
 
 /** The outputs whose file on disk differs; `read` gives `undefined` where there is none. */

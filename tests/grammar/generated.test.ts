@@ -3,7 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { formsOf, HEADER_WORDS, SEX_WORDS, VISIT_SIDES, VISIT_WORDS } from '../../grammar/generate/header-words.ts';
 import { outputs, staleOutputs } from '../../grammar/generate/outputs.ts';
 import configuration from '../../grammar/language-configuration.json';
+import * as closed from '../../grammar/lexicon/closed-words.ts';
+import { LEXICON } from '../../grammar/lexicon/index.ts';
 import { readLine } from '../../grammar/read-line.ts';
+import { SOURCES } from '../../grammar/sources.ts';
+import { DRAWER_SCALES } from '../../grammar/values.ts';
 
 const onDisk = (path: string): string | undefined => (existsSync(path) ? readFileSync(path, 'utf8') : undefined);
 
@@ -20,13 +24,65 @@ describe('generated files', () => {
   });
 });
 
+describe('the reference of the language', () => {
+  const text = outputs().find(({ path }) => path === 'grammar/LANGUAGE.md')?.text ?? '';
+  const headings = [...text.matchAll(/^#+ (.*)$/gm)].map(([, heading = '']) => heading);
+  const slugs = headings.map((heading) =>
+    heading
+      .toLowerCase()
+      .replace(/[^a-z0-9 -]/g, '')
+      .replaceAll(' ', '-'),
+  );
+  const [rules = '', findings = ''] = text.split(/^## Findings/m, 2);
+
+  test('every finding has its own heading, and no two headings are alike', () => {
+    expect(headings).toEqual(expect.arrayContaining(LEXICON.map(({ word }) => word)));
+    expect(slugs.filter((slug, i) => slugs.indexOf(slug) !== i)).toEqual([]);
+    expect(findings).not.toBe('');
+  });
+
+  test('every link leads to a heading', () => {
+    const targets = [...text.matchAll(/\]\(#([^)]+)\)/g)].map(([, slug = '']) => slug);
+    expect(targets.length).toBeGreaterThan(0);
+    expect(targets.filter((slug) => !slugs.includes(slug))).toEqual([]);
+  });
+
+  test('every word that is not a finding stands there with its class', () => {
+    const words = Object.values(closed).flatMap((list: object) => (Array.isArray(list) ? list : Object.keys(list)));
+    expect(words.filter((word) => !rules.includes(`\`${word}\``))).toEqual([]);
+  });
+
+  test('every publication that it names is in its list of sources', () => {
+    const sources = text.slice(text.indexOf('\n## Sources'));
+    const named = Object.keys(SOURCES).filter((key) => /^[A-Z]/.test(key) && text.includes(key));
+    expect(named).toContain('NERY15');
+    expect(named.filter((key) => !sources.includes(`**${key}**`))).toEqual([]);
+  });
+
+  test('drawer grade, clinical stage and anatomical grade are kept apart, and so are the drawer scales', () => {
+    expect(rules).toContain('These are three different things.');
+    expect(rules).toContain('the same number means different things on them');
+    expect(DRAWER_SCALES.filter((scale) => !rules.includes(`| \`${scale}\` |`))).toEqual([]);
+  });
+
+  test('its sample note is read without a doubt', () => {
+    const sample = /```forefoot\n(.*?)\n```/s.exec(text)?.[1]?.split('\n') ?? [];
+    expect(sample.length).toBeGreaterThan(5);
+    const read = sample.map(readLine);
+    expect(read.flatMap(({ problems }) => problems)).toEqual([]);
+    expect(
+      read.flatMap(({ statements }) => statements.flatMap((each) => each.findings.flatMap(({ causes }) => causes))),
+    ).toEqual([]);
+  });
+});
+
 describe('the words of the header lines', () => {
   test.each(HEADER_WORDS)('%s opens a header line', (word) => {
     expect(readLine(`${word} x`).kind).toBe('header');
   });
 
   test.each(Object.entries(VISIT_WORDS).flatMap(([kind, others]) => [kind, ...others].map((form) => [form, kind])))(
-    'visit %s is a %s visit',
+    'visit kind %s: %s',
     (form, kind) => {
       expect(readLine(`visit 2026-03-09 ${form}`)).toMatchObject({ header: { kind }, problems: [] });
     },
