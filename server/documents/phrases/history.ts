@@ -1,0 +1,95 @@
+import { commas, type OwnPhrase, spaced, type TherePhrase, was } from './phrase.ts';
+
+type Own<F extends 'onset' | 'duration' | 'trigger'> = OwnPhrase<F>;
+
+const onset: Own<'onset'> = {
+  shape: 'own',
+  name: 'the onset',
+  by: 'asked about',
+  topic: 'onset',
+  wording: { manner: { gradual: 'gradual', sudden: 'sudden' } },
+  present: ({ manner, for: time, on }) => {
+    const first = manner ?? on ?? (time ? `recorded with a duration of ${time}` : 'recorded');
+    return was(commas(first, manner && on, (manner || on) && time && `with a duration of ${time}`));
+  },
+  absent: () => was('recorded as absent'),
+};
+
+const duration: Own<'duration'> = {
+  shape: 'own',
+  name: 'the duration of symptoms',
+  by: 'asked about',
+  topic: 'onset',
+  wording: {},
+  present: ({ for: time }) => was(time ?? 'given as written'),
+  absent: () => was('recorded as absent'),
+};
+
+const trigger: Own<'trigger'> = {
+  shape: 'own',
+  name: 'the trigger',
+  by: 'asked about',
+  topic: 'trigger',
+  wording: {
+    what: {
+      running: 'running',
+      walking: 'walking',
+      standing: 'standing',
+      'push-off': 'push-off',
+      barefoot: 'walking barefoot',
+      stairs: 'stairs',
+      heels: 'high heels',
+      shoes: 'shoes',
+      dancing: 'dancing',
+      sport: 'sport',
+      injury: 'an injury',
+      'load-rise': 'a rise in load',
+    },
+  },
+  present: ({ what }) =>
+    what ? was('given as the trigger', what, /\b(and|shoes|heels|stairs)\b/.test(what)) : was('given as written'),
+  absent: ({ what }) => (what ? was('denied as the trigger', what) : was('no trigger', 'there')),
+};
+
+const pain: TherePhrase<'pain'> = {
+  shape: 'there',
+  name: 'pain',
+  by: 'asked about',
+  wording: {
+    place: { plantar: 'plantar', head: 'metatarsal head', dorsal: 'dorsal', joint: 'joint', toe: 'toe' },
+    character: {
+      'push-off': 'on push-off',
+      burning: 'burning',
+      sharp: 'sharp',
+      aching: 'aching',
+      throbbing: 'throbbing',
+      rest: 'at rest',
+      night: 'at night',
+      barefoot: 'on walking barefoot',
+    },
+  },
+  present: ({ place, score, character }) => {
+    const scored = spaced(place, 'pain', score && `of ${score}`);
+    return character && /^(on|at) /.test(character) ? `${scored} ${character}` : commas(scored, character);
+  },
+  absent: ({ place, score, character }) => commas(spaced(place, 'pain', score && `of ${score}`), character),
+};
+
+const stiffness: TherePhrase<'morning-stiffness'> = {
+  shape: 'there',
+  name: 'morning stiffness',
+  by: 'asked about',
+  wording: {},
+  present: ({ for: time }) => spaced('morning stiffness', time && `for ${time}`),
+  absent: ({ for: time }) => spaced('morning stiffness', time && `for ${time}`),
+};
+
+const fever: TherePhrase<'fever'> = {
+  shape: 'there',
+  name: 'fever',
+  wording: {},
+  present: ({ temperature }) => (temperature ? `a fever of ${temperature}` : 'fever'),
+  absent: ({ temperature }) => spaced('fever', temperature && `(${temperature})`),
+};
+
+export const HISTORY_PHRASES = { onset, duration, trigger, pain, 'morning-stiffness': stiffness, fever };

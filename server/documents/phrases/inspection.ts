@@ -1,0 +1,105 @@
+import { AMOUNT, did, type SubjectPhrase, spaced, type TherePhrase, was, withArticle } from './phrase.ts';
+
+const lifted: SubjectPhrase<'lifted'> = {
+  shape: 'subject',
+  noun: 'toe',
+  name: 'lifting off the ground',
+  wording: {},
+  present: ({ by }) => was(spaced('lifted off the ground', by && `by ${by}`)),
+  absent: ({ by }) => was(spaced('not lifted off the ground', by && `(${by})`)),
+};
+
+const gap: TherePhrase<'gap'> = {
+  shape: 'there',
+  name: 'widening of the gap',
+  wording: { size: AMOUNT },
+  present: ({ between, size, by }) => spaced(size, 'widening of the gap', between, by && `of ${by}`),
+  absent: ({ between, size, by }) => spaced(size, 'widening of the gap', between, by && `of ${by}`),
+};
+
+const valgus: TherePhrase<'hallux-valgus'> = {
+  shape: 'there',
+  name: 'hallux valgus',
+  wording: { degree: AMOUNT },
+  present: ({ degree }) => spaced(degree, 'hallux valgus'),
+  absent: ({ degree }) => spaced(degree, 'hallux valgus'),
+};
+
+const swelling: TherePhrase<'swelling'> = {
+  shape: 'there',
+  name: 'swelling',
+  wording: { degree: AMOUNT },
+  present: ({ degree }) => spaced(degree, 'swelling'),
+  absent: ({ degree }) => spaced(degree, 'swelling'),
+};
+
+const redness: TherePhrase<'redness'> = {
+  shape: 'there',
+  name: 'redness',
+  wording: { degree: AMOUNT },
+  present: ({ degree }) => spaced(degree, 'redness'),
+  absent: ({ degree }) => spaced(degree, 'redness'),
+};
+
+const hot: TherePhrase<'hot'> = {
+  shape: 'there',
+  name: 'heat',
+  wording: {},
+  present: () => 'heat',
+  absent: () => 'heat',
+};
+
+const wound: TherePhrase<'wound'> = {
+  shape: 'there',
+  name: 'the wound',
+  by: 'inspected',
+  wording: {
+    state: { clean: 'clean', healed: 'healed', open: 'open', pus: 'pus', spreading: 'spreading redness' },
+  },
+  present: ({ state }) =>
+    state === undefined
+      ? 'a wound'
+      : /pus|redness/.test(state)
+        ? `a wound with ${state}`
+        : withArticle(`${state} wound`),
+  absent: ({ state }) => spaced(state, 'wound'),
+};
+
+const tenderness: TherePhrase<'tenderness'> = {
+  shape: 'there',
+  name: 'tenderness',
+  wording: {
+    place: {
+      plate: 'plantar plate',
+      plantar: 'plantar',
+      head: 'metatarsal head',
+      shaft: 'metatarsal shaft',
+      dorsal: 'dorsal',
+    },
+    degree: AMOUNT,
+  },
+  present: ({ place, degree }) => spaced(degree, place, 'tenderness'),
+  absent: ({ place, degree }) => spaced(degree, place, 'tenderness'),
+};
+
+const perfusion: SubjectPhrase<'perfusion'> = {
+  shape: 'subject',
+  noun: 'toe',
+  name: 'the colour',
+  topic: 'perfusion',
+  wording: { state: { pink: 'pink', pale: 'pale', white: 'white', blue: 'blue', cold: 'cold' } },
+  present: ({ state }) => (state ? was(state) : did('had', 'a colour that is given as written')),
+  absent: ({ state }) => (state ? was(`not ${state}`) : did('had', 'a colour recorded as absent')),
+};
+
+export const INSPECTION_PHRASES = {
+  lifted,
+  gap,
+  'hallux-valgus': valgus,
+  swelling,
+  redness,
+  hot,
+  wound,
+  tenderness,
+  perfusion,
+};

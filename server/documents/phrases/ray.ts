@@ -1,0 +1,186 @@
+import { commas, did, type Predicate, type Said, type SubjectPhrase, spaced, UNREAD_RESULT, was } from './phrase.ts';
+
+/** A grade prints with its scale; a scale without a grade is told by itself. */
+function drawerResult({ grade, scale, result, pain, guarding }: Said<'drawer'>): Predicate {
+  const tail = commas(pain, guarding);
+  const onScale = !grade && scale ? `on the ${scale} scale` : undefined;
+  if (grade) return did('showed', commas(grade, result && `recorded as ${result}`, tail));
+  if (result) return did('showed', commas(spaced('a', result, 'drawer test', onScale), tail));
+  if (tail) return did('had', commas(spaced('a drawer test', onScale, pain ?? guarding), pain && guarding));
+  return did('had', commas('a drawer test', onScale, `with ${UNREAD_RESULT}`));
+}
+
+const drawer: SubjectPhrase<'drawer'> = {
+  shape: 'subject',
+  noun: 'MTP joint',
+  name: 'the drawer test',
+  by: 'done',
+  wording: {
+    scale: { '0-4': '0-4', '0-3': '0-3', '1-3': '1-3' },
+    result: { positive: 'positive', half: 'half (50%)' },
+    pain: { painful: 'with pain', painless: 'without pain' },
+    guarding: { guarding: 'with guarding' },
+  },
+  present: drawerResult,
+  absent: ({ grade, scale, result, pain, guarding }) =>
+    did(
+      'showed',
+      commas(
+        'a negative drawer test',
+        grade,
+        !grade && scale ? `on the ${scale} scale` : undefined,
+        result,
+        pain,
+        guarding,
+      ),
+    ),
+};
+
+const deviation: SubjectPhrase<'deviation'> = {
+  shape: 'subject',
+  noun: 'toe',
+  name: 'deviation',
+  wording: {
+    direction: {
+      medial: 'medially',
+      lateral: 'laterally',
+      dorsomedial: 'dorsomedially',
+      dorsolateral: 'dorsolaterally',
+    },
+    degree: { slight: 'slightly', mild: 'mildly', moderate: 'moderately', marked: 'markedly' },
+  },
+  present: ({ direction, degree, angle }) => was(spaced(degree, 'deviated', direction, angle && `by ${angle}`)),
+  absent: ({ direction, degree, angle }) =>
+    direction || degree || angle
+      ? was(spaced('not', degree, 'deviated', direction, angle && `by ${angle}`))
+      : was('straight'),
+};
+
+const extension: SubjectPhrase<'extension'> = {
+  shape: 'subject',
+  noun: 'toe',
+  name: 'extension at the MTP joint',
+  wording: { degree: { slight: 'slightly', mild: 'mildly', moderate: 'moderately', marked: 'markedly' } },
+  present: ({ degree, angle }) => was(spaced(degree, 'extended at the MTP joint', angle && `by ${angle}`)),
+  absent: ({ degree, angle }) => was(spaced('not', degree, 'extended at the MTP joint', angle && `by ${angle}`)),
+};
+
+const overlap: SubjectPhrase<'overlap'> = {
+  shape: 'subject',
+  noun: 'toe',
+  name: 'overlap',
+  wording: {
+    onto: { hallux: 'the hallux', third: 'the third toe' },
+    when: { sometimes: 'sometimes', constant: 'constantly' },
+  },
+  present: ({ onto, when }) => was(spaced(when, 'overlapping', onto)),
+  absent: ({ onto, when }) => was(spaced('not', when, 'overlapping', onto)),
+};
+
+const rotation: SubjectPhrase<'rotation'> = {
+  shape: 'subject',
+  noun: 'toe',
+  name: 'rotation',
+  wording: {
+    direction: { supinated: 'in supination', pronated: 'in pronation' },
+    degree: { slight: 'slightly', mild: 'mildly', moderate: 'moderately', marked: 'markedly' },
+  },
+  present: ({ direction, degree }) => was(spaced(degree, 'rotated', direction)),
+  absent: ({ direction, degree }) => was(spaced('not', degree, 'rotated', direction)),
+};
+
+const dislocated: SubjectPhrase<'dislocated'> = {
+  shape: 'subject',
+  noun: 'MTP joint',
+  name: 'dislocation',
+  wording: {
+    reducibility: { reducible: 'reducible', irreducible: 'irreducible' },
+    age: { acute: 'acute', chronic: 'chronic' },
+  },
+  present: ({ reducibility, age, for: time, on, at }) =>
+    was(spaced('dislocated', bracket(age, reducibility, time && `for ${time}`, spaced(on, at)))),
+  absent: ({ reducibility, age, for: time, on, at }) =>
+    was(spaced('not dislocated', bracket(age, reducibility, time && `for ${time}`, spaced(on, at)))),
+};
+
+const bracket = (...texts: (string | undefined)[]): string => {
+  const inside = commas(...texts);
+  return inside && `(${inside})`;
+};
+
+const paper: SubjectPhrase<'paper'> = {
+  shape: 'subject',
+  noun: 'toe',
+  name: 'the paper test',
+  by: 'done',
+  wording: {
+    result: { holds: 'held the paper', weak: 'held the paper weakly', 'pulls-out': 'let the paper pull out' },
+  },
+  present: ({ result }) => (result ? did(result, '') : did('had', `a paper test with ${UNREAD_RESULT}`)),
+  absent: ({ result }) => did('had', commas('a paper test recorded as negative', result)),
+};
+
+const RIGIDITY = { flexible: 'flexible', 'semi-rigid': 'semi-rigid', fixed: 'fixed' } as const;
+
+const pip: SubjectPhrase<'pip'> = {
+  shape: 'subject',
+  noun: 'toe',
+  name: 'flexibility of the PIP joint',
+  wording: { rigidity: RIGIDITY },
+  present: ({ rigidity }) =>
+    rigidity ? was(`${rigidity} at the PIP joint`) : did('had', `a PIP joint with ${UNREAD_RESULT}`),
+  absent: ({ rigidity }) =>
+    rigidity
+      ? was(`not ${rigidity} at the PIP joint`)
+      : did('had', 'a PIP joint whose flexibility was recorded as absent'),
+};
+
+const mtp: SubjectPhrase<'mtp'> = {
+  shape: 'subject',
+  noun: 'toe',
+  name: 'flexibility of the MTP joint',
+  wording: { rigidity: RIGIDITY },
+  present: ({ rigidity }) =>
+    rigidity ? was(`${rigidity} at the MTP joint`) : did('had', `an MTP joint with ${UNREAD_RESULT}`),
+  absent: ({ rigidity }) =>
+    rigidity
+      ? was(`not ${rigidity} at the MTP joint`)
+      : did('had', 'an MTP joint whose flexibility was recorded as absent'),
+};
+
+const STATED = '(stated by the clinician)';
+const stage: SubjectPhrase<'stage'> = {
+  shape: 'subject',
+  noun: 'ray',
+  name: 'the clinical stage',
+  by: 'assigned',
+  wording: { note: { unstageable: 'unstageable' } },
+  present: ({ stage: grade, note }) => ({
+    verb: 'is',
+    rest: spaced(commas(grade, note) || 'staged as written', STATED),
+  }),
+  absent: ({ stage: grade, note }) => ({ verb: 'is', rest: spaced('not', commas(grade, note) || 'staged', STATED) }),
+};
+
+const unremarkable: SubjectPhrase<'unremarkable'> = {
+  shape: 'subject',
+  noun: 'ray',
+  name: 'the unremarkable finding',
+  wording: {},
+  present: () => was('recorded as unremarkable, extent not stated'),
+  absent: () => was('recorded as not unremarkable, extent not stated'),
+};
+
+export const RAY_PHRASES = {
+  drawer,
+  deviation,
+  extension,
+  overlap,
+  rotation,
+  dislocated,
+  paper,
+  pip,
+  mtp,
+  stage,
+  unremarkable,
+};

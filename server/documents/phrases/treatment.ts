@@ -1,0 +1,115 @@
+import type { Section } from '../../../grammar/lexicon/entry.ts';
+import { commas, type OwnPhrase, type Predicate, type Said, spaced, was, withArticle } from './phrase.ts';
+
+type Course = 'tape' | 'pad' | 'insert' | 'boot' | 'anti-inflammatory' | 'steroid';
+
+const wording = {
+  kept: { 'well kept': 'well kept', 'poorly kept': 'poorly kept' },
+  response: {
+    better: 'with improvement',
+    partial: 'with partial relief',
+    'no-relief': 'without relief',
+    worse: 'with worsening',
+  },
+} as const;
+
+const forTime = (time: string | undefined): string | undefined => time && `for ${time}`;
+const planned = (rest: string): Predicate => ({ verb: 'is', rest });
+
+/** How a measure went, or is to go: the section says which, nothing else does. */
+const course =
+  (verb: string) =>
+  (said: Said<Course> & { readonly count?: string }, section: Section): Predicate => {
+    const times = said.count && (said.count === '1' ? '1 time' : `${said.count} times`);
+    const done = section === 'plan' ? 'planned' : verb;
+    const rest = commas(spaced(done, times, said.on, forTime(said.for)), said.kept, said.response);
+    return section === 'plan' ? planned(rest) : was(rest);
+  };
+const without =
+  (verb: string) =>
+  (said: Said<Course> & { readonly count?: string }, section: Section): Predicate => {
+    const { verb: be, rest } = course(verb)(said, section);
+    return { verb: be, rest: `not ${rest}` };
+  };
+
+const measure = <F extends Course>(
+  name: string,
+  verb: string,
+  preposition: string,
+): Omit<OwnPhrase<F>, 'wording'> & { readonly wording: typeof wording } => ({
+  shape: 'own',
+  name,
+  by: verb === 'tried' ? 'used' : verb,
+  preposition,
+  wording,
+  present: course(verb),
+  absent: without(verb),
+});
+
+const review: OwnPhrase<'review'> = {
+  shape: 'own',
+  name: 'review',
+  by: 'arranged',
+  wording: {},
+  present: ({ in: interval, on }) => planned(spaced('planned', interval && `in ${interval}`, on)),
+  absent: () => planned('not planned'),
+};
+
+const image: OwnPhrase<'image'> = {
+  shape: 'own',
+  name: 'imaging',
+  by: 'requested',
+  wording: { by: { xray: 'a radiograph', us: 'ultrasound', mri: 'MRI' } },
+  present: ({ by }) => ({ ...planned('planned'), ...(by ? { subject: by } : {}) }),
+  absent: ({ by }) => ({ ...planned('not planned'), ...(by ? { subject: by } : {}) }),
+};
+
+const operation: OwnPhrase<'operation'> = {
+  shape: 'own',
+  name: 'an operation',
+  by: 'arranged',
+  preposition: 'on',
+  wording: {
+    procedure: {
+      'plate repair': 'plantar plate repair',
+      'weil osteotomy': 'Weil osteotomy',
+      'tendon transfer': 'tendon transfer',
+      'pip fusion': 'PIP joint fusion',
+      'neuroma excision': 'neuroma excision',
+      amputation: 'amputation',
+    },
+  },
+  present: ({ procedure, on }) => planned(spaced('planned', on, procedure && `(${procedure})`)),
+  absent: ({ procedure, on }) => planned(spaced('not planned', on, procedure && `(${procedure})`)),
+};
+
+const procedure: OwnPhrase<'procedure'> = {
+  shape: 'own',
+  name: 'the procedure',
+  by: 'carried out',
+  wording: {
+    what: {
+      'plate repair': 'plantar plate repair',
+      'weil osteotomy': 'Weil osteotomy',
+      'tendon transfer': 'tendon transfer',
+      'pip fusion': 'PIP joint fusion',
+      'neuroma excision': 'neuroma excision',
+      pin: 'pin placement',
+    },
+  },
+  present: ({ what, shortening }) => was(commas('done', shortening && `with shortening of ${shortening}`), what),
+  absent: ({ what, shortening }) => was(commas('not part of the operation', shortening), what),
+};
+
+export const TREATMENT_PHRASES = {
+  tape: measure<'tape'>('taping', 'tried', 'of'),
+  pad: measure<'pad'>('a metatarsal pad', 'tried', 'under'),
+  insert: measure<'insert'>('a stiff insert', 'tried', 'for'),
+  boot: measure<'boot'>('a walking boot', 'tried', 'for'),
+  'anti-inflammatory': measure<'anti-inflammatory'>('anti-inflammatory medication', 'tried', 'for'),
+  steroid: measure<'steroid'>(withArticle('steroid injection'), 'given', 'at'),
+  review,
+  image,
+  operation,
+  procedure,
+};

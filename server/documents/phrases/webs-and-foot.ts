@@ -1,0 +1,85 @@
+import { AMOUNT, commas, type OwnPhrase, spaced, type TherePhrase, was, withArticle } from './phrase.ts';
+
+const PAIN = { painful: 'painful', painless: 'painless' } as const;
+
+const click: TherePhrase<'click'> = {
+  shape: 'there',
+  name: 'the click',
+  wording: { pain: PAIN },
+  present: ({ pain }) => withArticle(spaced(pain, 'click')),
+  absent: ({ pain }) => spaced(pain, 'click'),
+};
+
+const squeeze: TherePhrase<'squeeze'> = {
+  shape: 'there',
+  name: 'the squeeze test',
+  by: 'done',
+  wording: { pain: PAIN },
+  present: ({ pain }) => withArticle(spaced(pain, 'squeeze sign')),
+  absent: ({ pain }) => spaced(pain, 'squeeze sign'),
+};
+
+const numbness: TherePhrase<'numbness'> = {
+  shape: 'there',
+  name: 'numbness',
+  wording: { degree: AMOUNT },
+  present: ({ degree }) => spaced(degree, 'numbness'),
+  absent: ({ degree }) => spaced(degree, 'numbness'),
+};
+
+const compression: OwnPhrase<'compression'> = {
+  shape: 'own',
+  name: 'compression of the MTP joints',
+  by: 'done',
+  wording: { pain: { sore: 'sore', painless: 'painless' } },
+  present: ({ pain }) => was(pain ?? 'recorded, its result given as written'),
+  absent: ({ pain }) => was(commas('negative', pain)),
+};
+
+const sensation: OwnPhrase<'sensation'> = {
+  shape: 'own',
+  name: 'sensation',
+  by: 'tested',
+  topic: 'feeling',
+  wording: { state: { normal: 'normal', reduced: 'reduced', lost: 'lost' } },
+  present: ({ state, monofilament }) => {
+    const felt = monofilament && `${monofilament} sites felt`;
+    if (state) return was(commas(state, felt && `with ${felt} with the monofilament`));
+    return felt ? was(felt, 'the monofilament result') : was('recorded, its result given as written');
+  },
+  absent: ({ state, monofilament }) => was(commas('absent', state, monofilament && `with ${monofilament} sites felt`)),
+};
+
+const pulse = <F extends 'dp' | 'pt' | 'pulses'>(name: string, plural?: true): OwnPhrase<F> =>
+  ({
+    shape: 'own',
+    name,
+    ...(plural ? { plural } : {}),
+    by: 'examined',
+    topic: 'pulses',
+    wording: { felt: { palpable: 'palpable', weak: 'weak' } },
+    present: ({ grade, felt }: { grade?: string; felt?: string }) => was(commas(felt, grade) || 'recorded as written'),
+    absent: ({ grade, felt }: { grade?: string; felt?: string }) => was(commas('absent', felt, grade)),
+  }) as unknown as OwnPhrase<F>;
+
+const refill: OwnPhrase<'capillary-refill'> = {
+  shape: 'own',
+  name: 'capillary refill',
+  by: 'tested',
+  topic: 'perfusion',
+  wording: { state: { normal: 'normal', delayed: 'delayed' } },
+  present: ({ time, state }) => was(commas(state, time) || 'recorded as written'),
+  absent: ({ time, state }) => was(commas('absent', state, time)),
+};
+
+export const WEB_AND_FOOT_PHRASES = {
+  click,
+  squeeze,
+  numbness,
+  compression,
+  sensation,
+  dp: pulse<'dp'>('the dorsalis pedis pulse'),
+  pt: pulse<'pt'>('the posterior tibial pulse'),
+  pulses: pulse<'pulses'>('the foot pulses', true),
+  'capillary-refill': refill,
+};

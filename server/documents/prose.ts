@@ -1,0 +1,129 @@
+import type { Section } from '../../grammar/lexicon/entry.ts';
+import type { Side } from '../../grammar/values.ts';
+import type { Group } from './groups.ts';
+import { conjugate } from './phrases/phrase.ts';
+import type { Piece } from './pieces.ts';
+import { type Place, placeOf } from './places.ts';
+import { list, type Part, plain, type Run, type Sentence, sentence, told } from './sentence.ts';
+
+type Said = Group['said'][number];
+
+/** Opens a sentence of a section whose findings need to say how they were found. */
+export const LEADS: Readonly<Partial<Record<Section, string>>> = {
+  stand: 'on standing, ',
+  xray: 'on the radiograph, ',
+  us: 'on ultrasound, ',
+  mri: 'on MRI, ',
+};
+
+/** Writes one group as one sentence. */
+export function groupSentence(group: Group, visitSide: Side | 'both' | undefined, paragraph: string): Sentence {
+  const section = group.said[0]?.piece.fact.section;
+  const lead = (section && LEADS[section]) ?? '';
+  return sentence('stated', paragraph, lead, ...body(group, placeOf(group.sites, group.noun, visitSide), lead !== ''));
+}
+
+function body(group: Group, place: Place, led: boolean): Part[] {
+  switch (group.is) {
+    case 'there':
+      return there(group, place, led);
+    case 'subject':
+      return [subjectOf(group, place), predicates(group.said, place.plural)];
+    case 'panel':
+      return [subjectOf(group, place), conjugate('was', place.plural), ' recorded as normal (', panel(group.said), ')'];
+    default:
+      return own(group, place);
+  }
+}
+
+const allFacts = (group: Group) => group.said.flatMap(({ facts }) => facts);
+const subjectOf = (group: Group, place: Place): Part => [told(place.text || 'the foot', allFacts(group)), ' '];
+
+/** Where: `at the second ray`, `in the second web space`, `in the right foot`. */
+function where(group: Group, place: Place): Part {
+  const [site] = group.sites;
+  if (!site || site.subject.at === 'patient') return '';
+  const general = group.said.some(({ piece }) => SAYS_FOOT.has(piece.fact.finding));
+  const text = place.text || (general ? 'the foot' : '');
+  return text && told(`${site.subject.at === 'ray' ? 'at' : 'in'} ${text}`, allFacts(group));
+}
+/** Signs that may also stand at a ray: of the foot they name it. */
+const SAYS_FOOT: ReadonlySet<string> = new Set(['redness', 'hot', 'wound', 'pain', 'image-other']);
+
+function there(group: Group, place: Place, led: boolean): Part[] {
+  const run = ({ piece, facts }: Said): Run =>
+    told(piece.shape.is === 'there' ? piece.shape.text + piece.quote : '', facts);
+  const is = (absent: boolean) => (each: Said) => each.piece.shape.is === 'there' && each.piece.shape.absent === absent;
+  const present = group.said.filter(is(false)).map(run);
+  const absent = group.said.filter(is(true)).map(run);
+  const none: Part = absent.length > 0 ? ['no ', list(absent, ' or ')] : '';
+  const at = where(group, place);
+  const after: Part = plain(at) ? [' ', at] : '';
+  if (present.length === 0) return ['there was ', none, after];
+  const what: Part = absent.length > 0 ? [list(present), ', and ', none] : list(present);
+  const opens = !led && group.sites[0]?.subject.at !== 'foot' && plain(at) !== '';
+  return opens ? [at, ' there was ', what] : ['there was ', what, after];
+}
+
+/** `was deviated medially by 12° and extended, and held the paper`: predicates of one verb stand together. */
+function predicates(said: readonly Said[], plural: boolean): Part {
+  const byVerb = new Map<string, Said[]>();
+  for (const each of said) {
+    const { shape } = each.piece;
+    if (shape.is === 'subject') byVerb.set(shape.predicate.verb, [...(byVerb.get(shape.predicate.verb) ?? []), each]);
+  }
+  const groups = [...byVerb].map(([verb, each]): Part => {
+    const rests = each.map(({ piece, facts }) => told(rest(piece), facts));
+    if (each.length === 1 && each[0] && rest(each[0].piece) === '') return told(conjugate(verb, plural), each[0].facts);
+    return [conjugate(verb, plural), ' ', list(rests)];
+  });
+  const long = [...byVerb.values()].some((each) => each.length > 1);
+  return list(groups, long ? ', and ' : ' and ');
+}
+
+const rest = ({ shape, quote }: Piece): string => (shape.is === 'there' ? shape.text : shape.predicate.rest) + quote;
+
+/** `no swelling, no tenderness, straight`: what the word `normal` said. */
+const panel = (said: readonly Said[]): Part =>
+  said.map(({ piece, facts }, at) => {
+    const no = piece.shape.is === 'there' && piece.shape.absent ? 'no ' : '';
+    return [at > 0 ? ', ' : '', told(no + rest(piece), facts)];
+  });
+
+/** Findings that are their own subject; those with an equal predicate share it. */
+function own(group: Group, place: Place): Part[] {
+  const clauses = new Map<string, Said[]>();
+  for (const each of group.said) {
+    const { shape, quote } = each.piece;
+    if (shape.is !== 'own' && shape.is !== 'status') continue;
+    const key = `${shape.predicate.verb}|${shape.predicate.rest}|${quote}`;
+    clauses.set(key, [...(clauses.get(key) ?? []), each]);
+  }
+  const parts = [...clauses.values()].map((each, at) => clause(group, each, at === 0 ? place.text : ''));
+  return [list(parts, parts.length > 1 && parts.some((part) => plain(part).includes(',')) ? ', and ' : ' and ')];
+}
+
+function clause(group: Group, said: readonly Said[], place: string): Part {
+  const [first] = said;
+  if (!first || first.piece.shape.is === 'there' || first.piece.shape.is === 'subject') return '';
+  const facts = said.flatMap((each) => each.facts);
+  const { verb, plural } = first.piece.shape.predicate;
+  const subjects = said.map(({ piece, facts: own }) =>
+    told(piece.shape.is === 'own' || piece.shape.is === 'status' ? piece.shape.predicate.subject : '', own),
+  );
+  const at = place ? told(` ${prepositionOf(group, first.piece)} ${place}`, facts) : '';
+  return [
+    list(subjects),
+    at,
+    ' ',
+    conjugate(verb, said.length > 1 || plural === true),
+    ' ',
+    told(rest(first.piece), facts),
+  ];
+}
+
+function prepositionOf(group: Group, piece: Piece): string {
+  if (piece.preposition || group.is === 'own') return piece.preposition ?? 'of';
+  const at = group.sites[0]?.subject.at;
+  return at === 'ray' ? 'at' : at === 'web' ? 'in' : 'of';
+}

@@ -1,0 +1,148 @@
+import type { Section } from '../../grammar/lexicon/entry.ts';
+import type { AnyFact, Verbatim, VisitFacts } from '../clinical/facts.ts';
+import { type Group, groupFacts } from './groups.ts';
+import { nounOf, placeOf, type Site } from './places.ts';
+import { groupSentence } from './prose.ts';
+import { type Origin, originOf, type Sentence, sentence } from './sentence.ts';
+
+export type NoteSection =
+  | 'History'
+  | 'Pain'
+  | 'Treatment so far'
+  | 'Examination'
+  | 'Imaging'
+  | 'Operation'
+  | 'Assessment'
+  | 'Plan';
+/** The order of the filed note. */
+export const NOTE_SECTIONS: readonly NoteSection[] = [
+  'History',
+  'Pain',
+  'Treatment so far',
+  'Examination',
+  'Imaging',
+  'Operation',
+  'Assessment',
+  'Plan',
+];
+
+const SECTION_OF: Readonly<Record<Section, NoteSection>> = {
+  history: 'History',
+  pain: 'Pain',
+  tried: 'Treatment so far',
+  stand: 'Examination',
+  exam: 'Examination',
+  xray: 'Imaging',
+  us: 'Imaging',
+  mri: 'Imaging',
+  operation: 'Operation',
+  plan: 'Plan',
+};
+const IMAGING: readonly Section[] = ['xray', 'us', 'mri'];
+
+const sectionOf = (fact: AnyFact): NoteSection =>
+  fact.finding === 'stage' && fact.section === 'exam' ? 'Assessment' : SECTION_OF[fact.section];
+
+/** A sentence with its place in the note: the paragraph first, then the rank inside it. */
+interface Placed {
+  readonly rank: readonly number[];
+  readonly make: (paragraph: string) => Sentence;
+}
+
+/** The filed sentences of one section: clear facts as prose, everything else as it was written, in place. */
+export function sectionSentences(visit: VisitFacts, section: NoteSection): Sentence[] {
+  const facts = visit.facts.filter((fact) => fact.clarity === 'clear' && sectionOf(fact) === section);
+  const placed = [
+    ...groupFacts(facts, visit.side).map((group): Placed => {
+      return { rank: rankOf(group, section), make: (paragraph) => groupSentence(group, visit.side, paragraph) };
+    }),
+    ...visit.verbatim
+      .filter((each) => SECTION_OF[each.section] === section)
+      .map((each): Placed => {
+        return { rank: verbatimRank(each, section), make: (paragraph) => verbatimSentence(each, visit, paragraph) };
+      }),
+  ];
+  placed.sort((a, b) => compare(a.rank, b.rank));
+  return placed.map(({ rank, make }) => make(`${section} ${rank.slice(0, 3).join(' ')}`));
+}
+
+function compare(a: readonly number[], b: readonly number[]): number {
+  const at = a.findIndex((each, index) => each !== b[index]);
+  return at < 0 ? 0 : (a[at] ?? 0) - (b[at] ?? 0);
+}
+
+const KINDS = ['ray', 'web', 'foot', 'patient'] as const;
+const sideRank = (site: Site, shared: boolean): number => (shared || !site.side ? 2 : site.side === 'right' ? 0 : 1);
+const numberRank = ({ subject }: Site): number => (subject.at === 'ray' ? subject.ray : 0);
+
+/**
+ * Paragraphs of the examination: standing, then each ray, the webs, the foot; elsewhere one paragraph a section, or one
+ * an imaging method, in the order of the note.
+ */
+function rankOf(group: Group, section: NoteSection): number[] {
+  const [piece] = group.said;
+  const [site] = group.sites;
+  if (!piece || !site) return [];
+  const fact = piece.piece.fact;
+  if (section === 'Imaging') return [IMAGING.indexOf(fact.section), 0, 0, numberRank(site), group.first];
+  if (section !== 'Examination') return [0, 0, 0, group.first];
+  const shared = group.sites.some(({ side }) => side !== site.side);
+  const rank = examRank(fact.section, site, shared);
+  return [...rank, numberOrder(site), shapeRank(group), piece.piece.order, group.first];
+}
+
+function examRank(section: Section, site: Site, shared: boolean): number[] {
+  if (section === 'stand') return [0, 0, 0];
+  return [1 + sideRank(site, shared), KINDS.indexOf(site.subject.at), numberRank(site)];
+}
+const numberOrder = ({ subject }: Site): number =>
+  subject.at === 'ray' ? subject.ray : subject.at === 'web' ? subject.web : 9;
+
+/** What is felt comes before the joint, the joint before the toe, what was not done after what was. */
+function shapeRank({ is, noun }: Group): number {
+  if (is === 'panel') return 6;
+  if (is === 'status') return 5;
+  if (is === 'there') return 0;
+  if (is === 'own') return 3;
+  return noun === 'MTP joint' ? 1 : noun === 'toe' ? 2 : 4;
+}
+
+/** Without a subject it stands at the end of its section. */
+function verbatimRank({ section, subject, side, place }: Verbatim, into: NoteSection): number[] {
+  if (into === 'Imaging') return [IMAGING.indexOf(section), 0, 0, 9, place.line, place.start];
+  if (into !== 'Examination') return [0, 0, 0, Number.MAX_SAFE_INTEGER, place.line, place.start];
+  if (section === 'stand') return [0, 0, 0, 9, 9, place.line, place.start];
+  const site = { subject: subject ?? ({ at: 'foot' } as const), ...(side ? { side } : {}) };
+  return [...examRank(section, site, false), numberOrder(site), 9, place.line, place.start];
+}
+
+/** Names text that no fact came from; unique in its visit. */
+const verbatimId = ({ place }: Verbatim): string => `${place.line}:text:${place.start}`;
+
+function originsOf(text: Verbatim, facts: readonly AnyFact[]): Origin[] {
+  const { line, start, end } = text.place;
+  const inside = facts.filter(
+    ({ clarity, unclear, origin: { place } }) =>
+      (clarity === 'unclear' || unclear.length > 0) && place.line === line && place.start < end && place.end > start,
+  );
+  const origins = new Map(inside.map((fact) => [fact.statement, originOf(fact)]));
+  return [{ statement: verbatimId(text), place: text.place }, ...origins.values()];
+}
+
+/** Text that the reader could not take as fact, word for word; where it stood is told if its own words don't. */
+function verbatimSentence(text: Verbatim, visit: VisitFacts, paragraph: string): Sentence {
+  const from = originsOf(text, visit.facts);
+  const under = underOf(text, visit);
+  const bare = text.text.trim();
+  const words = /^".*"$/.test(bare) ? bare : bare.includes('"') ? `“${bare}”` : `"${bare}"`;
+  const lead = text.quote ? `in the words recorded${under}: ` : `as written${under}, not interpreted: `;
+  return sentence('verbatim', paragraph, lead, { text: words, from });
+}
+
+function underOf({ text, subject, side }: Verbatim, visit: VisitFacts): string {
+  const site: Site = { subject: subject ?? { at: 'foot' }, ...(side ? { side } : {}) };
+  const { text: place } = placeOf([site], nounOf(site), visit.side);
+  const number = subject?.at === 'ray' ? subject.ray : subject?.at === 'web' ? subject.web : undefined;
+  const says = number !== undefined && text.includes(`${number}`) && side === visit.side;
+  return place && !says && site.side ? ` under ${place}` : '';
+}
