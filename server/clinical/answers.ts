@@ -31,7 +31,7 @@ export function concerns(fact: AnyFact, about: About): boolean {
 
 /** The one clear statement of a finding about a subject, or why there is none. Equal statements are one. */
 export function ask<F extends FindingId>(facts: readonly AnyFact[], finding: F, about: About): Answer<F> {
-  const all = (factsOf(facts, finding) as unknown as FactOf<F>[]).filter((fact) => concerns(fact, about));
+  const all = factsOf(facts, finding).filter((fact) => concerns(fact, about));
   const clear = all.filter(({ clarity }) => clarity === 'clear');
   const [first] = clear;
   if (!first) return all.length > 0 ? { is: 'unclear', facts: all } : { is: 'not mentioned' };
@@ -51,10 +51,7 @@ export const clearFacts = <F extends FindingId>(
   facts: readonly AnyFact[],
   finding: F,
   about: About = {},
-): FactOf<F>[] =>
-  (factsOf(facts, finding) as unknown as FactOf<F>[]).filter(
-    (fact) => fact.clarity === 'clear' && concerns(fact, about),
-  );
+): FactOf<F>[] => factsOf(facts, finding).filter((fact) => fact.clarity === 'clear' && concerns(fact, about));
 
 /** Is any clear fact of the finding present (or absent) about the subject? */
 export const isStated = (

@@ -102,10 +102,12 @@ export function rowFor(world: World): StagingRow {
   return row;
 }
 
-/** Every combination of the possible values, in a fixed order. */
+/** Every combination of the possible values, in a fixed order. Findings with one value are shared by all. */
 export function worlds(possible: Possible): World[] {
-  let list: Partial<World>[] = [{}];
-  for (const [key, values] of Object.entries(possible))
+  const open = Object.entries(possible).filter(([, values]) => values.length > 1);
+  const known = Object.fromEntries(Object.entries(possible).map(([key, values]) => [key, values[0]]));
+  let list = [known as unknown as World];
+  for (const [key, values] of open)
     list = list.flatMap((world) => (values as readonly World[Deciding][]).map((value) => ({ ...world, [key]: value })));
-  return list as World[];
+  return list;
 }
