@@ -38,6 +38,8 @@ export interface NextStep extends Sourced {
   readonly cautions: readonly string[];
   readonly review: string;
   readonly urgent: boolean;
+  /** The step as a plan in the shorthand, where it is one; acceptance writes it into the note. */
+  readonly plan?: string;
   readonly statements: readonly StatementId[];
 }
 

@@ -8,6 +8,8 @@ import { CAUTIONS, type PathInputs, pathRow } from './path-rows.ts';
 import { pulsesFelt, redFlagOf, webSigns } from './red-flags.ts';
 import type { RayStage } from './stage.ts';
 
+const ORDINALS: readonly string[] = ['', '1st', '2nd', '3rd', '4th', '5th'];
+
 /** The next step for one ray, as advice: the first row of the path that its inputs meet. */
 export function nextStep(view: GateView, stage: RayStage): NextStep {
   const flagged = redFlagOf(view);
@@ -21,6 +23,7 @@ export function nextStep(view: GateView, stage: RayStage): NextStep {
     cautions: row.cautions.map((id) => CAUTIONS[id]),
     review: row.review,
     urgent: row.urgent ?? false,
+    ...(row.plan ? { plan: row.plan.replaceAll('{ray}', ORDINALS[view.ray] ?? '') } : {}),
     source: row.source,
     mark: row.mark,
     statements: flagged ? flagged.statements : stage.evidence.map(({ statement }) => statement),

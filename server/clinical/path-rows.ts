@@ -35,6 +35,8 @@ export interface PathRow extends Sourced {
   readonly cautions: readonly CautionId[];
   readonly review: string;
   readonly urgent?: true;
+  /** The step as a plan in the shorthand, offered for acceptance; `{ray}` is the ray. Missing where the step is no plan. */
+  readonly plan?: string;
 }
 
 /** Each caution stands here once; every document prints it once. */
@@ -130,6 +132,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     wouldChange: 'A normal MRI.',
     cautions: ['boot'],
     review: 'in two to three weeks',
+    plan: 'boot; xray; review in 2-3 weeks',
   },
   {
     ...practice,
@@ -170,6 +173,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     wouldChange: 'An intact plate on MRI with a stable joint.',
     cautions: ['tape', 'no steroid at an unstable joint'],
     review: 'with the MRI, within two weeks',
+    plan: 'tape {ray}; mri {ray}; review in 2 weeks',
   },
   {
     ...practice,
@@ -180,6 +184,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     wouldChange: 'A positive drawer, or tenderness at the plate rather than in the space.',
     cautions: ['image alone'],
     review: 'at three months',
+    plan: 'met-pad; review in 3 months',
   },
   {
     ...practice,
@@ -240,6 +245,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     wouldChange: 'An adequate course already done.',
     cautions: ['tape', 'anti-inflammatory', 'no steroid at an unstable joint'],
     review: 'at six to eight weeks',
+    plan: 'tape {ray}; stiff-insert; met-pad; xray; review in 6-8 weeks',
   },
   {
     ...practice,
@@ -300,6 +306,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     wouldChange: 'Relief from the block, or an image that fits the exam.',
     cautions: ['image alone'],
     review: 'with the results',
+    plan: 'mri {ray}',
   },
   {
     ...practice,
@@ -310,6 +317,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     wouldChange: 'An image that agrees with the exam.',
     cautions: ['image alone', 'negative image', 'no steroid at an unstable joint'],
     review: 'with the images',
+    plan: 'mri {ray}; xray',
   },
   {
     ...practice,
@@ -330,6 +338,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     wouldChange: 'Progress of the deformity.',
     cautions: ['boot', 'no steroid at an unstable joint'],
     review: 'at twelve weeks of the course',
+    plan: 'boot',
   },
   {
     ...practice,
@@ -360,6 +369,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     wouldChange: 'Few symptoms, or an operation that is unsafe.',
     cautions: ['image alone', 'watch circulation', 'no steroid at an unstable joint'],
     review: 'with the images',
+    plan: 'xray; mri {ray}',
   },
   {
     ...practice,
