@@ -128,12 +128,15 @@ export class Binder {
   }
 
   openSection(section: Section, at: Span): void {
+    this.flush();
+    const before = leadIn(this.statement.elements);
     if (!this.atStart()) this.closeStatement(at.start);
     this.section = section;
     this.sectionNamed = true;
     this.sectionSide = undefined;
     this.statements.pop();
     this.statement = this.open(at.start);
+    for (const element of before) this.push(element);
     this.role('keyword', at, { canonical: SECTION_WORD[section] });
   }
 
@@ -276,6 +279,13 @@ export class Binder {
     }
     return undefined;
   }
+}
+
+/** Words directly before a section word belong to its statement where no finding stands before them (`if worse plan boot`). */
+function leadIn(elements: readonly Element[]): readonly Element[] {
+  const segment = elements.slice(elements.findLastIndex(({ is }) => is === 'break') + 1);
+  if (segment.some(({ is }) => is === 'finding')) return [];
+  return segment.filter(({ is }) => is === 'unread' || is === 'distancing');
 }
 
 const many = (shape: Slot): boolean => shape.kind === 'words' && shape.many === true;

@@ -88,18 +88,25 @@ function version(reader: HeaderReader): HeaderNode | undefined {
 /** A pseudonym may hold letters, digits and hyphens: all items that touch each other are one. */
 function patient(reader: HeaderReader): HeaderNode {
   const { items } = reader;
-  let next = 1;
-  while (items[next] && items[next]?.is !== 'comment' && (next === 1 || items[next - 1]?.end === items[next]?.start))
+  const separates = (item: Item | undefined): boolean => item?.is === 'keeper' || item?.is === 'break';
+  const first = separates(items[1]) ? 2 : 1;
+  let next = first;
+  while (
+    items[next] &&
+    items[next]?.is !== 'comment' &&
+    !separates(items[next]) &&
+    (next === first || items[next - 1]?.end === items[next]?.start)
+  )
     next++;
-  const start = items[1]?.start ?? 0;
-  const end = next > 1 ? (items[next - 1]?.end ?? 0) : start;
+  const start = items[first]?.start ?? 0;
+  const end = next > first ? (items[next - 1]?.end ?? 0) : start;
   const name = reader.line.slice(start, end);
   if (name) reader.role('value', { start, end });
   else reader.bad(items[0] as Item);
   let born: number | undefined;
   let sex: 'female' | 'male' | 'other' | undefined;
   reader.each((item, i) => {
-    if (i < next) return true;
+    if (i >= first && i < next) return true;
     if (text(item) === 'born' && items[i + 1]?.is === 'number') {
       reader.role('keyword', item);
       return true;

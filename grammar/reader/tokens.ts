@@ -29,7 +29,7 @@ export const Bound = shape('Bound', /[~≈<>≤≥]/, [...'~≈<>≤≥']);
 export const Question = shape('Question', /\?/, ['?']);
 export const Comma = shape('Comma', /,/, [',']);
 export const Semicolon = shape('Semicolon', /;/, [';']);
-export const Stop = shape('Stop', /\.(?=\s|$)/, ['.']);
+export const Stop = shape('Stop', /\.(?!\S)/, ['.']);
 export const Keeper = shape('Keeper', /[:=]/, [':', '=']);
 export const Space = createToken({ name: 'Space', pattern: /\s+/, group: Lexer.SKIPPED, line_breaks: true });
 /** One character of each bucket in which the lexer groups first characters: any character may start this shape. */

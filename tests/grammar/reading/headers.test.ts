@@ -7,6 +7,7 @@ test.each([
   ['forefoot 1', { is: 'version', version: 1 }],
   ['FOREFOOT 1', { is: 'version', version: 1 }],
   ['patient KM-207  born 1971  female', { is: 'patient', name: 'KM-207', born: 1971, sex: 'female' }],
+  ['patient: KM-207, born 1971', { is: 'patient', name: 'KM-207', born: 1971 }],
   ['patient KM-207', { is: 'patient', name: 'KM-207' }],
   ['scales drawer 0-4', { is: 'scales', drawer: '0-4' }],
   ['scales drawer 0-3', { is: 'scales', drawer: '0-3' }],

@@ -50,6 +50,9 @@ checkRules({
   'a condition, another person or another foot holds for the rest of the statement': [
     ['plan if no better, operation', 'unclear: operation', 'word-out-of-place word-out-of-place'],
     ['plan if worse, review 2 weeks', 'unclear: review', 'word-out-of-place'],
+    ['if worse plan boot', 'unclear: boot', 'word-out-of-place'],
+    ['zzq plan boot', 'unclear: boot', 'unknown-word'],
+    ['2nd drawer 2 zzq plan boot', 'unclear: drawer; plan/boot', 'unknown-word'],
     ['plan when settled, boot 2 weeks; review 6 weeks', 'unclear: boot; plan/review in=6weeks'],
     ['other side 2nd drawer 1, medial 5°', 'unclear: drawer; unclear: deviation'],
     ['mother had overlap, hallux-valgus mild', 'unclear: overlap; unclear: hallux-valgus'],
