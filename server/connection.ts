@@ -1,0 +1,175 @@
+import type {
+  CodeActionParams,
+  DidChangeConfigurationParams,
+  DidChangeTextDocumentParams,
+  DidOpenTextDocumentParams,
+  DocumentRangeFormattingParams,
+  InitializeParams,
+  InitializeResult,
+  ProtocolConnection,
+  SemanticTokensRangeParams,
+  TextDocumentIdentifier,
+  TextDocumentPositionParams,
+} from 'vscode-languageserver-protocol';
+import { ErrorCodes, ResponseError } from 'vscode-languageserver-protocol';
+import { ACTION_KINDS, codeActions } from './features/code-actions.ts';
+import { completion } from './features/completion.ts';
+import { foldingRanges } from './features/folding.ts';
+import { formatting } from './features/formatting.ts';
+import { hover } from './features/hover.ts';
+import { OpenNotes } from './features/open-notes.ts';
+import { Publisher } from './features/publisher.ts';
+import { LEGEND, semanticTokens } from './features/semantic-tokens.ts';
+import { stageAtCursor } from './features/stage-at-cursor.ts';
+import { documentSymbols } from './features/symbols.ts';
+import type { OpenNote } from './workspace/note.ts';
+import { settingsOf } from './workspace/settings.ts';
+
+declare const FOREFOOT_VERSION: string;
+
+/** What the process or the worker gives: a clock, a way out, and a watch over its parent. */
+export interface Host {
+  readonly now: () => Date;
+  readonly exit: (code: number) => void;
+  readonly watchParent: (processId: number) => void;
+}
+
+interface Row {
+  readonly method: string;
+  /** The answer for a note that is not open, and after an internal failure. */
+  readonly empty: unknown;
+  readonly answer: (note: OpenNote, params: unknown) => unknown;
+}
+const row = <P>(method: string, empty: unknown, answer: (note: OpenNote, params: P) => unknown): Row => ({
+  method,
+  empty,
+  answer: (note, params) => answer(note, params as P),
+});
+
+/** Every request about a note, and the feature that answers it. */
+const REQUESTS: readonly Row[] = [
+  row<TextDocumentPositionParams>('textDocument/hover', null, (note, { position }) => hover(note, position)),
+  row<TextDocumentPositionParams>('textDocument/completion', [], (note, { position }) => completion(note, position)),
+  row('textDocument/documentSymbol', [], documentSymbols),
+  row('textDocument/foldingRange', [], foldingRanges),
+  row('textDocument/formatting', [], (note) => formatting(note)),
+  row<DocumentRangeFormattingParams>('textDocument/rangeFormatting', [], (note, { range }) => formatting(note, range)),
+  row<CodeActionParams>('textDocument/codeAction', [], (note, { range, context }) =>
+    codeActions(note, range, context.diagnostics, context.only),
+  ),
+  row('textDocument/semanticTokens/full', { data: [] }, (note) => semanticTokens(note)),
+  row<SemanticTokensRangeParams>('textDocument/semanticTokens/range', { data: [] }, (note, { range }) =>
+    semanticTokens(note, range),
+  ),
+  row<{ line: number }>('forefoot/stageAtCursor', null, (note, { line }) => stageAtCursor(note, line)),
+];
+
+const CAPABILITIES: InitializeResult['capabilities'] = {
+  positionEncoding: 'utf-16',
+  textDocumentSync: { openClose: true, change: 2 },
+  hoverProvider: true,
+  // No trigger characters: a list that opens by itself after `drawer ` would let Enter pick a grade that nobody found.
+  completionProvider: {},
+  documentSymbolProvider: true,
+  foldingRangeProvider: true,
+  documentFormattingProvider: true,
+  documentRangeFormattingProvider: true,
+  codeActionProvider: { codeActionKinds: [...ACTION_KINDS] },
+  semanticTokensProvider: { legend: LEGEND, full: true, range: true },
+};
+
+type Life = 'new' | 'running' | 'shut down';
+
+/** Answers an editor over a connection until it says `exit`. */
+export function serve(connection: ProtocolConnection, host: Host): void {
+  const log = (method: string, error: unknown): void => {
+    const message = `${method}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`;
+    void connection.sendNotification('window/logMessage', { type: 1, message });
+  };
+  const guarded = (method: string, work: () => void): void => {
+    try {
+      work();
+    } catch (error) {
+      log(method, error);
+    }
+  };
+  const publisher = new Publisher(
+    (uri, version, diagnostics) =>
+      void connection.sendNotification('textDocument/publishDiagnostics', { uri, version, diagnostics }),
+    (work) => guarded('diagnostics', work),
+  );
+  const notes = new OpenNotes(publisher, host.now);
+  let life: Life = 'new';
+  let client: InitializeParams['capabilities'] = {};
+
+  const pullSettings = async (): Promise<void> => {
+    if (!client.workspace?.configuration) return;
+    const [sent] = await connection.sendRequest<unknown[]>('workspace/configuration', {
+      items: [{ section: 'forefoot' }],
+    });
+    notes.configure(settingsOf(sent));
+  };
+
+  connection.onRequest('initialize', (params: InitializeParams): InitializeResult => {
+    life = 'running';
+    client = params.capabilities ?? {};
+    if (typeof params.processId === 'number') host.watchParent(params.processId);
+    notes.configure(settingsOf(params.initializationOptions));
+    return { capabilities: CAPABILITIES, serverInfo: { name: 'forefoot', version: FOREFOOT_VERSION } };
+  });
+  connection.onRequest('shutdown', () => {
+    life = 'shut down';
+    return null;
+  });
+  for (const { method, empty, answer } of REQUESTS)
+    connection.onRequest(method, (params: unknown) => {
+      if (life !== 'running') return notRunning(life);
+      try {
+        const note = notes.get(uriOf(params));
+        return note ? answer(note, params) : empty;
+      } catch (error) {
+        log(method, error);
+        return empty;
+      }
+    });
+
+  const NOTIFICATIONS: Readonly<Record<string, (params: never) => void>> = {
+    'textDocument/didOpen': ({ textDocument: { uri, version, text } }: DidOpenTextDocumentParams) =>
+      notes.open(uri, version, text),
+    'textDocument/didChange': ({ textDocument: { uri, version }, contentChanges }: DidChangeTextDocumentParams) =>
+      notes.change(uri, version, contentChanges),
+    'textDocument/didClose': ({ textDocument: { uri } }: { textDocument: TextDocumentIdentifier }) => notes.close(uri),
+    'workspace/didChangeConfiguration': ({ settings }: DidChangeConfigurationParams) => {
+      if (!client.workspace?.configuration) notes.configure(settingsOf(settings?.forefoot));
+      void pullSettings().catch((error) => log('workspace/configuration', error));
+    },
+    initialized: () => {
+      if (client.workspace?.didChangeConfiguration?.dynamicRegistration)
+        connection
+          .sendRequest('client/registerCapability', {
+            registrations: [{ id: 'settings', method: 'workspace/didChangeConfiguration' }],
+          })
+          .catch((error) => log('client/registerCapability', error));
+      void pullSettings().catch((error) => log('workspace/configuration', error));
+    },
+    exit: () => host.exit(life === 'shut down' ? 0 : 1),
+  };
+  for (const [method, take] of Object.entries(NOTIFICATIONS))
+    connection.onNotification(method, (params: unknown) => guarded(method, () => take(params as never)));
+
+  connection.onError(([error]) => log('connection', error));
+  connection.onClose(() => host.exit(life === 'shut down' ? 0 : 1));
+  connection.listen();
+}
+
+const notRunning = (life: Life): ResponseError<void> =>
+  life === 'new'
+    ? new ResponseError(ErrorCodes.ServerNotInitialized, 'The server has not been initialized.')
+    : new ResponseError(ErrorCodes.InvalidRequest, 'The server has been shut down.');
+
+/** Requests of the protocol name a text document, our own a uri. */
+function uriOf(params: unknown): string {
+  const { textDocument, uri } = (params ?? {}) as { textDocument?: { uri?: unknown }; uri?: unknown };
+  const found = textDocument?.uri ?? uri;
+  return typeof found === 'string' ? found : '';
+}

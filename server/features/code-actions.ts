@@ -1,0 +1,84 @@
+import type { CodeAction, Diagnostic } from 'vscode-languageserver-types';
+import type { Fix } from '../clinical/analysis.ts';
+import type { Range } from '../workspace/blocks.ts';
+import type { Note } from '../workspace/note.ts';
+import { type Lines, type TextEdit, textEdits } from '../workspace/text-edits.ts';
+import { acceptances } from './accept-stage.ts';
+
+export const ACTION_KINDS = ['quickfix', 'source.fixAll'] as const;
+
+/** The fixes of what is reported in a range, the acceptance of a computed stage, and all safe fixes of the note at once. */
+export function codeActions(
+  note: Note,
+  range: Range,
+  given: readonly Diagnostic[] = [],
+  only?: readonly string[],
+): CodeAction[] {
+  const wanted = (kind: string) =>
+    only === undefined || only.some((each) => kind === each || kind.startsWith(`${each}.`));
+  return [
+    ...(wanted('quickfix') ? [...quickFixes(note, range, given), ...acceptances(note, range)] : []),
+    ...(only !== undefined && wanted('source.fixAll') ? fixAll(note) : []),
+  ];
+}
+
+function quickFixes(note: Note, range: Range, given: readonly Diagnostic[]): CodeAction[] {
+  const [from, to] = [note.indexAt(range.start.line), note.indexAt(range.end.line)];
+  const actions: CodeAction[] = [];
+  for (let index = from; index <= to; index++) {
+    const firstLine = note.firstLine(index);
+    for (const report of note.reports(index)) {
+      const line = firstLine + report.place.line;
+      if (line < range.start.line || line > range.end.line || !touches(report.place, line, range)) continue;
+      const fixed = given.filter((each) => each.code === report.code && each.range.start.line === line);
+      for (const fix of report.fixes) actions.push(action(note, fix, firstLine, fixed));
+    }
+  }
+  return actions;
+}
+
+/** On one line, only the reports that the selection touches; a bare cursor asks for its whole line. */
+function touches(place: { start: number; end: number }, line: number, { start, end }: Range): boolean {
+  if (start.line === end.line && start.character === end.character) return true;
+  const from = line === start.line ? start.character : 0;
+  const to = line === end.line ? end.character : Number.POSITIVE_INFINITY;
+  return place.start <= to && from <= place.end;
+}
+
+function action(note: Note, fix: Fix, firstLine: number, diagnostics: Diagnostic[]): CodeAction {
+  return {
+    title: fix.title,
+    kind: 'quickfix',
+    ...(diagnostics.length > 0 ? { diagnostics } : {}),
+    ...(fix.safety === 'safe' ? { isPreferred: true } : {}),
+    edit: { changes: { [note.uri]: textEdits(fix.edits, firstLine, linesOf(note)) } },
+  };
+}
+
+/** Only fixes that can't change what the note says; of two that overlap, the first. */
+function fixAll(note: Note): CodeAction[] {
+  const chosen: TextEdit[] = [];
+  for (let index = 0; index < note.blockCount; index++)
+    for (const { fixes } of note.reports(index)) {
+      const [safe] = fixes.filter(({ safety }) => safety === 'safe');
+      const edits = safe ? textEdits(safe.edits, note.firstLine(index), linesOf(note)) : [];
+      if (edits.every((edit) => chosen.every((other) => areApart(edit.range, other.range)))) chosen.push(...edits);
+    }
+  if (chosen.length === 0) return [];
+  const title = 'Apply every safe fix of this note';
+  return [{ title, kind: 'source.fixAll', edit: { changes: { [note.uri]: chosen } } }];
+}
+
+const areApart = (a: Range, b: Range): boolean => isBefore(a.end, b.start) || isBefore(b.end, a.start);
+const isBefore = (a: Range['start'], b: Range['start']): boolean =>
+  a.line < b.line || (a.line === b.line && a.character < b.character);
+
+export function linesOf(note: Note): Lines {
+  const versionLine = note.block(0).findIndex(({ header }) => header?.is === 'version');
+  return {
+    lineEnd: note.lineEnd,
+    lineCount: note.lineCount,
+    lengthOf: (line) => note.line(line)?.text.length ?? 0,
+    ...(versionLine >= 0 ? { versionLine } : {}),
+  };
+}

@@ -1,0 +1,134 @@
+import { NOT_DONE, SECTION_WORD } from '../../grammar/lexicon/closed-words.ts';
+import type { Entry, Section, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
+import { entryOf, LEXICON } from '../../grammar/lexicon/index.ts';
+import { readLine } from '../../grammar/read-line.ts';
+import type { RoleKind } from '../../grammar/syntax.ts';
+import type { CompletionContext } from './completion-context.ts';
+import { describeFinding } from './describe.ts';
+import { HEADER_WORDS } from './header-words.ts';
+
+export interface Candidate {
+  readonly label: string;
+  readonly text: string;
+  readonly kind: 'section' | 'header' | 'subject' | 'finding' | 'value' | 'status';
+  readonly detail: string;
+  readonly about?: string;
+  /** Other forms in which the same is written. */
+  readonly forms: readonly string[];
+}
+
+const plain = (kind: Candidate['kind'], label: string, detail: string): Candidate => ({
+  label,
+  text: label,
+  kind,
+  detail,
+  forms: [],
+});
+
+/** The words that fit, best first: the reader itself rejects those that it would not take here. */
+export function candidates(context: CompletionContext): Candidate[] {
+  const all = context.header === undefined ? statementWords(context) : headerWords(context.header, context);
+  return all.filter((candidate) => isTaken(candidate, context));
+}
+
+const ROLES: Readonly<Record<Candidate['kind'], readonly RoleKind[]>> = {
+  section: ['keyword', 'finding'],
+  header: ['keyword', 'value', 'finding'],
+  subject: ['subject'],
+  finding: ['finding'],
+  value: ['value'],
+  status: ['modifier'],
+};
+/** Would the reader take the word at this place, in the role that it is offered in? */
+function isTaken({ text, kind }: Candidate, { before, header }: CompletionContext): boolean {
+  if (header === 'allow') return true;
+  const { roles, problems } = readLine(before + text);
+  const role = roles.find(({ end }) => end > before.length);
+  const spoiled = kind !== 'header' && problems.some(({ end }) => end > before.length);
+  return role !== undefined && role.start >= before.length && ROLES[kind].includes(role.kind) && !spoiled;
+}
+
+function headerWords(word: string, { today, codes }: CompletionContext): Candidate[] {
+  if (word === 'allow') return codes.map((code) => plain('value', code, 'a report of this visit'));
+  return (HEADER_WORDS[word]?.after(today) ?? []).map((each) =>
+    plain('header', each, each === today ? 'today' : `after ${word}`),
+  );
+}
+
+function statementWords(context: CompletionContext): Candidate[] {
+  const { lineStart, inHeader, finding, segmentStart } = context;
+  if (lineStart && inHeader) return headerStarts(['forefoot', 'patient', 'scales', 'visit', 'allow']);
+  return [
+    ...(finding ? slotWords(entryOf(finding.id), finding.filled, context) : []),
+    ...(lineStart ? [...subjects(), ...sections()] : []),
+    ...findings(context),
+    ...(segmentStart && !lineStart && !context.subject ? subjects() : []),
+    ...(lineStart ? headerStarts(['visit', 'allow']) : []),
+  ];
+}
+
+const headerStarts = (words: readonly string[]): Candidate[] =>
+  words.map((word) => plain('header', HEADER_WORDS[word]?.form ?? word, 'header line'));
+
+const SECTION_DETAIL: Readonly<Record<Section, string>> = {
+  history: 'what the patient reports',
+  pain: 'where and how much',
+  tried: 'treatment so far',
+  stand: 'what is seen standing',
+  exam: 'examination',
+  xray: 'radiographs',
+  us: 'ultrasound',
+  mri: 'magnetic resonance',
+  operation: 'what was operated',
+  plan: 'what is planned',
+};
+const sections = (): Candidate[] =>
+  Object.entries(SECTION_DETAIL).map(([section, detail]) => plain('section', SECTION_WORD[section as Section], detail));
+
+const subjects = (): Candidate[] => [
+  ...['1st', '2nd', '3rd', '4th', '5th', '2nd-4th'].map((ray) => plain('subject', ray, 'ray')),
+  ...['web 2', 'web 3', 'webs 2-3'].map((web) => plain('subject', web, 'web space')),
+];
+
+/** Findings of the section that may be said of the subject, in exam order; what the line has stated stands apart. */
+function findings({ section, subject, stated }: CompletionContext): Candidate[] {
+  const fits = (kinds: readonly SubjectKind[]) => subject === undefined || kinds.includes(subject);
+  return (LEXICON as readonly Entry[])
+    .filter(({ id, sections, subjects, many }) => {
+      const repeated = !many && [...stated].some((each) => each === id);
+      return sections.includes(section) && fits(subjects) && !repeated;
+    })
+    .toSorted((a, b) => a.order - b.order)
+    .map((entry) => ({
+      ...plain('finding', entry.word, KINDS[entry.kind]),
+      about: describeFinding(entry),
+      forms: [...entry.forms, ...Object.keys(entry.leads)],
+    }));
+}
+const KINDS: Readonly<Record<Entry['kind'], string>> = {
+  sign: 'sign',
+  measure: 'test, needs its result',
+  treatment: 'treatment',
+  procedure: 'procedure',
+  event: 'event',
+};
+
+function slotWords(entry: Entry, filled: ReadonlySet<string>, context: CompletionContext): Candidate[] {
+  const open = Object.entries(entry.slots).filter(([name]) => !filled.has(name));
+  const statuses = filled.size > 0 ? [] : ['none', NOT_DONE[0] ?? 'not done', 'unable'];
+  return [
+    ...open.flatMap(([name, slot]) => valuesOf(entry, name, slot, context)),
+    ...statuses.map((status) => plain('status', status, `${entry.word}: ${STATUS[status] ?? status}`)),
+  ];
+}
+const STATUS: Readonly<Record<string, string>> = { none: 'absent', unable: 'could not be tested; quote the reason' };
+
+function valuesOf(entry: Entry, name: string, slot: Slot, { scale }: CompletionContext): Candidate[] {
+  const detail = `${entry.word}: ${name}`;
+  if (slot.kind === 'words')
+    return Object.entries(slot.values).map(([value, forms]) => ({ ...plain('value', value, detail), forms }));
+  if (slot.kind !== 'grade') return [];
+  const [low = slot.min, high = slot.max] = slot.of === 'drawer' && scale ? scale.split('-').map(Number) : [];
+  const on = slot.of === 'drawer' ? `, scale ${scale ?? 'not stated'}` : '';
+  return Array.from({ length: high - low + 1 }, (_, step) => plain('value', String(low + step), `${detail}${on}`));
+}

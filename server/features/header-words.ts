@@ -1,0 +1,48 @@
+/** What may follow a header word, and what it is for. The reader decides what of it still fits. */
+export interface HeaderWord {
+  readonly about: string;
+  readonly form: string;
+  readonly after: (today: string) => readonly string[];
+}
+
+export const HEADER_WORDS: Readonly<Record<string, HeaderWord>> = {
+  forefoot: {
+    about: '**forefoot** names the version of the language. A file without it is read as version 1.',
+    form: 'forefoot 1',
+    after: () => ['1'],
+  },
+  patient: {
+    about: '**patient** gives a pseudonym, the year of birth and the sex. Never a name or a full date of birth.',
+    form: 'patient',
+    after: () => ['born', 'female', 'male', 'other'],
+  },
+  scales: {
+    about:
+      '**scales** names the scale on which drawer grades are written. Three scales exist whose numbers differ: `0-4`, `0-3`, `1-3`.',
+    form: 'scales drawer',
+    after: () => ['drawer', '0-4', '0-3', '1-3'],
+  },
+  visit: {
+    about:
+      '**visit** opens a visit: its date, its kind (first, review, preop, operation, postop, phone, emergency), its side.',
+    form: 'visit',
+    after: (today) => [
+      today,
+      'first',
+      'review',
+      'preop',
+      'operation',
+      'postop',
+      'phone',
+      'emergency',
+      'right',
+      'left',
+      'both',
+    ],
+  },
+  allow: {
+    about: '**allow** hides a report by its code, with a reason. A danger is never hidden.',
+    form: 'allow',
+    after: () => [],
+  },
+};

@@ -1,0 +1,59 @@
+import { type DocumentSymbol, SymbolKind } from 'vscode-languageserver-types';
+import type { LineSyntax } from '../../grammar/syntax.ts';
+import type { Note } from '../workspace/note.ts';
+import { spanOn } from '../workspace/text-edits.ts';
+
+/** The visits of a note, each with its rays and sections. */
+export function documentSymbols(note: Note): DocumentSymbol[] {
+  const symbols: DocumentSymbol[] = [];
+  for (let index = 1; index < note.blockCount; index++) symbols.push(visitSymbol(note, index));
+  return symbols;
+}
+
+function visitSymbol(note: Note, index: number): DocumentSymbol {
+  const lines = note.block(index);
+  const firstLine = note.firstLine(index);
+  const last = Math.max(
+    0,
+    lines.findLastIndex(({ kind }) => kind !== 'blank'),
+  );
+  const opening = lines[0];
+  return {
+    name: titleOf(opening),
+    kind: SymbolKind.Event,
+    range: {
+      start: { line: firstLine, character: 0 },
+      end: { line: firstLine + last, character: lines[last]?.text.length ?? 0 },
+    },
+    selectionRange: spanOn(firstLine, 0, opening?.text.length ?? 0),
+    children: lines.flatMap((line, at) => lineSymbol(line, firstLine + at)),
+  };
+}
+
+/** `2026-03-09 first right`: what the visit line says after its keyword. */
+function titleOf(line: LineSyntax | undefined): string {
+  const words = line?.roles.flatMap(({ kind, start, end }) => (kind === 'value' ? [line.text.slice(start, end)] : []));
+  return words && words.length > 0 ? words.join(' ') : 'visit without date';
+}
+
+function lineSymbol(line: LineSyntax, at: number): DocumentSymbol[] {
+  const [head] = line.roles;
+  if (line.kind !== 'statements' || !head) return [];
+  const own = head.kind === 'subject' || head.kind === 'keyword' || head.kind === 'finding';
+  const name = own ? (head.canonical ?? line.text.slice(head.start, head.end)) : 'statement';
+  const detail = line.text.slice(own ? head.end : head.start).trim();
+  return [
+    {
+      name,
+      ...(detail ? { detail } : {}),
+      kind:
+        head.kind === 'subject'
+          ? SymbolKind.Object
+          : head.kind === 'keyword'
+            ? SymbolKind.Namespace
+            : SymbolKind.Property,
+      range: spanOn(at, 0, line.text.length),
+      selectionRange: spanOn(at, head.start, head.end),
+    },
+  ];
+}

@@ -1,0 +1,27 @@
+import {
+  createProtocolConnection,
+  StreamMessageReader,
+  StreamMessageWriter,
+} from 'vscode-languageserver-protocol/node';
+import { serve } from './connection.ts';
+
+/** An editor that vanishes without a word is noticed within this time. */
+const PARENT_CHECK = 3_000;
+
+function watchParent(processId: number): void {
+  const timer = setInterval(() => {
+    try {
+      process.kill(processId, 0);
+    } catch {
+      process.exit(1);
+    }
+  }, PARENT_CHECK);
+  timer.unref();
+}
+
+// Standard output carries the protocol alone; `--stdio` is accepted, since it is the only transport.
+serve(createProtocolConnection(new StreamMessageReader(process.stdin), new StreamMessageWriter(process.stdout)), {
+  now: () => new Date(),
+  exit: (code) => process.exit(code),
+  watchParent,
+});

@@ -1,0 +1,131 @@
+import type { LineSyntax } from '../../grammar/syntax.ts';
+import type { Context, Report, VisitAnalysis } from '../clinical/analysis.ts';
+import { type EpisodeState, NO_EPISODE } from '../clinical/episode.ts';
+import type { HeaderFacts } from '../clinical/facts.ts';
+import { type Block, type BlockChange, type Blocks, replaced } from './blocks.ts';
+import { sameStructure } from './same-structure.ts';
+
+/** How a note is analysed; given from outside so that a test can count the work. */
+export interface Analyser {
+  readonly header: (lines: readonly LineSyntax[]) => { header: HeaderFacts; reports: readonly Report[] };
+  readonly visit: (lines: readonly LineSyntax[], before: EpisodeState, context: Context) => VisitAnalysis;
+  /** Reports allowances of the header whose codes no visit has hidden. */
+  readonly unused: (header: HeaderFacts, hidden: ReadonlySet<string>) => readonly Report[];
+}
+
+interface Entry {
+  readonly block: Block;
+  readonly context: Context;
+  readonly before: EpisodeState;
+  readonly analysis: VisitAnalysis;
+  readonly dangers: number;
+}
+
+/**
+ * The analyses of a note's visits, each keyed by its lines, the state before it, and the context. After an edit the fold
+ * restarts at the edited visit and stops where the state after a visit is what it was.
+ */
+export class Episode {
+  private readonly blocks: Blocks;
+  private readonly analyser: Analyser;
+  private entries: (Entry | undefined)[];
+  private heading: { block: Block; header: HeaderFacts; reports: readonly Report[] };
+  private context: Context;
+  /** Visits before `next` are settled; those after `through` are, too, once one of them is found unchanged. */
+  private next = 1;
+  private through: number;
+
+  constructor(blocks: Blocks, analyser: Analyser, today: string) {
+    this.blocks = blocks;
+    this.analyser = analyser;
+    this.entries = new Array(blocks.count).fill(undefined);
+    this.heading = { block: blocks.block(0), ...analyser.header(blocks.block(0)) };
+    this.context = { today, header: forVisits(this.heading.header) };
+    this.through = blocks.count - 1;
+  }
+
+  get header(): HeaderFacts {
+    return this.heading.header;
+  }
+  get headerReports(): readonly Report[] {
+    const { header, reports } = this.heading;
+    if (header.allowances.length === 0) return reports;
+    const hidden = new Set(this.entries.flatMap((entry) => entry?.analysis.hidden ?? []));
+    return [...reports, ...this.analyser.unused(header, hidden)];
+  }
+  get today(): string {
+    return this.context.today;
+  }
+  set today(today: string) {
+    if (today !== this.context.today) this.useContext({ ...this.context, today });
+  }
+
+  /** Takes note of replaced blocks; what has to be analysed again is analysed by `settle` or when asked for. */
+  replaced({ at, removed, inserted }: BlockChange): void {
+    const waiting = this.next < this.entries.length;
+    const through = waiting ? Math.max(this.next, this.through) : 0;
+    this.entries = replaced(this.entries, at, removed, new Array<undefined>(inserted).fill(undefined));
+    this.next = Math.max(1, waiting ? Math.min(this.next, at) : at);
+    this.through = Math.max(through >= at + removed ? through + inserted - removed : 0, at + inserted);
+    if (this.heading.block === this.blocks.block(0)) return;
+    this.heading = { block: this.blocks.block(0), ...this.analyser.header(this.blocks.block(0)) };
+    const header = forVisits(this.heading.header);
+    if (!sameStructure(header, this.context.header)) this.useContext({ ...this.context, header });
+  }
+
+  /** Analyses up to `limit` visits; true when nothing is left to do. */
+  settle(limit = Number.POSITIVE_INFINITY): boolean {
+    for (let done = 0; done < limit; done++) if (!this.step()) return true;
+    return this.next >= this.blocks.count;
+  }
+
+  /** The analysis of the visit in a block, settled up to it. `undefined` for the header and beyond the end. */
+  visit(index: number): VisitAnalysis | undefined {
+    while (this.next <= index && this.step());
+    return this.entries[index]?.analysis;
+  }
+  dangers(index: number): number {
+    return this.entries[index]?.dangers ?? 0;
+  }
+  /** What is known of a visit without analysing it. */
+  known(index: number): VisitAnalysis | undefined {
+    return this.entries[index]?.analysis;
+  }
+
+  /** Settles one visit; false when all are settled. */
+  private step(): boolean {
+    const index = this.next;
+    if (index >= this.blocks.count) return false;
+    const before = this.entries[index - 1]?.analysis.after ?? NO_EPISODE;
+    const block = this.blocks.block(index);
+    const entry = this.entries[index];
+    const valid = entry?.block === block && entry.context === this.context && sameStructure(entry.before, before);
+    if (valid && index > this.through) {
+      this.next = this.blocks.count;
+      return false;
+    }
+    if (!valid) {
+      const analysis = this.analyser.visit(block, before, this.context);
+      const dangers = analysis.reports.filter(({ severity }) => severity === 'danger').length;
+      this.entries[index] = { block, before, context: this.context, analysis, dangers };
+    }
+    this.next = index + 1;
+    return true;
+  }
+
+  private useContext(context: Context): void {
+    this.context = context;
+    this.next = 1;
+    this.through = this.blocks.count - 1;
+  }
+}
+
+/** What of the header a visit may depend on: neither the patient's name nor where an allowance stands. */
+function forVisits(header: HeaderFacts): HeaderFacts {
+  const { patient, allowances } = header;
+  return {
+    ...header,
+    ...(patient ? { patient: { ...patient, name: '' } } : {}),
+    allowances: allowances.map((each) => ({ ...each, place: { line: 0, start: 0, end: 0 } })),
+  };
+}

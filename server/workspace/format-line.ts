@@ -1,0 +1,80 @@
+import { readLine } from '../../grammar/read-line.ts';
+import type { LineSyntax, Role, StatementNode } from '../../grammar/syntax.ts';
+import type { Span } from '../../grammar/values.ts';
+import { sameStructure } from './same-structure.ts';
+
+/** The column at which a line's findings start: its first word is padded to this width. */
+const COLUMN = 9;
+
+/**
+ * The line as the formatter writes it: canonical words, single spaces, the first word as a column. Comments, quotes and
+ * whatever was not read with certainty keep their text. A line whose meaning would change is returned as it is.
+ */
+export function formatLine(line: LineSyntax): string {
+  if (line.kind === 'comment' || line.roles.length === 0) return line.kind === 'blank' ? '' : line.text;
+  const written = write(line);
+  if (written === line.text) return written;
+  return sameMeaning(line, readLine(written)) ? written : line.text;
+}
+
+function write(line: LineSyntax): string {
+  const kept = keptSpans(line);
+  let text = '';
+  line.roles.forEach((role, index) => {
+    const previous = line.roles[index - 1];
+    if (previous) text += gap(line, previous, role, text.length, kept);
+    text += wordOf(line, role, kept);
+  });
+  return text;
+}
+
+function wordOf(line: LineSyntax, role: Role, kept: readonly Span[]): string {
+  const own = line.text.slice(role.start, role.end);
+  return role.canonical === undefined || inside(role, kept) ? own : role.canonical;
+}
+
+/** The white space between two roles; `width` is the length of the text so far. */
+function gap(line: LineSyntax, left: Role, right: Role, width: number, kept: readonly Span[]): string {
+  const typed = line.text.slice(left.end, right.start);
+  if (right.kind === 'comment' || kept.some(({ start, end }) => start < left.end && right.start < end)) return typed;
+  const [before, after] = [line.text.slice(left.start, left.end), line.text.slice(right.start, right.end)];
+  if (after === ',' || after === ';') return '';
+  if (line.kind === 'statements' && left === line.roles[0] && typed !== '')
+    return ' '.repeat(Math.max(1, COLUMN - width));
+  if (before === ',' || before === ';') return ' ';
+  if (typed === '') return '';
+  return line.header?.is === 'patient' && left.kind !== 'keyword' ? '  ' : ' ';
+}
+
+/** The parts of a line that are written as typed: from the first to the last unread word of each segment. */
+function keptSpans(line: LineSyntax): Span[] {
+  return line.statements.flatMap(keptOf);
+}
+function keptOf({ findings, verbatim }: StatementNode): Span[] {
+  const unread = [
+    ...verbatim,
+    ...findings.filter(
+      ({ causes, slots }) => causes.length > 0 || Object.values(slots).some((slot) => slot.causes.length > 0),
+    ),
+  ];
+  return [...new Set(unread.map(({ segment }) => segment))].map((segment) => {
+    const nodes = unread.filter((node) => node.segment === segment);
+    return { start: Math.min(...nodes.map(({ start }) => start)), end: Math.max(...nodes.map(({ end }) => end)) };
+  });
+}
+const inside = (role: Span, spans: readonly Span[]): boolean =>
+  spans.some(({ start, end }) => start <= role.start && role.end <= end);
+
+/** Do two lines say the same, wherever in the line they say it? */
+const sameMeaning = (a: LineSyntax, b: LineSyntax): boolean => sameStructure(meaning(a), meaning(b));
+
+const meaning = ({ kind, header, heading, statements, problems }: LineSyntax): unknown =>
+  withoutPlaces({ kind, header, heading, statements, problems: problems.map(({ code, text }) => ({ code, text })) });
+
+/** A copy without offsets. */
+function withoutPlaces(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(withoutPlaces);
+  if (typeof value !== 'object' || value === null) return value;
+  const rest = Object.entries(value).filter(([key]) => key !== 'start' && key !== 'end');
+  return Object.fromEntries(rest.map(([key, each]) => [key, withoutPlaces(each)]));
+}

@@ -1,0 +1,13 @@
+import { analyseHeader, analyseVisit, unusedAllowances } from '../clinical/analyse.ts';
+import { rememberingReader } from './line-reader.ts';
+import type { Workshop } from './note.ts';
+
+/** The reader and the analysis as the product uses them; notes opened by one workshop share what is read. */
+export const workshop = (): Workshop => ({
+  read: rememberingReader(),
+  analyser: {
+    header: analyseHeader,
+    visit: (lines, before, context) => analyseVisit(lines, before, context),
+    unused: unusedAllowances,
+  },
+});
