@@ -1,8 +1,8 @@
 import * as closed from '../lexicon/closed-words.ts';
+import { formsOf, SEX_WORDS, VISIT_SIDES, VISIT_WORDS } from '../lexicon/header-words.ts';
 import { DRAWER_SCALES } from '../values.ts';
 import { SECTIONS } from './contexts.ts';
 import { DRAWER_SCALE_TEXTS } from './drawer-scales.ts';
-import { formsOf, SEX_WORDS, VISIT_SIDES, VISIT_WORDS } from './header-words.ts';
 import { code, codes, list, paragraphs, table } from './markdown.ts';
 import { readingText } from './reading-text.ts';
 import { sourceText } from './reference-findings.ts';

@@ -1,7 +1,7 @@
 import * as closed from '../lexicon/closed-words.ts';
+import { formsOf, HEADER_WORDS, SEX_WORDS, VISIT_SIDES, VISIT_WORDS } from '../lexicon/header-words.ts';
 import { DRAWER_SCALES } from '../values.ts';
 import { CONTEXTS, LINE, SECTIONS } from './contexts.ts';
-import { formsOf, HEADER_WORDS, SEX_WORDS, VISIT_SIDES, VISIT_WORDS } from './header-words.ts';
 import { LETTER, phrases } from './phrases.ts';
 import { contextRules, longerIn, sectionRule } from './textmate-contexts.ts';
 import { anyCase, captures, match, type Rule, type Rules, SCOPES } from './textmate-rules.ts';

@@ -216,7 +216,7 @@ export const EQUIVOCAL: readonly string[] = ['equivocal', '+/-', 'borderline', '
 export const POSITIVE: readonly string[] = ['positive', 'pos', '+ve', '+'];
 export const PRESENT: readonly string[] = ['present', 'yes', 'noted'];
 export const PANEL: readonly string[] = ['normal'];
-export const OTHERS: readonly string[] = ['others', 'other rays', 'rest', 'remaining rays'];
+export const OTHERS: readonly string[] = ['others', 'other rays', 'the rest', 'remaining rays'];
 
 export const SIDES: Readonly<Record<string, 'right' | 'left' | 'both'>> = {
   right: 'right',

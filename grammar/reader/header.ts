@@ -1,5 +1,7 @@
+import { SEX_BY_FORM, VISIT_KIND_BY_FORM, VISIT_SIDE_BY_FORM } from '../lexicon/header-words.ts';
 import type { HeaderNode, ReadingProblem, Role, VisitKind } from '../syntax.ts';
 import { DRAWER_SCALES, type Side, type Span } from '../values.ts';
+import { matchesAt } from './forms.ts';
 import type { Item } from './items.ts';
 
 /** What a header line gives back; words that it can't take are kept and reported. */
@@ -38,41 +40,6 @@ class HeaderReader {
 }
 
 const text = (item: Item | undefined): string => (item?.is === 'word' ? item.text.toLowerCase() : '');
-
-const VISIT_KINDS: Readonly<Record<string, VisitKind>> = {
-  first: 'first',
-  new: 'first',
-  initial: 'first',
-  review: 'review',
-  rv: 'review',
-  'f/u': 'review',
-  preop: 'preop',
-  'pre-op': 'preop',
-  'pre-operative': 'preop',
-  operation: 'operation',
-  surgery: 'operation',
-  postop: 'postop',
-  'post-op': 'postop',
-  'post-operative': 'postop',
-  phone: 'phone',
-  emergency: 'emergency',
-  urgent: 'emergency',
-};
-const SIDES: Readonly<Record<string, Side | 'both'>> = {
-  right: 'right',
-  r: 'right',
-  left: 'left',
-  l: 'left',
-  both: 'both',
-  bilateral: 'both',
-};
-const SEXES: Readonly<Record<string, 'female' | 'male' | 'other'>> = {
-  female: 'female',
-  f: 'female',
-  male: 'male',
-  m: 'male',
-  other: 'other',
-};
 
 function version(reader: HeaderReader): HeaderNode | undefined {
   let found: number | undefined;
@@ -116,7 +83,7 @@ function patient(reader: HeaderReader): HeaderNode {
       reader.role('value', item);
       return true;
     }
-    const known = SEXES[text(item)];
+    const known = SEX_BY_FORM.get(text(item));
     if (!known || sex) return false;
     sex = known;
     reader.role('value', item, known);
@@ -157,7 +124,7 @@ function visit(reader: HeaderReader): HeaderNode {
       reader.problems.push({ code: 'ambiguous-date', text: reader.line.slice(at.start, at.end), ...at });
       return true;
     }
-    const [knownKind, knownSide] = [VISIT_KINDS[text(item)], SIDES[text(item)]];
+    const [knownKind, knownSide] = [VISIT_KIND_BY_FORM.get(text(item)), VISIT_SIDE_BY_FORM.get(text(item))];
     if (knownKind && !kind) kind = knownKind;
     else if (knownSide && !side) side = knownSide;
     else return false;
@@ -201,6 +168,8 @@ export function readHeader(line: string, items: readonly Item[]): HeaderRead | u
   const first = items[0];
   const read = first?.is === 'word' ? HEADERS[first.text.toLowerCase()] : undefined;
   if (!first || !read) return undefined;
+  // A longer phrase of the lexicon (`forefoot compression`) is a statement.
+  if (matchesAt(items, 0).some(({ next }) => next > 1)) return undefined;
   const reader = new HeaderReader(line, items);
   reader.role('keyword', first, text(first));
   const header = read(reader);

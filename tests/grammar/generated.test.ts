@@ -1,9 +1,9 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { formsOf, HEADER_WORDS, SEX_WORDS, VISIT_SIDES, VISIT_WORDS } from '../../grammar/generate/header-words.ts';
 import { outputs, staleOutputs } from '../../grammar/generate/outputs.ts';
 import configuration from '../../grammar/language-configuration.json';
 import * as closed from '../../grammar/lexicon/closed-words.ts';
+import { formsOf, HEADER_WORDS, SEX_WORDS, VISIT_SIDES, VISIT_WORDS } from '../../grammar/lexicon/header-words.ts';
 import { LEXICON } from '../../grammar/lexicon/index.ts';
 import { readLine } from '../../grammar/read-line.ts';
 import { SOURCES } from '../../grammar/sources.ts';

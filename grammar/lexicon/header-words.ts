@@ -1,7 +1,7 @@
 import type { HeaderNode, VisitKind } from '../syntax.ts';
 import type { Side } from '../values.ts';
 
-/** The words of the header lines, as the header reader takes them; a test reads each of them. */
+/** The words of the header lines: the reader, completion and the reference take them from here. */
 
 type Forms<K extends string> = Readonly<Record<K, readonly string[]>>;
 type Sex = NonNullable<Extract<HeaderNode, { is: 'patient' }>['sex']>;
@@ -23,3 +23,15 @@ export const SEX_WORDS: Forms<Sex> = { female: ['f'], male: ['m'], other: [] };
 
 export const formsOf = (table: Forms<string>): string[] =>
   Object.entries(table).flatMap(([word, others]) => [word, ...others]);
+
+const byForm = <K extends string>(table: Forms<K>): ReadonlyMap<string, K> =>
+  new Map(
+    Object.entries<readonly string[]>(table).flatMap(([word, others]) =>
+      [word, ...others].map((form) => [form, word as K]),
+    ),
+  );
+
+/** Each form to its canonical word. */
+export const VISIT_KIND_BY_FORM = byForm(VISIT_WORDS);
+export const VISIT_SIDE_BY_FORM = byForm(VISIT_SIDES);
+export const SEX_BY_FORM = byForm(SEX_WORDS);
