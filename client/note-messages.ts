@@ -4,7 +4,6 @@ export type ToPage =
       readonly is: 'note';
       readonly uri: string;
       readonly line: number;
-      readonly title: string;
       readonly html: string;
       readonly computed: boolean;
       readonly version: number;

@@ -67,8 +67,7 @@ export function openNote(panel: WebviewPanel, from: PageState, { ask, media }: S
     if (note === null) return say('No visit at the cursor: put it into a visit to see the clinic note.');
     shown = { uri: asked.uri, note };
     panel.title = `Clinic note: ${fileName(asked.uri)}`;
-    const title = note.visit.date ? `Clinic note, ${note.visit.date}` : 'Clinic note, no date';
-    post({ is: 'note', ...asked, title, html: note.html, version: note.version });
+    post({ is: 'note', ...asked, html: note.html, version: note.version });
     post({ is: 'cursor', line: place.line });
   });
 

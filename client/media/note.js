@@ -1,37 +1,39 @@
 // The page of the clinic note: shows what the extension sends and sends back what is asked of it.
 const editor = acquireVsCodeApi();
 const byId = (id) => document.getElementById(id);
-const [title, computed, copy, status, note] = ['title', 'computed', 'copy', 'status', 'note'].map(byId);
+const [computed, copy, status, note] = ['computed', 'copy', 'status', 'note'].map(byId);
 
 let html = '';
 let version = 0;
 
-/** Every place in the text that a run of the note came from. */
+/** The runs of the note that came from a place in the text. */
 const traced = () => [...note.querySelectorAll('[data-line]')];
-const placeOf = ({ dataset }) => `${dataset.line}:${dataset.start}`;
+/** The lines that a run came from, counted from 0. */
+const linesOf = ({ dataset }) => [
+  ...new Set((dataset.places ?? dataset.line).split(' ').map((place) => parseInt(place, 10))),
+];
 
 function makeReachable(run) {
   run.tabIndex = 0;
   run.setAttribute('role', 'link');
   run.setAttribute('aria-describedby', 'trace');
-  run.title = `Line ${Number(run.dataset.line) + 1}`;
+  run.title = `Line ${linesOf(run)
+    .map((line) => line + 1)
+    .join(', ')}`;
 }
 
 /** Shows another text without losing where the reader is. */
 function replaceNote(text) {
   if (text === html) return;
   html = text;
-  const focused = note.contains(document.activeElement) ? placeOf(document.activeElement) : undefined;
+  const focused = traced().indexOf(document.activeElement);
   note.innerHTML = text;
   traced().forEach(makeReachable);
-  if (focused !== undefined) {
-    const again = traced().find((run) => placeOf(run) === focused);
-    again?.focus({ preventScroll: true });
-  }
+  if (focused >= 0) traced()[focused]?.focus({ preventScroll: true });
 }
 
 function markCursor(line) {
-  const here = traced().filter((run) => Number(run.dataset.line) === line);
+  const here = traced().filter((run) => linesOf(run).includes(line));
   for (const run of note.querySelectorAll('[aria-current]')) run.removeAttribute('aria-current');
   for (const run of here) run.setAttribute('aria-current', 'true');
   if (!document.hasFocus()) here[0]?.scrollIntoView({ block: 'nearest' });
@@ -45,7 +47,6 @@ function select(run) {
 const show = {
   note(message) {
     version = message.version;
-    title.textContent = message.title;
     computed.checked = message.computed;
     status.textContent = '';
     replaceNote(message.html);
