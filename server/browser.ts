@@ -1,13 +1,9 @@
-import {
-  BrowserMessageReader,
-  BrowserMessageWriter,
-  createProtocolConnection,
-} from 'vscode-languageserver-protocol/browser';
+import { BrowserMessageReader, BrowserMessageWriter, createMessageConnection } from 'vscode-jsonrpc/browser';
 import { serve } from './connection.ts';
 
 const worker = globalThis as unknown as DedicatedWorkerGlobalScope;
 
-serve(createProtocolConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker)), {
+serve(createMessageConnection(new BrowserMessageReader(worker), new BrowserMessageWriter(worker)), {
   now: () => new Date(),
   exit: () => worker.close(),
   watchParent: () => undefined,

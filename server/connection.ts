@@ -1,3 +1,4 @@
+import { ErrorCodes, type MessageConnection, ResponseError } from 'vscode-jsonrpc';
 import type {
   CodeActionParams,
   DidChangeConfigurationParams,
@@ -6,12 +7,11 @@ import type {
   DocumentRangeFormattingParams,
   InitializeParams,
   InitializeResult,
-  ProtocolConnection,
   SemanticTokensRangeParams,
   TextDocumentIdentifier,
   TextDocumentPositionParams,
 } from 'vscode-languageserver-protocol';
-import { ErrorCodes, ResponseError } from 'vscode-languageserver-protocol';
+import { type ClinicNoteParams, clinicNoteOf } from './features/clinic-note.ts';
 import { ACTION_KINDS, codeActions } from './features/code-actions.ts';
 import { completion } from './features/completion.ts';
 import { foldingRanges } from './features/folding.ts';
@@ -61,6 +61,7 @@ const REQUESTS: readonly Row[] = [
   row<SemanticTokensRangeParams>('textDocument/semanticTokens/range', { data: [] }, (note, { range }) =>
     semanticTokens(note, range),
   ),
+  row<ClinicNoteParams>('forefoot/clinicNote', null, clinicNoteOf),
   row<{ line: number }>('forefoot/stageAtCursor', null, (note, { line }) => stageAtCursor(note, line)),
 ];
 
@@ -81,7 +82,7 @@ const CAPABILITIES: InitializeResult['capabilities'] = {
 type Life = 'new' | 'running' | 'shut down';
 
 /** Answers an editor over a connection until it says `exit`. */
-export function serve(connection: ProtocolConnection, host: Host): void {
+export function serve(connection: MessageConnection, host: Host): void {
   const log = (method: string, error: unknown): void => {
     const message = `${method}: ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`;
     void connection.sendNotification('window/logMessage', { type: 1, message });

@@ -1,8 +1,4 @@
-import {
-  createProtocolConnection,
-  StreamMessageReader,
-  StreamMessageWriter,
-} from 'vscode-languageserver-protocol/node';
+import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
 import { serve } from './connection.ts';
 
 /** An editor that vanishes without a word is noticed within this time. */
@@ -20,7 +16,7 @@ function watchParent(processId: number): void {
 }
 
 // Standard output carries the protocol alone; `--stdio` is accepted, since it is the only transport.
-serve(createProtocolConnection(new StreamMessageReader(process.stdin), new StreamMessageWriter(process.stdout)), {
+serve(createMessageConnection(new StreamMessageReader(process.stdin), new StreamMessageWriter(process.stdout)), {
   now: () => new Date(),
   exit: (code) => process.exit(code),
   watchParent,

@@ -1,9 +1,10 @@
-import { type CompletionItem, CompletionItemKind } from 'vscode-languageserver-types';
+import type { CompletionItem, CompletionItemKind } from 'vscode-languageserver-types';
 import type { Position } from '../workspace/blocks.ts';
 import type { Note } from '../workspace/note.ts';
 import { spanOn } from '../workspace/text-edits.ts';
 import { type Candidate, candidates } from './completion-candidates.ts';
 import { contextOf } from './completion-context.ts';
+import { COMPLETION } from './protocol-numbers.ts';
 
 /** A phrase of several words is completed from any of its words. */
 const LONGEST_PHRASE = 3;
@@ -37,12 +38,12 @@ export function completion(note: Note, { line, character }: Position): Completio
 }
 
 const KINDS: Readonly<Record<Candidate['kind'], CompletionItemKind>> = {
-  section: CompletionItemKind.Module,
-  header: CompletionItemKind.Keyword,
-  subject: CompletionItemKind.Class,
-  finding: CompletionItemKind.Property,
-  value: CompletionItemKind.EnumMember,
-  status: CompletionItemKind.Operator,
+  section: COMPLETION.module,
+  header: COMPLETION.keyword,
+  subject: COMPLETION.class,
+  finding: COMPLETION.property,
+  value: COMPLETION.enumMember,
+  status: COMPLETION.operator,
 };
 
 /** Where the word under the cursor starts, then the words before it, nearest first. */

@@ -1,15 +1,16 @@
-import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver-types';
+import type { Diagnostic, DiagnosticSeverity } from 'vscode-languageserver-types';
 import type { Report, Severity } from '../clinical/analysis.ts';
 import type { Range } from '../workspace/blocks.ts';
 import { collectReports, type PlacedReport } from '../workspace/collected-reports.ts';
 import type { Note } from '../workspace/note.ts';
 import { spanOn } from '../workspace/text-edits.ts';
+import { SEVERITY } from './protocol-numbers.ts';
 
 const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
-  danger: DiagnosticSeverity.Error,
-  contradiction: DiagnosticSeverity.Warning,
-  missing: DiagnosticSeverity.Hint,
-  style: DiagnosticSeverity.Hint,
+  danger: SEVERITY.error,
+  contradiction: SEVERITY.warning,
+  missing: SEVERITY.hint,
+  style: SEVERITY.hint,
 };
 /** Reported at once, these would blink at every letter of a word that is being typed. */
 const HALF_TYPED: ReadonlySet<string> = new Set(['unknown-word', 'word-out-of-place', 'number-without-place']);
@@ -66,7 +67,7 @@ const rangeOf = ({ line, start, end }: Report['place'], firstLine: number): Rang
 
 const leftOut = (left: number): Diagnostic => ({
   range: spanOn(0, 0, 0),
-  severity: DiagnosticSeverity.Information,
+  severity: SEVERITY.information,
   code: 'more-reports',
   source: 'forefoot',
   message: `${left} more reports stand far from here and are not shown. The command line lists all: forefoot check.`,

@@ -1,17 +1,17 @@
-import { type SemanticTokens, type SemanticTokensLegend, SemanticTokenTypes } from 'vscode-languageserver-types';
+import type { SemanticTokens, SemanticTokensLegend, SemanticTokenTypes } from 'vscode-languageserver-types';
 import type { RoleKind } from '../../grammar/syntax.ts';
 import type { Range } from '../workspace/blocks.ts';
 import type { Note } from '../workspace/note.ts';
 
 /** The standard token type of each role; what is reported or only joins words has none. */
-const TYPES: Readonly<Partial<Record<RoleKind, SemanticTokenTypes>>> = {
-  keyword: SemanticTokenTypes.keyword,
-  subject: SemanticTokenTypes.class,
-  finding: SemanticTokenTypes.property,
-  value: SemanticTokenTypes.number,
-  modifier: SemanticTokenTypes.operator,
-  verbatim: SemanticTokenTypes.string,
-  comment: SemanticTokenTypes.comment,
+const TYPES: Readonly<Partial<Record<RoleKind, `${SemanticTokenTypes}`>>> = {
+  keyword: 'keyword',
+  subject: 'class',
+  finding: 'property',
+  value: 'number',
+  modifier: 'operator',
+  verbatim: 'string',
+  comment: 'comment',
 };
 export const LEGEND: SemanticTokensLegend = { tokenTypes: Object.values(TYPES), tokenModifiers: [] };
 const INDEX = new Map(Object.entries(TYPES).map(([kind], index) => [kind as RoleKind, index]));

@@ -1,7 +1,8 @@
-import { type DocumentSymbol, SymbolKind } from 'vscode-languageserver-types';
+import type { DocumentSymbol } from 'vscode-languageserver-types';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Note } from '../workspace/note.ts';
 import { spanOn } from '../workspace/text-edits.ts';
+import { SYMBOL } from './protocol-numbers.ts';
 
 /** The visits of a note, each with its rays and sections. */
 export function documentSymbols(note: Note): DocumentSymbol[] {
@@ -20,7 +21,7 @@ function visitSymbol(note: Note, index: number): DocumentSymbol {
   const opening = lines[0];
   return {
     name: titleOf(opening),
-    kind: SymbolKind.Event,
+    kind: SYMBOL.event,
     range: {
       start: { line: firstLine, character: 0 },
       end: { line: firstLine + last, character: lines[last]?.text.length ?? 0 },
@@ -46,12 +47,7 @@ function lineSymbol(line: LineSyntax, at: number): DocumentSymbol[] {
     {
       name,
       ...(detail ? { detail } : {}),
-      kind:
-        head.kind === 'subject'
-          ? SymbolKind.Object
-          : head.kind === 'keyword'
-            ? SymbolKind.Namespace
-            : SymbolKind.Property,
+      kind: head.kind === 'subject' ? SYMBOL.object : head.kind === 'keyword' ? SYMBOL.namespace : SYMBOL.property,
       range: spanOn(at, 0, line.text.length),
       selectionRange: spanOn(at, head.start, head.end),
     },

@@ -47,6 +47,7 @@ const laws: Record<Layer, LayerLaw> = {
     may: [...core, 'workspace', 'features', 'cli'],
     packages: [
       'temporal-polyfill',
+      'vscode-jsonrpc',
       'vscode-languageserver',
       'vscode-languageserver-types',
       'vscode-languageserver-protocol',
