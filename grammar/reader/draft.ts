@@ -90,6 +90,7 @@ export function finished(draft: Draft, line: string): FindingNode {
     add('absent with value', draft.word);
   if (lacksResult(draft)) add('no result', draft.word);
   checkScale(draft, line);
+  if (status === 'equivocal' && valued) add('doubt', draft.word);
   if (draft.doubted) {
     if (valued || draft.statusGiven) add('doubt', draft.doubted);
     else draft.status = 'equivocal';

@@ -18,12 +18,15 @@ export function applyReach(statements: readonly StatementDraft[]): void {
       partReach(segment);
       distancingReach(segment, before);
       if (unused && segment[0]?.is === 'subject') findings(segment)[0]?.causes.push(unused);
-      unused = unusedSubject(segment);
+      if (segment.length > 0) unused = unusedSubject(segment);
       for (const draft of findings(segment))
         if (trailing && draft.subject?.start === trailing.start) draft.causes.push(trailing);
       trailing = loneSubjects(segment, by === 'subject' ? before : undefined) ?? trailing;
       before = findings(segment).at(-1) ?? before;
     }
+    // `tender 3rd, 4th`: a subject that closes the statement may belong to the list of the finding before it.
+    if (unused && before?.subject && before.subject.start > before.word.end) before.causes.push(unused);
+    unused = undefined;
   }
 }
 
@@ -79,7 +82,7 @@ function partReach(segment: readonly Element[]): void {
     const { start, end } = draft.word;
     const cause: Cause = { why: part ? 'foreign part' : 'no result', text: '', start, end };
     for (const near of [segment[i - 1], segment[i + 1]]) {
-      if (near?.is !== 'finding') continue;
+      if (near?.is !== 'finding' || (part && near.draft.entry?.kind !== 'sign')) continue;
       near.draft.causes.push(cause);
       if (part) draft.causes.push(cause);
     }

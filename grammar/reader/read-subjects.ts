@@ -1,6 +1,6 @@
 import type { SubjectNode } from '../syntax.ts';
 import { type Binder, kindOfSubject, kindsOf } from './binder.ts';
-import { causeOf } from './draft.ts';
+import { causeOf, type Draft } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
 import type { Item } from './items.ts';
 import { fitQuantity } from './quantities.ts';
@@ -51,8 +51,11 @@ function opensValuedFinding(binder: Binder, index: number): boolean {
 function bindSubject(binder: Binder, subject: SubjectNode, next: number): void {
   const last = binder.last();
   const draft = last?.is === 'finding' ? last.draft : undefined;
-  const free = draft && !draft.subject && kindsOf(draft.id, draft.entry).includes(kindOfSubject(subject));
+  const inherits = draft !== undefined && inheritsSubject(binder, draft);
+  const fits = draft && kindsOf(draft.id, draft.entry).includes(kindOfSubject(subject));
+  const free = fits && (!draft.subject || inherits);
   if (free && !followedByFinding(binder, next)) {
+    if (draft.subject) binder.unreadSubject = subject;
     draft.subject = subject;
     draft.causes = draft.causes.filter(({ why }) => why !== 'wrong subject');
     if (draft.id === draft.section) binder.subject = subject;
@@ -60,7 +63,7 @@ function bindSubject(binder: Binder, subject: SubjectNode, next: number): void {
     if (subject.side) draft.side = subject.side;
     return;
   }
-  if (free) {
+  if (free && !inherits) {
     draft.causes.push(causeOf('subject between', subject, binder.line));
     binder.between = subject;
   }
@@ -68,6 +71,12 @@ function bindSubject(binder: Binder, subject: SubjectNode, next: number): void {
   binder.current = undefined;
   binder.subject = subject;
   binder.push({ is: 'subject', subject });
+}
+
+/** Has the finding its subject from an earlier segment, so that one directly after it is its own (`2nd drawer 2, tender 3rd`)? */
+function inheritsSubject({ statement: { elements } }: Binder, { subject }: Draft): boolean {
+  const segment = elements.slice(elements.findLastIndex(({ is }) => is === 'break') + 1);
+  return subject !== undefined && segment.length === 1 && segment[0]?.is === 'finding' && elements.length > 1;
 }
 
 /** Does a finding follow, past fillers, denials and adjectives? A value, a status or a break does not count. */

@@ -191,6 +191,7 @@ checkRules({
     ['web 2 click equivocal', 'web 2 equivocal click'],
     ['web 2 click +/-', 'web 2 equivocal click'],
     ['2nd tender borderline', '2 equivocal tenderness'],
+    ['2nd drawer 1-2 equivocal', 'unclear: drawer'],
   ],
   '"positive" or "negative" of a test whose result has a name is reported': [
     ['2nd paper neg', 'unclear: paper'],

@@ -76,6 +76,7 @@ checkRules({
     ['shaft tender', 'tenderness place=shaft'],
     ['2nd tender pip', 'unclear: tenderness; unclear: pip'],
     ['2nd tender wound', 'unclear: tenderness; unclear: wound'],
+    ['2nd pip flexible mtp fixed', '2 pip rigidity=flexible; 2 mtp rigidity=fixed'],
     ['2nd wound clean, tender', '2 wound state=clean; 2 tenderness'],
     ['2nd pip flexible, tender', '2 pip rigidity=flexible; 2 tenderness'],
     ['2nd calf tender', 'unclear: tenderness', 'unread-red-flag'],
@@ -91,7 +92,9 @@ checkRules({
     ['drawer 2 R2', 'right 2 drawer grade=2'],
     ['plan tape 2nd 8 weeks', 'plan/2 tape for=8weeks'],
     ['drawer 0 2nd-5th, tender', '2,3,4,5 drawer grade=0; tenderness'],
-    ['2nd drawer 2, tender 3rd, swelling', '2 drawer grade=2; unclear: tenderness; unclear: swelling'],
+    ['2nd drawer 2, tender 3rd, swelling', '2 drawer grade=2; 3 tenderness; unclear: swelling'],
+    ['tender 3rd, 4th', 'unclear: tenderness'],
+    ['no tenderness 3rd, 4th', 'unclear: tenderness'],
   ],
   'a subject without a finding makes its neighbours unclear': [
     ['2nd (not 3rd) tender', 'unclear: tenderness', 'word-out-of-place'],

@@ -1,0 +1,253 @@
+import { describe, expect, test } from 'vitest';
+import { collisions, twiceInOneEntry } from './claims.ts';
+import { readingOf } from './findings.ts';
+
+/** Who wins a contested form, and lines that show it: each with what is read. */
+interface Resolution {
+  readonly claims: string;
+  readonly winner: string;
+  readonly shown: readonly (readonly [text: string, findings: string])[];
+}
+
+const rayOrJoint = (ray: string, afterOrdinal: string): Resolution => ({
+  claims: 'class joint word, class ray word',
+  winner: 'before a number it names the ray, after an ordinal it belongs to the subject',
+  shown: [
+    [ray, '2 tenderness'],
+    [afterOrdinal, '2 tenderness'],
+  ],
+});
+const fixedJoint = (word: string, claims: string): Resolution => ({
+  claims,
+  winner: 'the finding where its value follows, else the subject',
+  shown: [
+    [`2nd ${word} fixed`, '2 mtp rigidity=fixed'],
+    [`2nd ${word} tender`, '2 tenderness'],
+  ],
+});
+const requested = (word: string, by: string): Resolution => ({
+  claims: 'lead image, section word',
+  winner: 'in a plan it is requested, at the start of a line it opens its section',
+  shown: [
+    [`plan ${word} 2nd`, `plan/2 image by=${by}`],
+    [`${word} 2nd fracture`, `${by}/2 image-other what=fracture`],
+  ],
+});
+const requestedValue = (word: string, by: string): Resolution => ({
+  claims: 'section word, value image.by',
+  winner: 'the open slot',
+  shown: [[`plan request ${word}`, `plan/image by=${by}`]],
+});
+const positiveOf = (word: string, claims: string): Resolution => ({
+  claims,
+  winner: 'the open slot, else the status; of a test whose result has another name it is unclear',
+  shown: [
+    [`2nd drawer ${word}`, '2 drawer result=positive'],
+    [`web 2 click ${word}`, 'web 2 click'],
+    [`2nd paper ${word}`, 'unclear: paper'],
+  ],
+});
+const sometimes = (word: string): Resolution => ({
+  claims: 'class distancing, value overlap.when',
+  winner: 'the open slot, else it distances',
+  shown: [
+    [`2nd overlap ${word}`, '2 overlap when=sometimes'],
+    [`2nd tender ${word}`, 'unclear: tenderness'],
+  ],
+});
+const pain: Omit<Resolution, 'shown'> = {
+  claims: 'finding pain, section word',
+  winner: 'it opens its section at the start of a line that has none, and is a finding elsewhere',
+};
+
+const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
+  'any/ray': rayOrJoint('ray 2 tender', '2nd ray tender'),
+  'any/mtp': rayOrJoint('mtp 2 tender', '2nd mtp tender'),
+  'any/mtpj': rayOrJoint('mtpj 2 tender', '2nd mtpj tender'),
+  'history/pain': { ...pain, shown: [['history 2nd pain', 'history/2 pain']] },
+  'pain/pain': {
+    ...pain,
+    shown: [
+      ['pain 2nd 6/10', 'pain/2 pain score=6/10'],
+      ['pain 2nd plantar, pain 3rd dorsal', 'pain/2 pain place=plantar; pain/3 pain place=dorsal'],
+    ],
+  },
+  'exam/pain': { ...pain, shown: [['2nd drawer 2, pain plantar', '2 drawer grade=2; 2 pain place=plantar']] },
+  'exam/mtp': fixedJoint('mtp', 'class joint word, class ray word, finding mtp'),
+  'exam/mtpj': fixedJoint('mtpj', 'class joint word, class ray word, finding mtp'),
+  'exam/mtp joint': fixedJoint('mtp joint', 'class joint word, finding mtp'),
+  'xray/joint': {
+    claims: 'class joint word, finding film-joint',
+    winner: 'the finding where its value follows, else the subject',
+    shown: [
+      ['xray 2nd joint narrowed', 'xray/2 film-joint state=narrowed'],
+      ['xray 2nd joint dislocated', 'xray/2 film-joint state=dislocated'],
+    ],
+  },
+  'plan/xray': requested('xray', 'xray'),
+  'plan/x ray': requested('x-ray', 'xray'),
+  'plan/us': requested('us', 'us'),
+  'plan/ultrasound': requested('ultrasound', 'us'),
+  'plan/mri': requested('mri', 'mri'),
+  'plan/operation': {
+    claims: 'finding operation, section word',
+    winner: 'in a plan it is planned, at the start of a line it was done',
+    shown: [
+      ['plan operation 2nd weil', 'plan/2 operation procedure=weil osteotomy'],
+      ['operation weil 2nd', 'operation/2 procedure what=weil osteotomy'],
+    ],
+  },
+  'any/positive': positiveOf('positive', 'class positive, value compression.pain, value drawer.result'),
+  'any/pos': positiveOf('pos', 'class positive, value drawer.result'),
+  'any/+ve': positiveOf('+ve', 'class positive, value drawer.result'),
+  'any/present': {
+    claims: 'class present, value dp.felt, value pt.felt, value pulses.felt',
+    winner: 'the open slot, else the status',
+    shown: [
+      ['dp present', 'dp felt=palpable'],
+      ['2nd swelling present', '2 swelling'],
+    ],
+  },
+  'any/after': {
+    claims: 'class distancing, label review.in',
+    winner: 'the label of an open slot, else it distances',
+    shown: [
+      ['plan review after 8 weeks', 'plan/review in=8weeks'],
+      ['2nd tender after running', 'unclear: tenderness'],
+    ],
+  },
+  'any/reduced': {
+    claims:
+      'class distancing, value dp.felt, value paper.result, value pt.felt, value pulses.felt, value sensation.state',
+    winner: 'the open slot, else it distances',
+    shown: [
+      ['2nd paper reduced', '2 paper result=weak'],
+      ['sense reduced', 'sensation state=reduced'],
+      ['2nd dislocated, reduced', 'unclear: dislocated'],
+    ],
+  },
+  'any/healed': {
+    claims: 'class distancing, value wound.state',
+    winner: 'the open slot, else it distances',
+    shown: [
+      ['2nd wound healed', '2 wound state=healed'],
+      ['xray 2nd fracture healed', 'unclear: image-other'],
+    ],
+  },
+  'any/sometimes': sometimes('sometimes'),
+  'any/intermittently': sometimes('intermittently'),
+  'any/intermittent': {
+    claims: `class distancing, ${['anti-inflammatory.kept', 'boot.kept', 'insert.kept', 'overlap.when', 'pad.kept', 'steroid.kept', 'tape.kept'].map((slot) => `value ${slot}`).join(', ')}`,
+    winner: 'the open slot, else it distances',
+    shown: [
+      ['tried tape intermittent', 'tried/tape kept=poorly kept'],
+      ['2nd tender intermittent', 'unclear: tenderness'],
+    ],
+  },
+  'any/at': {
+    claims: 'class filler, label dislocated.at',
+    winner: 'the same: a label is passed over, too',
+    shown: [
+      ['2nd dislocated at 14:30', '2 dislocated at=14:30'],
+      ['2nd drawer at 14:30', 'unclear: drawer'],
+    ],
+  },
+  'any/over': {
+    claims: 'class filler, label onset.for',
+    winner: 'the same: a label is passed over, too',
+    shown: [
+      ['history onset over 5 months', 'history/onset for=5months'],
+      ['2nd tender over plate', '2 tenderness place=plate'],
+    ],
+  },
+  'any/on': {
+    claims: `class filler, ${['anti-inflammatory', 'boot', 'dislocated', 'insert', 'onset', 'operation', 'pad', 'review', 'steroid', 'tape'].map((id) => `label ${id}.on`).join(', ')}`,
+    winner: 'the same: a label is passed over, too',
+    shown: [
+      ['plan review on 2026-05-01', 'plan/review on=2026-5-1'],
+      ['2nd drawer on 2', '2 drawer grade=2'],
+    ],
+  },
+  'any/in': {
+    claims:
+      'class filler, label anti-inflammatory.on, label boot.on, label dislocated.on, label insert.on, label pad.on, label review.in, label steroid.on, label tape.on',
+    winner: 'the same: a label is passed over, too',
+    shown: [
+      ['plan review in 4 weeks', 'plan/review in=4weeks'],
+      ['tried steroid web 2 in 2025', 'tried/web 2 steroid on=2025'],
+    ],
+  },
+  'any/palpable': {
+    claims: 'class adjective, value dp.felt, value pt.felt, value pulses.felt',
+    winner: 'the open slot, else the adjective of a denial',
+    shown: [
+      ['dp palpable', 'dp felt=palpable'],
+      ['2nd no palpable swelling', '2 no swelling'],
+    ],
+  },
+  'any/normal': {
+    claims:
+      'class panel, value capillary-refill.state, value dp.felt, value film-joint.state, value paper.result, value pt.felt, value pulses.felt, value sensation.state',
+    winner: 'the open slot, alone after a subject the panel',
+    shown: [
+      ['2nd paper normal', '2 paper result=holds'],
+      ['2nd normal', '2 panel'],
+      ['sense normal', 'sensation state=normal'],
+    ],
+  },
+  'any/toe': {
+    claims: 'class joint word, class ray word, value pain.place',
+    winner: 'part of the subject after an ordinal or before a number, else the open slot',
+    shown: [
+      ['pain 2nd toe', 'pain/2 pain'],
+      ['pain toe 2', 'pain/2 pain'],
+      ['2nd pain toe', '2 pain place=toe'],
+    ],
+  },
+  'any/mtp joint': {
+    claims: 'class joint word, value pain.place',
+    winner: 'part of the subject after an ordinal, else the open slot',
+    shown: [
+      ['pain 2nd mtp joint', 'pain/2 pain'],
+      ['2nd pain mtp joint', '2 pain place=joint'],
+    ],
+  },
+  'any/joint': {
+    claims: 'class joint word, value pain.place',
+    winner: 'part of the subject after an ordinal, else the open slot',
+    shown: [
+      ['pain 2nd joint', 'pain/2 pain'],
+      ['2nd pain joint', '2 pain place=joint'],
+    ],
+  },
+  'any/standing': {
+    claims: 'section word, value trigger.what',
+    winner: 'the open slot, at the start of a statement the section',
+    shown: [
+      ['history trigger standing', 'history/trigger what=standing'],
+      ['standing 2nd lifted', 'stand/2 lifted'],
+    ],
+  },
+  'any/xray': requestedValue('xray', 'xray'),
+  'any/x ray': requestedValue('x-ray', 'xray'),
+  'any/radiograph': requestedValue('radiograph', 'xray'),
+  'any/us': requestedValue('us', 'us'),
+  'any/ultrasound': requestedValue('ultrasound', 'us'),
+  'any/mri': requestedValue('mri', 'mri'),
+};
+
+test('every form that two meanings could claim has a row that says who wins', () => {
+  const found = collisions().map(({ form, section, claims }) => [`${section}/${form}`, claims.join(', ')]);
+  const stated = Object.entries(RESOLUTIONS).map(([key, { claims }]) => [key, claims]);
+  expect(found.map((pair) => pair.join(': ')).sort()).toEqual(stated.map((pair) => pair.join(': ')).sort());
+});
+
+test('no form is a value of two slots of one finding', () => {
+  expect(twiceInOneEntry()).toEqual([]);
+});
+
+describe.each(Object.entries(RESOLUTIONS))('%s', (_, { winner, shown }) => {
+  test.each(shown)(`${winner}: %s`, (text, findings) => {
+    expect(readingOf(text).findings).toBe(findings);
+  });
+});
