@@ -1,0 +1,86 @@
+import type { NoteAnalysis } from '../clinical/analyse.ts';
+import { analyseNote } from '../clinical/analyse.ts';
+import type { Report } from '../clinical/analysis.ts';
+import type { Run } from './command.ts';
+import { JsonList } from './json-list.ts';
+import { eachNote } from './read-note.ts';
+
+/** One report as programs get it; lines and columns count from 1. */
+interface Checked {
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+  readonly endLine: number;
+  readonly endColumn: number;
+  readonly severity: 'error' | 'warning' | 'hint';
+  readonly code: string;
+  readonly message: string;
+}
+
+const SEVERITY: Readonly<Record<Report['severity'], Checked['severity']>> = {
+  danger: 'error',
+  contradiction: 'warning',
+  missing: 'hint',
+  style: 'hint',
+};
+
+type Counts = Record<'notes' | 'error' | 'warning' | 'hint', number>;
+
+/** `forefoot check`: every report of every note. */
+export const check: Run = async ({ paths, format, today }, terminal) => {
+  const list = new JsonList(terminal);
+  const counts: Counts = { notes: 0, error: 0, warning: 0, hint: 0 };
+  const failed = await eachNote(paths, terminal, async ({ file, text }) => {
+    const reports = checkedReports(file, analyseNote(text, today));
+    counts.notes++;
+    for (const { severity } of reports) counts[severity]++;
+    if (format === 'json') await list.add(reports);
+    else if (reports.length > 0) await terminal.write(`${textOf(file, reports)}\n`);
+  });
+  if (format === 'json') await list.end();
+  else await terminal.write(`${summary(counts, failed)}\n`);
+  if (failed > 0) return 2;
+  return counts.error + counts.warning > 0 ? 1 : 0;
+};
+
+function checkedReports(file: string, { headerReports, visits }: NoteAnalysis): Checked[] {
+  const place = (firstLine: number) => (report: Report) => checkedReport(file, firstLine, report);
+  return [
+    ...headerReports.map(place(0)),
+    ...visits.flatMap(({ firstLine, analysis }) => analysis.reports.map(place(firstLine))),
+  ];
+}
+
+function checkedReport(file: string, firstLine: number, { place, severity, code, message }: Report): Checked {
+  const line = firstLine + place.line + 1;
+  return {
+    file,
+    line,
+    column: place.start + 1,
+    endLine: line,
+    endColumn: place.end + 1,
+    severity: SEVERITY[severity],
+    code,
+    message,
+  };
+}
+
+function textOf(file: string, reports: readonly Checked[]): string {
+  const places = reports.map(({ line, column }) => `${line}:${column}`);
+  const width = Math.max(...places.map(({ length }) => length));
+  const rows = reports.map(
+    ({ severity, message, code }, at) =>
+      `  ${places[at]?.padStart(width)}  ${severity.padEnd(7)}  ${message}  [${code}]`,
+  );
+  return [file, ...rows, ''].join('\n');
+}
+
+function summary({ notes, error, warning, hint }: Counts, failed: number): string {
+  const found = [some(error, 'error'), some(warning, 'warning'), some(hint, 'hint')].join(', ');
+  const clean = failed === 0 ? 'nothing to report' : 'nothing to report in them';
+  const checked = `${some(notes, 'note')} checked: ${error + warning + hint > 0 ? found : clean}`;
+  if (failed === 0) return checked;
+  return `${notes > 0 ? `${checked}; ` : ''}${failed} could not be read`;
+}
+
+const some = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;

@@ -1,0 +1,91 @@
+import type { Command, OptionName } from './command.ts';
+
+const PATHS = [
+  'PATH is a note, a folder (every .forefoot file below it), a pattern such as "clinic/**/*.forefoot", or - for',
+  'standard input.',
+];
+
+/** Every command, one row each. */
+export const COMMANDS: readonly Command[] = [
+  {
+    name: 'check',
+    usage: 'PATH... [--format text|json] [--today DATE]',
+    summary: 'Report what is dangerous, contradictory, unread or missing in notes',
+    help: [
+      ...PATHS,
+      'JSON is one array of {file, line, column, endLine, endColumn, severity, code, message}; lines and columns count',
+      'from 1, columns in UTF-16 units; the end column is the one after the last character.',
+      'Exit 0: clean, or hints only. 1: a warning or an error. 2: something could not be read; the rest is checked.',
+    ],
+    options: ['format', 'today'],
+    paths: 'some',
+    load: async () => (await import('./check.ts')).check,
+  },
+  {
+    name: 'stage',
+    usage: 'PATH... [--format text|json] [--today DATE]',
+    summary: 'Compute the stage and the next step of each lesser ray, with their evidence',
+    help: [
+      ...PATHS,
+      'JSON is one array with a record for each visit, side and lesser ray that the visit examines.',
+      'Computed, as decision support: local protocol and a licensed clinician decide.',
+      'Exit 0: done. 2: something could not be read; the rest is staged.',
+    ],
+    options: ['format', 'today'],
+    paths: 'some',
+    load: async () => (await import('./stage.ts')).stage,
+  },
+  {
+    name: 'write',
+    usage: 'PATH [--visit DATE] [--filed] [--today DATE]',
+    summary: 'Write the clinic note of one visit as prose, the newest if none is named',
+    help: [
+      'PATH is one note, or - for standard input.',
+      'What was stated comes first; what is computed stands below a line, marked, until the clinician accepts it.',
+      '--filed leaves the computed part out.',
+      'Exit 0: written. 2: the note could not be read, or has no such visit.',
+    ],
+    options: ['visit', 'filed', 'today'],
+    paths: 'one',
+    load: async () => (await import('./write.ts')).write,
+  },
+  {
+    name: 'serve',
+    usage: '--stdio',
+    summary: 'Run the language server for an editor',
+    help: ['Speaks the Language Server Protocol over standard input and output until the editor ends it.'],
+    options: ['stdio'],
+    paths: 'none',
+    load: async () => (await import('./serve.ts')).serve,
+  },
+];
+
+export const OPTIONS: Readonly<Record<OptionName, { type: 'string' | 'boolean'; says: string }>> = {
+  format: { type: 'string', says: '--format text|json  text for people (the default), JSON for programs' },
+  today: { type: 'string', says: '--today DATE        count from this day, such as 2026-05-04, instead of the clock' },
+  visit: { type: 'string', says: '--visit DATE        the visit of this day' },
+  filed: { type: 'boolean', says: '--filed             only what was stated: the form that is filed' },
+  stdio: { type: 'boolean', says: '--stdio             over standard input and output, the only way there is' },
+};
+
+/** What `forefoot --help` prints. */
+export function overview(): string {
+  const rows = COMMANDS.map(({ name, summary }) => `  ${name.padEnd(8)}${summary}`);
+  return [
+    'Forefoot Notes: a plain-text shorthand for forefoot examinations, checked, staged and written as prose.',
+    '',
+    'Usage: forefoot COMMAND [PATH...] [OPTIONS]',
+    '',
+    ...rows,
+    `  ${'help'.padEnd(8)}Explain a command: forefoot help check`,
+    '',
+    'forefoot --help, forefoot --version',
+    '',
+  ].join('\n');
+}
+
+/** What `forefoot help COMMAND` prints. */
+export function explain({ name, usage, summary, help, options }: Command): string {
+  const rows = options.map((option) => `  ${OPTIONS[option].says}`);
+  return [`Usage: forefoot ${name} ${usage}`, '', `${summary}.`, '', ...help, '', ...rows, ''].join('\n');
+}

@@ -1,0 +1,66 @@
+import { labelled, wrapped } from './layout.ts';
+import { isoDate, type StageRecord, stageRecords, type Visit } from './stage-records.ts';
+
+const ORDINAL = ['', '1st', '2nd', '3rd', '4th', '5th'] as const;
+const RAY = { first: ' '.repeat(4), rest: ' '.repeat(6) };
+
+/** What `forefoot stage` shows people of one note: the newest visit first, in it the urgent rays. */
+export function noteText(file: string, visits: readonly Visit[], width: number): string {
+  const blocks = newestFirst(visits).flatMap((visit) => visitText(visit, stageRecords(file, visit), width));
+  return `${file}\n${blocks.length > 0 ? blocks.join('\n') : '  no lesser ray is examined in this note\n'}\n`;
+}
+
+/** By date; a visit without a date comes after the dated ones. */
+function newestFirst(visits: readonly Visit[]): Visit[] {
+  const key = ({ analysis: { facts } }: Visit): number =>
+    facts.date ? facts.date.year * 10_000 + facts.date.month * 100 + facts.date.day : 0;
+  return [...visits].reverse().sort((a, b) => key(b) - key(a));
+}
+
+/** The rays of a visit and each caution once; nothing for a visit that examines none. */
+function visitText({ analysis: { facts } }: Visit, records: readonly StageRecord[], width: number): string[] {
+  if (records.length === 0) return [];
+  const sorted = [...records].sort((a, b) => Number(b.next.urgent) - Number(a.next.urgent));
+  const heading = `  ${[isoDate(facts.date) ?? 'undated', facts.kind].filter(Boolean).join(' ')}`;
+  const cautions = [...new Set(sorted.flatMap(({ next }) => next.cautions))];
+  const rows = cautions.map((caution, at) => labelled(at === 0 ? 'cautions' : '', caution, { left: 4, width }));
+  return [`${[heading, ...sorted.map((record) => rayText(record, width)), ...rows].join('\n')}\n`];
+}
+
+function rayText(record: StageRecord, width: number): string {
+  const { side, ray, next, missing, assumptions } = record;
+  const row = (label: string, text: string): string[] =>
+    text === '' ? [] : [labelled(label, text, { left: 6, width })];
+  return [
+    wrapped(`${side} ${ORDINAL[ray]}: ${outcomeText(record)} [${markText(record)}]`, width, RAY),
+    ...row(next.urgent ? 'URGENT' : 'next', `${next.step} [${markText(next)}]`),
+    ...row('why', next.why),
+    ...row('review', next.review),
+    ...row('decided by', evidenceText(record, 'decides')),
+    ...row('supported', evidenceText(record, 'supports')),
+    ...row('questioned', evidenceText(record, 'questions')),
+    ...row('missing', missing.join('; ')),
+    ...row('assumed', assumptions.join('; ')),
+  ].join('\n');
+}
+
+/** The clinician's own stage stands beside the computed one. */
+function outcomeText({ status, stageLow, stageHigh, why, stated, labels }: StageRecord): string {
+  const computed = {
+    staged: `computed stage ${stageLow}`,
+    span: `computed stage ${stageLow} to ${stageHigh}`,
+    cannot: `cannot be staged: ${why}`,
+    notApplicable: `not staged: ${why}`,
+  }[status];
+  return [computed, ...labels, ...(stated === null ? [] : [`stated ${stated}`])].join(', ');
+}
+
+const markText = ({ source, mark }: Pick<StageRecord, 'source' | 'mark'>): string =>
+  source === mark || source === 'from memory' ? mark : `${source}, ${mark}`;
+
+/** The words as typed say what was found; only a doubt needs its reason. */
+const evidenceText = ({ evidence }: StageRecord, role: StageRecord['evidence'][number]['role']): string =>
+  evidence
+    .filter((each) => each.role === role)
+    .map(({ words, why, line }) => `${words} (line ${line})${role === 'questions' ? `, but ${why}` : ''}`)
+    .join('; ');
