@@ -27,6 +27,7 @@ function quickFixes(note: Note, range: Range, given: readonly Diagnostic[]): Cod
   const actions: CodeAction[] = [];
   for (let index = from; index <= to; index++) {
     const firstLine = note.firstLine(index);
+    note.visit(index);
     for (const report of note.reports(index)) {
       const line = firstLine + report.place.line;
       if (line < range.start.line || line > range.end.line || !touches(report.place, line, range)) continue;

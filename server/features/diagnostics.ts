@@ -14,7 +14,8 @@ const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
 };
 /** Reported at once, these would blink at every letter of a word that is being typed. */
 const HALF_TYPED: ReadonlySet<string> = new Set(['unknown-word', 'word-out-of-place', 'number-without-place']);
-const LIMIT = 800;
+/** As many as anyone reads; the rest is near other visits, and the command line lists all. */
+const LIMIT = 250;
 
 /** The line that is being typed, and what was already shown when its typing began. */
 export interface Typing {

@@ -17,46 +17,45 @@ export interface Collected {
  * and what is sent on each keystroke must not grow with the file.
  */
 export function collectReports(note: Note, near: number, limit: number): Collected {
-  const visits: number[] = [];
-  let total = 0;
-  for (let index = 0; index < note.blockCount; index++) {
-    const { length } = note.reports(index);
-    if (length > 0) visits.push(index);
-    total += length;
-  }
-  const placed = (index: number, chosen: (report: Report) => boolean): PlacedReport[] => {
+  const { reports: counts, dangers } = note.counts;
+  const total = sum(counts);
+  const placed = (index: number): PlacedReport[] => {
     const firstLine = note.firstLine(index);
-    return note.reports(index).flatMap((report) => (chosen(report) ? [{ report, firstLine }] : []));
+    return note.reports(index).map((report) => ({ report, firstLine }));
   };
-  if (total <= limit) return { reports: visits.flatMap((index) => placed(index, () => true)), left: 0 };
-  const reports = visits
-    .filter((index) => note.dangers(index) > 0)
-    .flatMap((index) => placed(index, ({ severity }) => severity === 'danger'))
-    .slice(0, limit);
-  for (const index of outward(visits, note.indexAt(near))) {
+  if (total <= limit) return { reports: indexesOf(counts).flatMap(placed), left: 0 };
+  const isDanger = ({ report }: PlacedReport) => report.severity === 'danger';
+  const reports = indexesOf(dangers).flatMap((index) => placed(index).filter(isDanger));
+  for (const index of outward(note.indexAt(near), counts.length)) {
     if (reports.length >= limit) break;
-    reports.push(...placed(index, ({ severity }) => severity !== 'danger').slice(0, limit - reports.length));
+    if (counts[index] === dangers[index]) continue;
+    const rest = placed(index).filter((each) => !isDanger(each));
+    reports.push(...rest.slice(0, limit - reports.length));
   }
   return { reports: reports.sort(byPlace), left: total - reports.length };
+}
+
+function sum(counts: readonly number[]): number {
+  let total = 0;
+  for (const count of counts) total += count;
+  return total;
+}
+
+function indexesOf(counts: readonly number[]): number[] {
+  const indexes: number[] = [];
+  for (const [index, count] of counts.entries()) if (count > 0) indexes.push(index);
+  return indexes;
 }
 
 const lineOf = ({ report, firstLine }: PlacedReport): number => firstLine + report.place.line;
 const byPlace = (a: PlacedReport, b: PlacedReport): number =>
   lineOf(a) - lineOf(b) || a.report.place.start - b.report.place.start;
 
-/** Sorted numbers in the order of their distance from a centre. */
-function* outward(sorted: readonly number[], centre: number): Iterable<number> {
-  let above = sorted.findIndex((each) => each >= centre);
-  if (above < 0) above = sorted.length;
-  let below = above - 1;
-  while (below >= 0 || above < sorted.length) {
-    const [low, high] = [sorted[below], sorted[above]];
-    if (high !== undefined && (low === undefined || high - centre <= centre - low)) {
-      yield high;
-      above++;
-    } else if (low !== undefined) {
-      yield low;
-      below--;
-    }
+/** The indexes below a count in the order of their distance from a centre. */
+function* outward(centre: number, count: number): Iterable<number> {
+  if (centre < count) yield centre;
+  for (let step = 1; step < Math.max(count - centre, centre + 1); step++) {
+    if (centre + step < count) yield centre + step;
+    if (centre - step >= 0) yield centre - step;
   }
 }

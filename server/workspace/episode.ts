@@ -18,7 +18,12 @@ interface Entry {
   readonly context: Context;
   readonly before: EpisodeState;
   readonly analysis: VisitAnalysis;
-  readonly dangers: number;
+}
+
+/** By block; kept apart from the analyses, so that a look over ten thousand visits is a walk over numbers. */
+export interface Counts {
+  readonly reports: readonly number[];
+  readonly dangers: readonly number[];
 }
 
 /**
@@ -29,6 +34,8 @@ export class Episode {
   private readonly blocks: Blocks;
   private readonly analyser: Analyser;
   private entries: (Entry | undefined)[];
+  private reportCounts: number[];
+  private dangerCounts: number[];
   private heading: { block: Block; header: HeaderFacts; reports: readonly Report[] };
   private context: Context;
   /** Visits before `next` are settled; those after `through` are, too, once one of them is found unchanged. */
@@ -39,6 +46,8 @@ export class Episode {
     this.blocks = blocks;
     this.analyser = analyser;
     this.entries = new Array(blocks.count).fill(undefined);
+    this.reportCounts = new Array(blocks.count).fill(0);
+    this.dangerCounts = new Array(blocks.count).fill(0);
     this.heading = { block: blocks.block(0), ...analyser.header(blocks.block(0)) };
     this.context = { today, header: forVisits(this.heading.header) };
     this.through = blocks.count - 1;
@@ -65,6 +74,9 @@ export class Episode {
     const waiting = this.next < this.entries.length;
     const through = waiting ? Math.max(this.next, this.through) : 0;
     this.entries = replaced(this.entries, at, removed, new Array<undefined>(inserted).fill(undefined));
+    const none = new Array<number>(inserted).fill(0);
+    this.reportCounts = replaced(this.reportCounts, at, removed, none);
+    this.dangerCounts = replaced(this.dangerCounts, at, removed, none);
     this.next = Math.max(1, waiting ? Math.min(this.next, at) : at);
     this.through = Math.max(through >= at + removed ? through + inserted - removed : 0, at + inserted);
     if (this.heading.block === this.blocks.block(0)) return;
@@ -84,8 +96,9 @@ export class Episode {
     while (this.next <= index && this.step());
     return this.entries[index]?.analysis;
   }
-  dangers(index: number): number {
-    return this.entries[index]?.dangers ?? 0;
+  get counts(): Counts {
+    this.count(0, this.headerReports);
+    return { reports: this.reportCounts, dangers: this.dangerCounts };
   }
   /** What is known of a visit without analysing it. */
   known(index: number): VisitAnalysis | undefined {
@@ -106,11 +119,16 @@ export class Episode {
     }
     if (!valid) {
       const analysis = this.analyser.visit(block, before, this.context);
-      const dangers = analysis.reports.filter(({ severity }) => severity === 'danger').length;
-      this.entries[index] = { block, before, context: this.context, analysis, dangers };
+      this.entries[index] = { block, before, context: this.context, analysis };
+      this.count(index, analysis.reports);
     }
     this.next = index + 1;
     return true;
+  }
+
+  private count(index: number, reports: readonly Report[]): void {
+    this.reportCounts[index] = reports.length;
+    this.dangerCounts[index] = reports.filter(({ severity }) => severity === 'danger').length;
   }
 
   private useContext(context: Context): void {

@@ -2,7 +2,7 @@ import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Report, VisitAnalysis } from '../clinical/analysis.ts';
 import type { HeaderFacts } from '../clinical/facts.ts';
 import { type Block, Blocks, type Range } from './blocks.ts';
-import { type Analyser, Episode } from './episode.ts';
+import { type Analyser, type Counts, Episode } from './episode.ts';
 import type { LineReader } from './line-reader.ts';
 
 export interface Change {
@@ -39,7 +39,8 @@ export interface Note {
   readonly visit: (index: number) => Visit | undefined;
   /** Reports of a visit as far as they are known already, without any work. */
   readonly reports: (index: number) => readonly Report[];
-  readonly dangers: (index: number) => number;
+  /** How many reports, and how many of danger, each block has, without any work. */
+  readonly counts: Counts;
 }
 
 /** How a workspace opens notes. */
@@ -127,10 +128,8 @@ export class OpenNote implements Note {
   reports(index: number): readonly Report[] {
     return index === 0 ? this.headerReports : (this.episode.known(index)?.reports ?? []);
   }
-  dangers(index: number): number {
-    return index === 0
-      ? this.headerReports.filter(({ severity }) => severity === 'danger').length
-      : this.episode.dangers(index);
+  get counts(): Counts {
+    return this.episode.counts;
   }
   text(): string {
     return this.blocks.text(this.lineEnd);
