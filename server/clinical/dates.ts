@@ -1,5 +1,5 @@
 import { Temporal } from 'temporal-polyfill';
-import type { Duration, PartialDate } from '../../grammar/values.ts';
+import type { Duration, PartialDate, ValueOf } from '../../grammar/values.ts';
 
 /** A day without time. */
 export type Day = Temporal.PlainDate;
@@ -48,6 +48,18 @@ export function after(day: Day, duration: Duration): Day {
   const { low, unit } = duration;
   if (unit === 'hours' || unit === 'minutes') return day;
   return day.add({ [unit]: Math.round(low) });
+}
+
+/** How long before its visit a date lies, in days; `undefined` where the visit has no date. */
+export function ageOf(
+  on: ValueOf<'date'> | ValueOf<'ago'>,
+  visit: { readonly date?: PartialDate & { month: number; day: number } },
+): { least: number; most: number } | undefined {
+  if (on.is === 'ago') return daysOf(on.ago);
+  if (!visit.date) return undefined;
+  const { first, last } = range(on.date);
+  const day = dayFrom(visit.date);
+  return { least: daysBetween(last, day), most: daysBetween(first, day) };
 }
 
 export const isoOf = (day: Day): string => day.toString();

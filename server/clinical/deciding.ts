@@ -2,7 +2,7 @@ import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { Ray, Side } from '../../grammar/values.ts';
 import type { Evidence, ExamStep } from './analysis.ts';
 import { type Answer, ask, clearFacts } from './answers.ts';
-import { daysOf } from './dates.ts';
+import { ageOf, daysOf } from './dates.ts';
 import { type DrawerReading, readDrawer } from './drawer.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
 import type { Deciding, Possible, World } from './staging-rows.ts';
@@ -22,7 +22,7 @@ export function decidingFindings(visit: VisitFacts, side: Side, ray: Ray): Decid
   const about = { side, ray };
   const { facts } = visit;
   const drawerAnswer = ask(facts, 'drawer', about);
-  const drawer = readDrawer(drawerAnswer);
+  const drawer = readDrawer(drawerAnswer, visit.drawerScale);
   const assumptions: string[] = drawer.assumption ? [drawer.assumption] : [];
   const dislocated = dislocation(visit, side, ray);
   const overlapAnswer = ask(facts, 'overlap', about);
@@ -44,7 +44,7 @@ export function decidingFindings(visit: VisitFacts, side: Side, ray: Ray): Decid
       tender: plateTenderness(facts, side, ray),
       swollen: sign(ask(facts, 'swelling', about)),
       purchase: purchaseOf(ask(facts, 'paper', about)),
-      sameOtherSide: [sameOnOtherSide(facts, side, ray, drawer)],
+      sameOtherSide: [sameOnOtherSide(visit, side, ray, drawer)],
     },
     facts: {
       drawer: factsOfAnswer(drawerAnswer),
@@ -130,24 +130,24 @@ function dislocation(visit: VisitFacts, side: Side, ray: Ray): { values: World['
   const stated = answer.is === 'stated' ? [answer.fact] : answer.is === 'conflicting' ? [...answer.facts] : [];
   const all: AnyFact[] = [...stated, ...film];
   const present = stated.filter(({ status }) => status === 'present');
-  if (present.some((fact) => isOld(fact))) return { values: ['old'], facts: all };
+  if (present.some((fact) => isOldDislocation(fact, visit))) return { values: ['old'], facts: all };
   if (present.length > 0 || film.length > 0) return { values: ['undated'], facts: all };
   if (answer.is === 'unclear' || stated.some(({ status }) => status !== 'absent'))
     return { values: ['no', 'undated'], facts: all };
   return { values: ['no'], facts: all };
 }
 
-/** The clinician's word, or a time of six weeks or more. */
-function isOld(fact: Extract<AnyFact, { finding: 'dislocated' }>): boolean {
-  const { age, for: time, on } = fact.values;
+/** Old by the clinician's word, or by a time or date of six weeks or more before the visit. */
+export function isOldDislocation({ values }: Extract<AnyFact, { finding: 'dislocated' }>, visit: VisitFacts): boolean {
+  const { age, for: time, on } = values;
   if (age) return age.words.includes('chronic');
   if (time) return daysOf(time).least >= SIX_WEEKS;
-  return on?.is === 'ago' && daysOf(on.ago).least >= SIX_WEEKS;
+  return on !== undefined && (ageOf(on, visit)?.least ?? 0) >= SIX_WEEKS;
 }
 
-function sameOnOtherSide(facts: readonly AnyFact[], side: Side, ray: Ray, drawer: DrawerReading): boolean {
+function sameOnOtherSide({ facts, drawerScale }: VisitFacts, side: Side, ray: Ray, drawer: DrawerReading): boolean {
   const other: Side = side === 'right' ? 'left' : 'right';
-  const there = readDrawer(ask(facts, 'drawer', { side: other, ray }));
+  const there = readDrawer(ask(facts, 'drawer', { side: other, ray }), drawerScale);
   const straight = (at: Side) => alignmentOf(facts, at, ray).values.every((value) => value === 'straight');
   return (
     there.steps.length === 1 && there.steps[0] === 2 && drawer.steps.includes(2) && straight(side) && straight(other)

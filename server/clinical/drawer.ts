@@ -1,6 +1,6 @@
 import type { Mark } from '../../grammar/lexicon/entry.ts';
 import type { SourceKey } from '../../grammar/sources.ts';
-import type { ValueOf } from '../../grammar/values.ts';
+import type { DrawerScale, ValueOf } from '../../grammar/values.ts';
 import type { Answer } from './answers.ts';
 
 /** What the drawer may have shown, in the steps of the 0-4 scale that staging uses; 4 is a joint dislocated at rest. */
@@ -19,10 +19,10 @@ const ANY_POSITIVE: readonly DrawerStep[] = [1, 2, 3];
 
 const FOUR: Pick<DrawerReading, 'source' | 'mark'> = { source: 'NERY-RF', mark: 'from memory, to be verified' };
 
-/** Reads the drawer for staging. Unclear, unable, not done and not mentioned all leave it open. */
-export function readDrawer(answer: Answer<'drawer'>): DrawerReading {
+/** Reads the drawer for staging; `scale` is the file's. Unclear, unable, not done and not mentioned all leave it open. */
+export function readDrawer(answer: Answer<'drawer'>, scale?: DrawerScale): DrawerReading {
   if (answer.is === 'conflicting') {
-    const readings = answer.facts.map((fact) => readDrawer({ is: 'stated', fact }));
+    const readings = answer.facts.map((fact) => readDrawer({ is: 'stated', fact }, scale));
     return {
       ...FOUR,
       steps: [...new Set(readings.flatMap(({ steps }) => steps))],
@@ -33,7 +33,7 @@ export function readDrawer(answer: Answer<'drawer'>): DrawerReading {
   const { status, values, unclear } = answer.fact;
   if (status === 'not done' || status === 'unable' || status === 'avoid') return { ...FOUR, steps: ['not done'] };
   if (status === 'equivocal') return { ...FOUR, steps: [0, 1], assumption: 'the drawer is stated as equivocal' };
-  if (status === 'absent') return negative(values.scale?.words[0]);
+  if (status === 'absent') return negative(values.scale?.words[0] ?? scale);
   if (unclear.includes('grade'))
     return { ...FOUR, steps: ['not done'], assumption: 'a drawer grade is written that cannot be read' };
   if (values.result?.words.includes('half'))

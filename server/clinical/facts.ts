@@ -86,6 +86,8 @@ export interface VisitFacts {
   readonly date?: PartialDate & { readonly month: number; readonly day: number };
   readonly kind?: VisitKind;
   readonly side?: Side | 'both';
+  /** The scale that the file or a setting names for every drawer of the visit. */
+  readonly drawerScale?: DrawerScale;
   readonly facts: readonly AnyFact[];
   readonly verbatim: readonly Verbatim[];
   readonly unclear: readonly Unclear[];

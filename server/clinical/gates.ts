@@ -1,7 +1,7 @@
 import type { Ray, Side } from '../../grammar/values.ts';
 import { LESSER_RAYS } from '../../grammar/values.ts';
-import { ask, clearFacts, isStated } from './answers.ts';
-import { daysOf } from './dates.ts';
+import { type Answer, ask, clearFacts, isStated } from './answers.ts';
+import { ageOf, daysOf } from './dates.ts';
 import { type EpisodeState, rayKey } from './episode.ts';
 import type { AnyFact, HeaderFacts, VisitFacts } from './facts.ts';
 
@@ -37,7 +37,11 @@ export const GATES: readonly Gate[] = [
     assumes: ({ visit, side, ray }) => {
       const tender = ask(visit.facts, 'tenderness', { side, ray });
       const denied = tender.is === 'stated' && tender.fact.status === 'absent' && !isStatedPainless(visit, side, ray);
-      return denied ? 'pain at this ray not denied, taken as symptomatic' : undefined;
+      if (denied) return 'pain at this ray not denied, taken as symptomatic';
+      const silent = painOf(visit, side, ray).every(({ is }) => is === 'not mentioned');
+      return silent && tender.is === 'not mentioned'
+        ? 'pain and tenderness not mentioned, taken as symptomatic'
+        : undefined;
     },
   },
   {
@@ -62,19 +66,27 @@ export const GATES: readonly Gate[] = [
       footSensation(visit, side) === 'lost'
         ? 'protective sensation is lost: the neuropathic foot is not staged'
         : undefined,
-    assumes: ({ visit, side }) => (footSensation(visit, side) === undefined ? 'feeling not examined' : undefined),
+    assumes: ({ visit, side }) => {
+      const feeling = footSensation(visit, side);
+      if (feeling === 'reduced') return 'feeling is reduced, protective sensation taken as kept: confirm it';
+      return feeling === undefined ? 'feeling not examined' : undefined;
+    },
   },
   {
     id: 'acute',
     closes: ({ visit }) =>
       isAcuteInjury(visit) === true ? 'an acute injury under six weeks old is not staged' : undefined,
-    assumes: ({ visit }) =>
-      isAcuteInjury(visit) === 'unknown' ? 'time since the injury not stated, taken as over six weeks' : undefined,
+    assumes: ({ visit, before, side, ray }) => {
+      if (isAcuteInjury(visit) === 'unknown') return 'time since the injury not stated, taken as over six weeks';
+      const asked = (['onset', 'trigger'] as const).some((finding) => clearFacts(visit.facts, finding).length > 0);
+      const known = asked || before.stage[rayKey(side, ray)] !== undefined;
+      return known ? undefined : 'onset and injury not mentioned, taken as no acute injury';
+    },
   },
   {
     id: 'systemic',
     closes: ({ visit }) =>
-      isSystemic(visit) ? 'several joints are involved: inflammatory arthritis first' : undefined,
+      isSystemic(visit) ? 'several joints are involved: think of inflammatory arthritis first' : undefined,
     assumes: ({ visit, side }) =>
       clearFacts(visit.facts, 'compression', { side }).length === 0
         ? 'compression of the MTP joints not examined'
@@ -104,12 +116,12 @@ export function footSensation(visit: VisitFacts, side: Side): 'normal' | 'reduce
 const SIX_WEEKS = 42;
 /** The shortest and longest age of the complaint in days that the visit states. */
 export function symptomDays(visit: VisitFacts): { least: number; most: number } | undefined {
-  const times = [
-    ...clearFacts(visit.facts, 'onset').map(({ values }) => values.for),
-    ...clearFacts(visit.facts, 'duration').map(({ values }) => values.for),
-  ].filter((time) => time !== undefined);
-  const [first] = times;
-  return first ? daysOf(first) : undefined;
+  for (const { values } of clearFacts(visit.facts, 'onset')) {
+    const age = values.for ? daysOf(values.for) : values.on && ageOf(values.on, visit);
+    if (age) return age;
+  }
+  const [first] = clearFacts(visit.facts, 'duration').flatMap(({ values }) => values.for ?? []);
+  return first && daysOf(first);
 }
 
 /** An injury or a sudden onset, with its age where it is stated. */
@@ -149,11 +161,21 @@ export function inflamedJoints(visit: VisitFacts): ReadonlySet<string> {
 export function isStatedPainless(visit: VisitFacts, side: Side, ray: Ray): boolean {
   const tender = ask(visit.facts, 'tenderness', { side, ray });
   const noTenderness = tender.is === 'stated' && tender.fact.status === 'absent' && !tender.fact.values.place;
-  const noPain = [ask(visit.facts, 'pain', { side, ray }), ask(visit.facts, 'pain', { side, whole: true })].some(
-    (answer) => answer.is === 'stated' && answer.fact.status === 'absent',
+  const pain = painOf(visit, side, ray);
+  const denied = pain.some(isDenied);
+  const felt = pain.some((answer) => answer.is !== 'not mentioned' && !isDenied(answer));
+  const painfulDrawer = clearFacts(visit.facts, 'drawer', { side, ray }).some(({ values }) =>
+    values.pain?.words.includes('painful'),
   );
-  return noTenderness && noPain;
+  return noTenderness && denied && !felt && !painfulDrawer;
 }
+/** What is said of pain at the ray and in its foot. */
+const painOf = (visit: VisitFacts, side: Side, ray: Ray): Answer<'pain'>[] => [
+  ask(visit.facts, 'pain', { side, ray }),
+  ask(visit.facts, 'pain', { side, whole: true }),
+];
+const isDenied = (answer: Answer<'pain'>): boolean =>
+  answer.is === 'stated' && answer.fact.status === 'absent' && !answer.fact.values.place;
 
 /** The lesser rays of each side about which the visit states anything. */
 export function statedRays(visit: VisitFacts): { side: Side; ray: Ray }[] {

@@ -1,11 +1,13 @@
+import type { Side } from '../../grammar/values.ts';
 import type { NextStep, StageOutcome } from './analysis.ts';
 import { ask, clearFacts, isStated } from './answers.ts';
 import { type Day, dayFrom, dayOf, daysBetween } from './dates.ts';
 import { readDrawer } from './drawer.ts';
 import { courseOf, footKey, isoDayOf, plateImages, rayKey, steroidDays } from './episode.ts';
+import type { AnyFact } from './facts.ts';
 import { ageInYears, footSensation, type GateView, isAcuteInjury, isStatedPainless, isSystemic } from './gates.ts';
 import { CAUTIONS, type PathInputs, pathRow } from './path-rows.ts';
-import { pulsesFelt, redFlagOf, webSigns } from './red-flags.ts';
+import { isOpenWound, pulsesFelt, redFlagOf, webSigns } from './red-flags.ts';
 import type { RayStage } from './stage.ts';
 
 const ORDINALS: readonly string[] = ['', '1st', '2nd', '3rd', '4th', '5th'];
@@ -33,22 +35,25 @@ export function nextStep(view: GateView, stage: RayStage): NextStep {
 /** What the path looks at, from the facts of the visit and the episode before it. */
 export function pathInputs(view: GateView, stage: RayStage): PathInputs {
   const { visit, before, side, ray, header } = view;
-  const drawer = readDrawer(ask(visit.facts, 'drawer', { side, ray })).steps;
+  const drawer = readDrawer(ask(visit.facts, 'drawer', { side, ray }), visit.drawerScale).steps;
   const course = courseOf(visit, before, side);
   const years = ageInYears(visit, header);
   const unstable = drawer.every((step) => step !== 'not done' && step >= 1);
+  const stable = drawer.every((step) => step === 0);
+  const staged = stageInput(stage);
   return {
     flag: redFlagOf(view)?.flag ?? 'none',
     growing: years !== undefined && years < 18,
     bone:
-      tenderShaft(view) &&
-      clearFacts(visit.facts, 'trigger').some(({ values }) => values.what?.words.includes('load-rise')),
+      fractured(view) ||
+      (tenderShaft(view) &&
+        clearFacts(visit.facts, 'trigger').some(({ values }) => values.what?.words.includes('load-rise'))),
     systemic: isSystemic(visit),
     operated: operatedTrack(view),
     acuteRupture: isAcuteInjury(visit) === true && drawer.every((step) => step !== 'not done' && step >= 2),
     web: webSigns(visit, side, ray),
-    joint: drawer.every((step) => step === 0) ? 'stable' : unstable ? 'unstable' : 'unknown',
-    stage: stageInput(stage),
+    joint: unstable || staged === 3 || staged === 4 ? 'unstable' : stable ? 'stable' : 'unknown',
+    stage: staged,
     course: course.length,
     response: course.response,
     kept: course.kept,
@@ -64,6 +69,14 @@ const tenderShaft = ({ visit, side, ray }: GateView): boolean =>
     (fact) => fact.status === 'present' && fact.values.place?.words.includes('shaft'),
   );
 
+const fractured = ({ visit, side, ray }: GateView): boolean =>
+  clearFacts(visit.facts, 'image-other', { side }).some(
+    ({ subject, status, values }) =>
+      status === 'present' &&
+      values.what?.words.includes('fracture') &&
+      (subject.at === 'foot' || (subject.at === 'ray' && subject.ray === ray)),
+  );
+
 /** A span takes its lower stage, unless overlap or dislocation is in it. */
 function stageInput({ outcome, evidence }: RayStage): PathInputs['stage'] {
   if (outcome.is === 'staged') return outcome.stage;
@@ -75,7 +88,7 @@ function stageInput({ outcome, evidence }: RayStage): PathInputs['stage'] {
   }
   if (outcome.is === 'cannot stage') return 'cannot';
   if (outcome.why.startsWith('lax') || outcome.why.startsWith('no symptom')) return 'lax';
-  if (outcome.why.startsWith('an acute injury')) return 'cannot';
+  if (outcome.why.startsWith('an acute injury')) return 'acute injury';
   return outcome.why === 'no instability found' ? 'none found' : 'not used';
 }
 
@@ -118,19 +131,23 @@ function operationOf(view: GateView): PathInputs['operation'] {
     (fact) => fact.status === 'present' && (fact.subject.at !== 'ray' || fact.subject.ray === ray),
   );
   if (!planned) return 'not planned';
-  const open = clearFacts(visit.facts, 'wound', { side }).some(
-    ({ values, status }) =>
-      status === 'present' && !values.state?.words.some((word) => word === 'healed' || word === 'clean'),
-  );
+  const open = clearFacts(visit.facts, 'wound', { side }).some(isOpenWound);
   const clear =
     pulsesFelt(visit, side) === 'felt' && !open && !recentSteroid(view) && footSensation(visit, side) !== 'lost';
   return clear ? 'safety clear' : 'safety not clear';
 }
 
+const concernsFoot = (fact: AnyFact, side: Side): boolean => fact.side === undefined || fact.side === side;
+
+/** Within three months, or without a date: then nobody can say that it is long ago. */
 function recentSteroid({ visit, before, side }: GateView): boolean {
   const day: Day | undefined = visit.date ? dayFrom(visit.date) : undefined;
-  const stated = [before.steroid[footKey(side)], ...steroidDays(visit)].flatMap((iso) =>
-    iso ? (dayOf(iso) ?? []) : [],
+  const undated = clearFacts(visit.facts, 'steroid').some(
+    (fact) => fact.section === 'tried' && fact.status === 'present' && !fact.values.on && concernsFoot(fact, side),
+  );
+  if (undated) return true;
+  const stated = [before.steroid[footKey(side)], before.steroid[footKey(undefined)], ...steroidDays(visit)].flatMap(
+    (iso) => (iso ? (dayOf(iso) ?? []) : []),
   );
   return day !== undefined && stated.some((given) => daysBetween(given, day) < THREE_MONTHS);
 }

@@ -6,7 +6,7 @@ import type { RedFlag } from './red-flags.ts';
 export interface PathInputs {
   readonly flag: RedFlag | 'none';
   readonly growing: boolean;
-  /** Tender shaft after a rise in load. */
+  /** Tender shaft after a rise in load, or a fracture on an image. */
   readonly bone: boolean;
   readonly systemic: boolean;
   readonly operated: 'no' | 'on track' | 'off track';
@@ -15,7 +15,7 @@ export interface PathInputs {
   readonly web: boolean;
   readonly joint: 'stable' | 'unstable' | 'unknown';
   /** The lower stage of a span, unless overlap or dislocation is in it. */
-  readonly stage: 'lax' | 'none found' | 'not used' | 'cannot' | 0 | 1 | 2 | 3 | 4;
+  readonly stage: 'lax' | 'none found' | 'not used' | 'acute injury' | 'cannot' | 0 | 1 | 2 | 3 | 4;
   readonly course: Course['length'];
   readonly response: Course['response'];
   readonly kept: Course['kept'];
@@ -108,7 +108,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     when: ({ flag }) => flag === 'neuropathic hot foot',
     urgent: true,
     step: 'Off-load the foot and refer to the diabetic foot team within one working day, at once if the limb is threatened.',
-    why: 'A hot, swollen foot with poor feeling is an acute neuropathic foot or an infection until shown otherwise.',
+    why: 'A hot, swollen foot with poor feeling is an acute neuropathic foot or an infection until shown otherwise; an open wound there may threaten the limb.',
     wouldChange: 'Normal feeling, or another proven cause.',
     cautions: ['feeling'],
     review: 'within one working day',
@@ -128,8 +128,8 @@ export const PATH_ROWS: readonly PathRow[] = [
     id: 'bone',
     when: ({ bone }) => bone,
     step: 'Off-load; take a film, then MRI or a repeat film in two to three weeks; ask about bone health.',
-    why: 'A tender shaft after a rise in load suggests a stress injury of bone.',
-    wouldChange: 'A normal MRI.',
+    why: 'A tender shaft after a rise in load, or a fracture on an image: bone before the plate.',
+    wouldChange: 'A normal MRI, or tenderness at the plate only.',
     cautions: ['boot'],
     review: 'in two to three weeks',
     plan: 'boot; xray; review in 2-3 weeks',
@@ -177,6 +177,16 @@ export const PATH_ROWS: readonly PathRow[] = [
   },
   {
     ...practice,
+    id: 'acute injury',
+    when: ({ stage }) => stage === 'acute injury',
+    step: 'Take a film, hold the toe down and off-load, and examine again within two weeks.',
+    why: 'An injury under six weeks old is too fresh to stage, and the drawer may change.',
+    wouldChange: 'A drawer of 2 or more: MRI within two weeks and a discussion of early repair.',
+    cautions: ['tape', 'no steroid at an unstable joint'],
+    review: 'within two weeks',
+  },
+  {
+    ...practice,
     id: 'web, joint stable',
     when: ({ web, joint }) => web && joint === 'stable',
     step: 'Wide shoe and a pad for three months; ultrasound before any web injection.',
@@ -201,7 +211,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     id: 'lax',
     when: ({ stage }) => stage === 'lax',
     step: 'Explain; no course of treatment.',
-    why: 'The joint has no symptoms as stated.',
+    why: 'Pain and tenderness at this joint are stated absent.',
     wouldChange: 'Pain or tenderness at the joint.',
     cautions: [],
     review: 'if symptoms come',
@@ -210,7 +220,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     ...practice,
     id: 'cannot stage',
     when: ({ stage }) => stage === 'cannot',
-    step: 'Do the missing step of the exam that is named; off-load meanwhile if it is painful.',
+    step: 'Do the missing step of the exam that is named beside the stage; off-load meanwhile if it is painful.',
     why: 'The findings so far do not allow a stage.',
     wouldChange: 'The missing step.',
     cautions: [],
@@ -231,7 +241,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     id: 'not staged',
     when: ({ stage }) => stage === 'not used',
     step: 'Describe the deformity and the drawer, and treat the cause that is named.',
-    why: 'The stages do not apply to this joint.',
+    why: 'Staging does not apply to this joint.',
     wouldChange: 'The reason that is named beside the stage.',
     cautions: ['feeling'],
     review: 'by the cause',
@@ -240,7 +250,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     ...practice,
     id: 'first course',
     when: (inputs) => early(inputs) && inputs.course === 'none',
-    step: 'Weight-bearing film; tape, stiff sole, pad and calf stretch, worn daily.',
+    step: 'Weight-bearing film; tape, stiff sole and pad, worn daily; calf stretch.',
     why: 'Stage 0 to 2 and no course that protects the plate yet.',
     wouldChange: 'An adequate course already done.',
     cautions: ['tape', 'anti-inflammatory', 'no steroid at an unstable joint'],
@@ -251,7 +261,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     ...practice,
     id: 'course of unknown length',
     when: (inputs) => early(inputs) && inputs.course === 'unknown',
-    step: 'State since when the course runs, how it was kept and what it did.',
+    step: 'Write since when the course has run, how it was kept and whether it helped.',
     why: 'A protecting measure was tried, without a time.',
     wouldChange: 'Length and response of the course.',
     cautions: ['tape'],
@@ -281,7 +291,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     ...practice,
     id: 'response not stated',
     when: (inputs) => early(inputs) && atSixWeeks(inputs) && inputs.response === 'not stated' && !inputs.progressing,
-    step: 'State how the course was kept and whether it helped.',
+    step: 'Write how the course was kept and whether it helped.',
     why: 'The course has run for six weeks or more and its response is not stated.',
     wouldChange: 'Better, or not better.',
     cautions: [],
@@ -324,8 +334,9 @@ export const PATH_ROWS: readonly PathRow[] = [
     id: 'settle safety first',
     when: ({ operation, stage }) => operation === 'safety not clear' && typeof stage === 'number',
     step: 'Settle what makes an operation unsafe first, and date a recheck; this is no refusal.',
-    why: 'An operation is planned, and pulses, skin or a recent steroid are not cleared in the note.',
-    wouldChange: 'Pulses felt (or toe pressure measured), skin closed, three months since a steroid, risks asked.',
+    why: 'An operation is planned, and the note leaves open or finds wanting the pulses, the skin, the feeling, or the time since a steroid.',
+    wouldChange:
+      'Pulses felt (or toe pressure measured), skin closed, three months since a steroid; smoking, diabetes, anticoagulant and pregnancy asked.',
     cautions: ['watch circulation'],
     review: 'dated recheck',
   },
@@ -345,7 +356,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     id: 'discuss operation',
     when: early,
     step: 'Discuss an operation, none among the choices; the approach follows what needs correction.',
-    why: 'An adequate course of twelve weeks did not help, or the joint progresses, and the image agrees.',
+    why: 'Twelve weeks of an adequate course did not help, or the deformity progresses, and the image agrees with the exam.',
     wouldChange: 'A wish to wait, or new risks.',
     cautions: ['watch circulation', 'no steroid at an unstable joint'],
     review: 'by the decision',
@@ -366,7 +377,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     when: ({ stage }) => stage === 3,
     step: 'Weight-bearing film and MRI; splint; discuss an operation early, hallux valgus with it.',
     why: 'Stage 3 with symptoms.',
-    wouldChange: 'Few symptoms, or an operation that is unsafe.',
+    wouldChange: 'Few symptoms, or risks that make an operation unsafe.',
     cautions: ['image alone', 'watch circulation', 'no steroid at an unstable joint'],
     review: 'with the images',
     plan: 'xray; mri {ray}',
@@ -375,7 +386,7 @@ export const PATH_ROWS: readonly PathRow[] = [
     ...practice,
     id: 'stage 4',
     when: () => true,
-    step: 'Film; if fit, shortening with repair or transfer, PIP joint and hallux valgus as needed.',
+    step: 'Weight-bearing film; if fit, discuss an operation, none among the choices: shortening with repair or transfer, PIP joint and hallux valgus as needed.',
     why: 'A chronic dislocation with symptoms.',
     wouldChange: 'Few symptoms, frailty, or poor circulation.',
     cautions: ['watch circulation', 'no steroid at an unstable joint'],

@@ -58,7 +58,8 @@ export function readVisitFacts(
 ): VisitFacts {
   const visit = lines[0]?.header;
   const known = visit?.is === 'visit' ? visit : undefined;
-  const reader = new FactReader(known?.side, header.drawerScale ?? settings.drawerScale, namedRays(lines));
+  const drawerScale = header.drawerScale ?? settings.drawerScale;
+  const reader = new FactReader(known?.side, drawerScale, namedRays(lines));
   let heading: HeadingNode = {};
   lines.forEach((line, at) => {
     if (line.heading)
@@ -71,6 +72,7 @@ export function readVisitFacts(
     ...(date?.month && date.day ? { date: { year: date.year, month: date.month, day: date.day } } : {}),
     ...(known?.kind ? { kind: known.kind } : {}),
     ...(known?.side ? { side: known.side } : {}),
+    ...(drawerScale ? { drawerScale } : {}),
     facts: reader.facts,
     verbatim: reader.verbatim,
     unclear: reader.unclear,

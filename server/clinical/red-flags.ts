@@ -1,6 +1,6 @@
-import type { Ray, Side } from '../../grammar/values.ts';
+import { RAYS, type Ray, type Side } from '../../grammar/values.ts';
 import { ask, clearFacts, isStated } from './answers.ts';
-import { daysOf } from './dates.ts';
+import { isOldDislocation } from './deciding.ts';
 import type { AnyFact, StatementId, VisitFacts } from './facts.ts';
 import { footSensation } from './gates.ts';
 
@@ -28,6 +28,18 @@ const FINDERS: readonly (readonly [RedFlag, Finder])[] = [
   ['acute dislocation', acuteDislocation],
   ['neuropathic hot foot', neuropathicHotFoot],
 ];
+
+/** Every red flag of a visit, once each, of the great toe and of feet without an examined ray too. */
+export function redFlagsOf(visit: VisitFacts): Flagged[] {
+  const found = new Map<string, Flagged>();
+  for (const side of ['right', 'left'] as const)
+    for (const ray of RAYS)
+      for (const [flag, find] of FINDERS) {
+        const flagged = find({ visit, side, ray });
+        if (flagged) found.set(`${flag} ${flagged.statements.join()}`, { flag, ...flagged });
+      }
+  return [...found.values()];
+}
 
 /** The first red flag that concerns a ray; signs of the whole foot and of the patient concern each of its rays. */
 export function redFlagOf(view: FlagView): Flagged | undefined {
@@ -66,18 +78,13 @@ function ischaemia(view: FlagView): ReturnType<Finder> {
     : undefined;
 }
 
-const SIX_WEEKS = 42;
 /** Acute by the clinician's word, by its age, or because nobody says that it is old. */
 function acuteDislocation(view: FlagView): ReturnType<Finder> {
   const { facts } = view.visit;
   const exam = present(clearFacts(facts, 'dislocated', view)) as Extract<AnyFact, { finding: 'dislocated' }>[];
   const film = clearFacts(facts, 'film-joint', view).filter(({ values }) => values.state?.words.includes('dislocated'));
   const top = clearFacts(facts, 'drawer', view).filter(({ values }) => isTopGrade(values.grade));
-  const old = exam.some(({ values }) => {
-    if (values.age) return values.age.words.includes('chronic');
-    if (values.for) return daysOf(values.for).least >= SIX_WEEKS;
-    return values.on?.is === 'ago' && daysOf(values.on.ago).least >= SIX_WEEKS;
-  });
+  const old = exam.some((fact) => isOldDislocation(fact, view.visit));
   const all: AnyFact[] = [...exam, ...film, ...top];
   if (all.length === 0 || old) return undefined;
   const said = exam.some(({ values }) => values.age || values.for || values.at || values.on);
@@ -93,10 +100,16 @@ function neuropathicHotFoot(view: FlagView): ReturnType<Finder> {
   if (feeling !== 'lost' && feeling !== 'reduced') return undefined;
   const of = (finding: 'hot' | 'swelling') =>
     present(clearFacts(view.visit.facts, finding, { side: view.side }) as AnyFact[]);
+  const wounds = clearFacts(view.visit.facts, 'wound', { side: view.side }).filter((fact) => isOpenWound(fact));
+  if (wounds.length > 0) return { statements: ids(wounds), why: 'a wound in a foot with poor feeling', closes: true };
   const [hot, swollen] = [of('hot'), of('swelling')];
   if (hot.length === 0 || swollen.length === 0) return undefined;
   return { statements: ids([...hot, ...swollen]), why: 'a hot, swollen foot with poor feeling', closes: true };
 }
+
+/** Present and not said to be clean or healed; a fresh incision without that word counts. */
+export const isOpenWound = ({ status, values }: Extract<AnyFact, { finding: 'wound' }>): boolean =>
+  status === 'present' && !values.state?.words.some((word) => word === 'healed' || word === 'clean');
 
 const ids = (facts: readonly AnyFact[]): string[] => [...new Set(facts.map(({ statement }) => statement))];
 

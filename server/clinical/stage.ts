@@ -94,8 +94,11 @@ function outcomeOf(verdicts: readonly Verdict[]): StageOutcome {
 
 /** The smallest set of exam steps that narrows the outcome, by search: one step if one does, else two, else three. */
 export function missingSteps(possible: Possible): ExamStep[] {
+  const decided = decide(possible);
+  // Without a drawer nothing else is asked for: whatever it shows, it says what to ask next (common practice).
+  if (decided.rows.includes('no drawer') && !decided.rows.includes('dislocated')) return [STEPS.drawer];
   const open = (Object.keys(STEPS) as (keyof typeof STEPS)[]).filter((key) => isOpen(possible, key));
-  const width = widthOf(decide(possible).outcome);
+  const width = widthOf(decided.outcome);
   for (let size = 1; size <= Math.min(3, open.length); size++) {
     const best = subsets(open, size).find((keys) => narrows(possible, keys, width));
     if (best) return best.map((key) => STEPS[key]);
@@ -179,14 +182,14 @@ const WHY: Readonly<Partial<Record<Deciding, string>>> = {
   purchase: 'purchase decides',
 };
 function evidence(view: GateView, { facts, possible }: DecidingFindings, decision: Decision): Evidence[] {
+  const beside = isLowerThanDislocated(possible);
   const deciding = decision.decides.flatMap((key) =>
     (facts[key] ?? []).map(
       (fact): Evidence => ({
         statement: fact.statement,
         place: fact.origin.word,
         finding: fact.finding,
-        role: 'decides',
-        why: WHY[key] ?? 'decides',
+        ...(key === 'drawer' && beside ? LOWER_DRAWER : { role: 'decides', why: WHY[key] ?? 'decides' }),
       }),
     ),
   );
@@ -198,6 +201,11 @@ function evidence(view: GateView, { facts, possible }: DecidingFindings, decisio
   const decided = new Set(deciding.map(({ statement }) => statement));
   return [...deciding, ...others.filter((each) => each.role === 'questions' || !decided.has(each.statement))];
 }
+
+/** The dislocation decides; a drawer beside it that is lower contradicts it. */
+const LOWER_DRAWER = { role: 'questions', why: 'the drawer is too low for a dislocated joint: recheck' } as const;
+const isLowerThanDislocated = ({ dislocated, drawer }: Possible): boolean =>
+  !dislocated.includes('no') && drawer.every((step) => step !== 4);
 
 /** A toe that overlaps with drawer 0 or 1 is stage 3 with low certainty. */
 function besideOverlap(fact: AnyFact, { drawer }: Possible): Evidence {

@@ -1,5 +1,6 @@
 import type { RayAnalysis } from '../analysis.ts';
 import { clearFacts, isStated } from '../answers.ts';
+import { isOldDislocation } from '../deciding.ts';
 import { isoDayOf, plateImages, rayKey } from '../episode.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
 import { circulationStated } from '../red-flags.ts';
@@ -116,6 +117,7 @@ const hasWebLesion = (visit: VisitFacts, fact: AnyFact): boolean =>
 /** Some ray that the operation reaches has an image of a torn plate and an unstable joint, or a dislocation on exam or film. */
 function isConfirmed(view: RuleView, fact: AnyFact): boolean {
   const images = plateImages(view.visit, isoDayOf(view.visit));
+  if (wasConfirmed(view, fact)) return true;
   return view.rays.some((each) => {
     if (!reaches(fact, each)) return false;
     const key = rayKey(each.side, each.ray);
@@ -127,14 +129,22 @@ function isConfirmed(view: RuleView, fact: AnyFact): boolean {
   });
 }
 
+/** A ray that this visit does not examine, with a torn plate and at least stage 1 in an earlier visit. */
+function wasConfirmed({ rays, before }: RuleView, { subject, side }: AnyFact): boolean {
+  if (subject.at !== 'ray' || !side) return false;
+  if (rays.some((each) => each.side === side && each.ray === subject.ray)) return false;
+  const key = rayKey(side, subject.ray);
+  return before.plate[key]?.tear === 'present' && (before.stage[key]?.[0] ?? 0) >= 1;
+}
+
 export const acuteDislocationIncomplete = defineRule({
   ...practice,
   code: 'acute-dislocation-incomplete',
   name: 'Acute dislocation without time or circulation',
   severity: 'danger',
   scope: 'ray',
-  reads: ['dislocated', 'dp', 'pt', 'pulses', 'capillary-refill', 'perfusion'],
-  what: 'A dislocation that is not stated as old has no time, or the circulation of the toe is not stated.',
+  reads: ['dislocated', 'film-joint', 'dp', 'pt', 'pulses', 'capillary-refill', 'perfusion'],
+  what: 'A dislocation, on exam or film, is not stated as old, and its time or the circulation of the toe is not stated.',
   why: 'Acute and chronic dislocation use the same word with opposite urgency; time and circulation decide what to do first.',
   instead: 'State since when (14:30, 2 hours, old) and the circulation: pulses, refill or colour.',
   examples: {
@@ -147,8 +157,12 @@ export const acuteDislocationIncomplete = defineRule({
       const dislocated = clearFacts(visit.facts, 'dislocated', { side, ray }).filter(
         ({ status }) => status === 'present',
       );
-      const [fact] = dislocated;
-      if (!fact || fact.values.age?.words.includes('chronic')) continue;
+      if (dislocated.some((fact) => isOldDislocation(fact, visit))) continue;
+      const film = clearFacts(visit.facts, 'film-joint', { side, ray }).filter(({ values }) =>
+        values.state?.words.includes('dislocated'),
+      );
+      const [fact] = [...dislocated, ...film] as AnyFact[];
+      if (!fact) continue;
       const timed = dislocated.some(({ values }) => values.for || values.at || values.on);
       const circulation = circulationStated(visit, side, ray);
       if (timed && circulation) continue;

@@ -1,11 +1,13 @@
 import { dislocatedLowDrawer, drawerScale, overlapStraight, stageUnsupported, statedTwice } from './agreement.ts';
 import type { Rule } from './define-rule.ts';
 import { acuteDislocationIncomplete, invasiveUnconfirmed, steroidUnstable } from './hazards.ts';
+import { redFlagFirst } from './red-flags.ts';
 import { wrongSide } from './sides.ts';
 import { unclearFinding, valueOutOfRange, wrongUnit } from './values.ts';
 
 /** Every rule, one row each, by severity of harm. */
 export const RULES: readonly Rule[] = [
+  redFlagFirst,
   acuteDislocationIncomplete,
   steroidUnstable,
   wrongSide,
