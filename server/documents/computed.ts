@@ -3,8 +3,8 @@ import { SOURCES } from '../../grammar/sources.ts';
 import type { Evidence, NextStep, RayAnalysis, StageOutcome, VisitAnalysis } from '../clinical/analysis.ts';
 import type { AnyFact, StatementId } from '../clinical/facts.ts';
 import { PHRASES } from './phrases/index.ts';
-import { rayWords } from './places.ts';
-import { list, originOf, type Part, type Run, type Sentence, sentence, words } from './sentence.ts';
+import { placeOf, rayWords } from './places.ts';
+import { list, originOf, type Part, type Run, type Sentence, sentence } from './sentence.ts';
 
 const CLOSING =
   'This is decision support: it defers to the local protocol and to the judgement of the treating clinician';
@@ -32,9 +32,15 @@ function traced(text: string, statements: readonly StatementId[], facts: readonl
 export function computedSentences({ facts, rays }: VisitAnalysis): Sentence[] {
   if (rays.length === 0) return [];
   const cautions = [...new Set(rays.flatMap(({ next }) => next.cautions))];
+  const steps = stepsOf(rays);
+  const say = (urgent: boolean) =>
+    steps
+      .filter(({ next }) => next.urgent === urgent)
+      .flatMap(({ next, rays: some }) => stepSentences(next, some, facts.facts));
   return [
-    ...rays.flatMap((ray) => raySentences(ray)),
-    ...stepsOf(rays).flatMap(({ next, rays: some }) => stepSentences(next, some, facts.facts)),
+    ...say(true),
+    ...rays.flatMap(raySentences),
+    ...say(false),
     ...cautions.map((caution) => sentence('caution', 'cautions', bare(caution))),
     sentence('caution', 'closing', CLOSING),
   ];
@@ -55,8 +61,13 @@ export function urgentSentences({ facts, rays }: VisitAnalysis): Sentence[] {
   );
 }
 
+/** Computed content always names the side. */
 const placesOf = (rays: readonly RayAnalysis[]): string =>
-  `the ${words(rays.map(({ side, ray }) => rayWords(side, ray)))}`;
+  placeOf(
+    rays.map(({ side, ray }) => ({ side, subject: { at: 'ray', ray } })),
+    'ray',
+    undefined,
+  ).text;
 
 /** Rays with the same next step share its sentences. */
 function stepsOf(rays: readonly RayAnalysis[]): { next: NextStep; rays: RayAnalysis[] }[] {
@@ -117,9 +128,7 @@ function raySentences(ray: RayAnalysis): Sentence[] {
     ...evidence.map((part) => say('computed', part)),
     ...besides(ray).map((parts) => say('computed', parts)),
     ...(ray.assumptions.length > 0 ? [say('computed', `assumed: ${ray.assumptions.map(bare).join('; ')}`)] : []),
-    ...ray.missing.map(({ finding, ask }) =>
-      say('gap', `not recorded, and it could change this: ${nameOf(finding)} (write: ${ask})`),
-    ),
+    ...ray.missing.map(({ ask }) => say('gap', `missing, and it could change this: ${bare(ask)}`)),
   ];
 }
 

@@ -1,6 +1,6 @@
 import { entryOf } from '../../grammar/lexicon/index.ts';
 import type { Side } from '../../grammar/values.ts';
-import type { AnyFact } from '../clinical/facts.ts';
+import type { AnyFact, Place as StatedAt } from '../clinical/facts.ts';
 import { type Piece, pieceOf } from './pieces.ts';
 import { nounOf, type Site } from './places.ts';
 
@@ -11,8 +11,8 @@ export interface Group {
   readonly said: readonly { readonly piece: Piece; readonly facts: readonly AnyFact[] }[];
   readonly sites: readonly Site[];
   readonly noun: string;
-  /** Place of the first fact in the visit. */
-  readonly first: number;
+  /** Where its first fact is stated. */
+  readonly place: StatedAt;
 }
 
 interface Said {
@@ -25,7 +25,7 @@ interface Bucket {
   readonly noun: string;
   readonly is: Group['is'];
   readonly pieces: Piece[];
-  readonly first: number;
+  readonly place: StatedAt;
 }
 
 const siteOf = ({ subject, side }: AnyFact): Site => ({ subject, ...(side ? { side } : {}) });
@@ -33,19 +33,19 @@ const siteOf = ({ subject, side }: AnyFact): Site => ({ subject, ...(side ? { si
 /** Groups clear facts into sentences. Equal groups of several rays, webs or feet become one. */
 export function groupFacts(facts: readonly AnyFact[], visitSide: Side | 'both' | undefined): Group[] {
   const buckets = new Map<string, Bucket>();
-  facts.forEach((fact, first) => {
+  for (const fact of facts) {
     const piece = pieceOf(fact);
     const site = siteOf(fact);
-    const noun =
-      piece.shape.is === 'subject' && fact.subject.at === 'ray' && !fact.subject.part ? piece.shape.noun : nounOf(site);
     const is = fact.origin.kind === 'panel' ? 'panel' : piece.shape.is;
+    const noun =
+      is !== 'panel' && piece.noun && fact.subject.at === 'ray' && !fact.subject.part ? piece.noun : nounOf(site);
     const named = site.subject.at !== 'foot' || site.side !== visitSide;
     const key = [fact.section, is, noun, kindOf(is, piece, named)].join('|');
     const at = `${key}|${site.side}|${JSON.stringify(site.subject)}`;
-    const bucket = buckets.get(at) ?? { key, site, noun, is, pieces: [], first };
+    const bucket = buckets.get(at) ?? { key, site, noun, is, pieces: [], place: fact.origin.place };
     bucket.pieces.push(piece);
     buckets.set(at, bucket);
-  });
+  }
   return mergeEqual([...buckets.values()]);
 }
 
@@ -73,10 +73,10 @@ function mergeEqual(buckets: readonly Bucket[]): Group[] {
       group.said.set(signature, same);
     });
   }
-  return [...groups.values()].map(({ bucket: { is, noun, first }, sites, said }) => ({
+  return [...groups.values()].map(({ bucket: { is, noun, place }, sites, said }) => ({
     is,
     noun,
-    first,
+    place,
     sites,
     said: [...said.values()].sort((a, b) => a.piece.order - b.piece.order),
   }));

@@ -2,7 +2,7 @@ import { entryOf, type FindingId } from '../../grammar/lexicon/index.ts';
 import type { Value } from '../../grammar/values.ts';
 import type { AnyFact, Fact } from '../clinical/facts.ts';
 import { PHRASES } from './phrases/index.ts';
-import { commas, type Noun, type Phrase, type Predicate, type Said, was } from './phrases/phrase.ts';
+import { commas, type Noun, type Phrase, type Predicate, type Preposition, type Said, was } from './phrases/phrase.ts';
 import { words } from './sentence.ts';
 import { valueWords } from './values.ts';
 
@@ -12,11 +12,12 @@ export interface Piece {
   readonly order: number;
   readonly shape:
     | { readonly is: 'there'; readonly absent: boolean; readonly text: string }
-    | { readonly is: 'subject'; readonly noun: Noun; readonly predicate: Predicate }
+    | { readonly is: 'subject'; readonly predicate: Predicate }
     | { readonly is: 'own' | 'status'; readonly predicate: Predicate & { readonly subject: string } };
   readonly quote: string;
   readonly preposition?: string;
   readonly topic?: string;
+  readonly noun?: Noun;
 }
 
 /** The words of a fact's clear values, slot by slot. */
@@ -36,14 +37,16 @@ export function pieceOf<F extends FindingId>(fact: Fact<F>): Piece {
   const phrase: Phrase<F> = PHRASES[fact.finding];
   const said = saidOf(fact, phrase);
   const { order } = entryOf(fact.finding);
-  const { topic, preposition } = phrase;
+  const result = fact.status === 'present' || fact.status === 'absent';
+  const { topic, preposition, noun } = phrase;
   return {
     fact: fact as unknown as AnyFact,
     order,
     shape: shapeOf(fact, phrase, said),
     quote: fact.quotes.length > 0 ? ` (${fact.quotes.map((quote) => `"${quote}"`).join(', ')})` : '',
     ...(topic ? { topic } : {}),
-    ...(preposition ? { preposition } : {}),
+    ...(preposition ? { preposition: prepositionAt(preposition, fact.subject.at) } : {}),
+    ...(noun && (phrase.shape === 'own' || result) ? { noun } : {}),
   };
 }
 
@@ -51,7 +54,7 @@ function shapeOf<F extends FindingId>(fact: Fact<F>, phrase: Phrase<F>, said: Sa
   const { status, section } = fact;
   if (status !== 'present' && status !== 'absent') return { is: 'status', predicate: statusOf(fact, phrase, said) };
   if (phrase.shape === 'there') return { is: 'there', absent: status === 'absent', text: phrase[status](said) };
-  if (phrase.shape === 'subject') return { is: 'subject', noun: phrase.noun, predicate: phrase[status](said) };
+  if (phrase.shape === 'subject') return { is: 'subject', predicate: phrase[status](said) };
   const predicate = phrase[status](said, section);
   const own = { subject: phrase.name, ...(phrase.plural ? { plural: true } : {}) };
   return {
@@ -64,6 +67,9 @@ function shapeOf<F extends FindingId>(fact: Fact<F>, phrase: Phrase<F>, said: Sa
     },
   };
 }
+
+const prepositionAt = (preposition: Preposition, at: AnyFact['subject']['at']): string =>
+  typeof preposition === 'string' ? preposition : at === 'patient' ? '' : preposition[at];
 
 const ASSESSED = 'assessed';
 

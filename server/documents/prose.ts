@@ -59,7 +59,8 @@ function there(group: Group, place: Place, led: boolean): Part[] {
   const none: Part = absent.length > 0 ? ['no ', list(absent, ' or ')] : '';
   const at = where(group, place);
   const after: Part = plain(at) ? [' ', at] : '';
-  if (present.length === 0) return ['there was ', none, after];
+  const both = place.text === 'both feet';
+  if (present.length === 0) return ['there was ', none, both ? [' ', told('in either foot', allFacts(group))] : after];
   const what: Part = absent.length > 0 ? [list(present), ', and ', none] : list(present);
   const opens = !led && group.sites[0]?.subject.at !== 'foot' && plain(at) !== '';
   return opens ? [at, ' there was ', what] : ['there was ', what, after];
@@ -77,9 +78,11 @@ function predicates(said: readonly Said[], plural: boolean): Part {
     if (each.length === 1 && each[0] && rest(each[0].piece) === '') return told(conjugate(verb, plural), each[0].facts);
     return [conjugate(verb, plural), ' ', list(rests)];
   });
-  const long = [...byVerb.values()].some((each) => each.length > 1);
-  return list(groups, long ? ', and ' : ' and ');
+  return list(groups, groups.map(plain).some(isLong) ? ', and ' : ' and ');
 }
+
+/** Long enough to need a comma before the next predicate. */
+const isLong = (text: string): boolean => text.includes(',') || text.includes(' and ') || text.split(' ').length > 6;
 
 const rest = ({ shape, quote }: Piece): string => (shape.is === 'there' ? shape.text : shape.predicate.rest) + quote;
 

@@ -66,6 +66,8 @@ export function sectionSentences(visit: VisitFacts, section: NoteSection): Sente
   return placed.map(({ rank, make }) => make(`${section} ${rank.slice(0, 3).join(' ')}`));
 }
 
+const stated = ({ line, start }: Verbatim['place']): number[] => [line, start];
+
 function compare(a: readonly number[], b: readonly number[]): number {
   const at = a.findIndex((each, index) => each !== b[index]);
   return at < 0 ? 0 : (a[at] ?? 0) - (b[at] ?? 0);
@@ -84,11 +86,11 @@ function rankOf(group: Group, section: NoteSection): number[] {
   const [site] = group.sites;
   if (!piece || !site) return [];
   const fact = piece.piece.fact;
-  if (section === 'Imaging') return [IMAGING.indexOf(fact.section), 0, 0, numberRank(site), group.first];
-  if (section !== 'Examination') return [0, 0, 0, group.first];
+  if (section === 'Imaging') return [IMAGING.indexOf(fact.section), 0, 0, numberRank(site), ...stated(group.place)];
+  if (section !== 'Examination') return [0, 0, 0, ...stated(group.place)];
   const shared = group.sites.some(({ side }) => side !== site.side);
   const rank = examRank(fact.section, site, shared);
-  return [...rank, numberOrder(site), shapeRank(group), piece.piece.order, group.first];
+  return [...rank, numberOrder(site), shapeRank(group), piece.piece.order, ...stated(group.place)];
 }
 
 function examRank(section: Section, site: Site, shared: boolean): number[] {
@@ -107,13 +109,13 @@ function shapeRank({ is, noun }: Group): number {
   return noun === 'MTP joint' ? 1 : noun === 'toe' ? 2 : 4;
 }
 
-/** Without a subject it stands at the end of its section. */
+/** Without a subject it stands at the end of the examination; elsewhere where it was written. */
 function verbatimRank({ section, subject, side, place }: Verbatim, into: NoteSection): number[] {
-  if (into === 'Imaging') return [IMAGING.indexOf(section), 0, 0, 9, place.line, place.start];
-  if (into !== 'Examination') return [0, 0, 0, Number.MAX_SAFE_INTEGER, place.line, place.start];
-  if (section === 'stand') return [0, 0, 0, 9, 9, place.line, place.start];
+  if (into === 'Imaging') return [IMAGING.indexOf(section), 0, 0, 9, ...stated(place)];
+  if (into !== 'Examination') return [0, 0, 0, ...stated(place)];
+  if (section === 'stand') return [0, 0, 0, 9, 9, ...stated(place)];
   const site = { subject: subject ?? ({ at: 'foot' } as const), ...(side ? { side } : {}) };
-  return [...examRank(section, site, false), numberOrder(site), 9, place.line, place.start];
+  return [...examRank(section, site, false), numberOrder(site), 9, ...stated(place)];
 }
 
 /** Names text that no fact came from; unique in its visit. */
@@ -133,13 +135,17 @@ function originsOf(text: Verbatim, facts: readonly AnyFact[]): Origin[] {
 function verbatimSentence(text: Verbatim, visit: VisitFacts, paragraph: string): Sentence {
   const from = originsOf(text, visit.facts);
   const under = underOf(text, visit);
-  const bare = text.text.trim();
+  const bare = text.text.trim().replace(/\s+/g, ' ');
   const words = /^".*"$/.test(bare) ? bare : bare.includes('"') ? `“${bare}”` : `"${bare}"`;
   const lead = text.quote ? `in the words recorded${under}: ` : `as written${under}, not interpreted: `;
   return sentence('verbatim', paragraph, lead, { text: words, from });
 }
 
+/** A side in the text's own words needs no other beside it. */
+const SAYS_SIDE = /\b(right|left|both|bilateral|[rl]t?|[rl]\d)\b/i;
+
 function underOf({ text, subject, side }: Verbatim, visit: VisitFacts): string {
+  if (SAYS_SIDE.test(text)) return '';
   const site: Site = { subject: subject ?? { at: 'foot' }, ...(side ? { side } : {}) };
   const { text: place } = placeOf([site], nounOf(site), visit.side);
   const number = subject?.at === 'ray' ? subject.ray : subject?.at === 'web' ? subject.web : undefined;

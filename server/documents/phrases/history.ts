@@ -12,7 +12,7 @@ const onset: Own<'onset'> = {
     const first = manner ?? on ?? (time ? `recorded with a duration of ${time}` : 'recorded');
     return was(commas(first, manner && on, (manner || on) && time && `with a duration of ${time}`));
   },
-  absent: () => was('recorded as absent'),
+  absent: ({ manner, for: time, on }) => was(commas('recorded as absent', manner, time, on)),
 };
 
 const duration: Own<'duration'> = {
@@ -22,7 +22,7 @@ const duration: Own<'duration'> = {
   topic: 'onset',
   wording: {},
   present: ({ for: time }) => was(time ?? 'given as written'),
-  absent: () => was('recorded as absent'),
+  absent: ({ for: time }) => was(commas('recorded as absent', time)),
 };
 
 const trigger: Own<'trigger'> = {
@@ -69,8 +69,9 @@ const pain: TherePhrase<'pain'> = {
     },
   },
   present: ({ place, score, character }) => {
-    const scored = spaced(place, 'pain', score && `of ${score}`);
-    return character && /^(on|at) /.test(character) ? `${scored} ${character}` : commas(scored, character);
+    const when = character && /\b(on|at) /.test(character) ? character : undefined;
+    const scored = spaced(when ? undefined : character, place, 'pain', score && `of ${score}`);
+    return when && /^(on|at) /.test(when) ? `${scored} ${when}` : commas(scored, when);
   },
   absent: ({ place, score, character }) => commas(spaced(place, 'pain', score && `of ${score}`), character),
 };

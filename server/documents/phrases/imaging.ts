@@ -14,7 +14,7 @@ const view: OwnPhrase<'view'> = {
   shape: 'own',
   name: 'the view',
   by: 'taken',
-  topic: 'view',
+  topic: 'angles',
   wording: { load: { 'weight-bearing': 'weight-bearing', 'not weight-bearing': 'not weight-bearing' } },
   present: ({ load }) => was(load ?? 'recorded as written'),
   absent: ({ load }) => was(commas('recorded as absent', load)),

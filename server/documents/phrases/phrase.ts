@@ -33,6 +33,9 @@ export const did = (verb: string, rest: string): Predicate => ({ verb, rest });
 export const conjugate = (verb: string, plural: boolean): string =>
   plural ? ({ was: 'were', is: 'are' }[verb] ?? verb) : verb;
 
+/** What joins a finding to its place, for each kind of place that differs. */
+export type Preposition = string | Readonly<Record<'ray' | 'web' | 'foot', string>>;
+
 interface PhraseBase<F extends FindingId> {
   /** The finding as a subject, where its status is told and not its result: `the drawer test`. */
   readonly name: string;
@@ -41,7 +44,9 @@ interface PhraseBase<F extends FindingId> {
   /** What is done to find it, as a participle. */
   readonly by?: string;
   /** `of`, `under`, `on` before the place. */
-  readonly preposition?: string;
+  readonly preposition?: Preposition;
+  /** What a ray is called with it; else `ray`. */
+  readonly noun?: Noun;
   /** Findings of one topic share a sentence. */
   readonly topic?: string;
 }
@@ -75,6 +80,6 @@ export const commas = (...texts: readonly (string | undefined)[]): string =>
   texts.filter((text) => text !== undefined && text !== '').join(', ');
 export const withArticle = (text: string): string => `${/^[aeiou]/i.test(text) ? 'an' : 'a'} ${text}`;
 /** A test whose result could not be read; the text itself stands beside it as written. */
-export const UNREAD_RESULT = 'a result that is given as written';
+export const UNREAD_RESULT = 'a result given as written';
 
 export const AMOUNT = { slight: 'slight', mild: 'mild', moderate: 'moderate', marked: 'marked' } as const;

@@ -7,7 +7,7 @@ function drawerResult({ grade, scale, result, pain, guarding }: Said<'drawer'>):
   if (grade) return did('showed', commas(grade, result && `recorded as ${result}`, tail));
   if (result) return did('showed', commas(spaced('a', result, 'drawer test', onScale), tail));
   if (tail) return did('had', commas(spaced('a drawer test', onScale, pain ?? guarding), pain && guarding));
-  return did('had', commas('a drawer test', onScale, `with ${UNREAD_RESULT}`));
+  return did('had', spaced('a drawer test', onScale, `with ${UNREAD_RESULT}`));
 }
 
 const drawer: SubjectPhrase<'drawer'> = {

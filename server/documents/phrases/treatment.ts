@@ -1,5 +1,14 @@
 import type { Section } from '../../../grammar/lexicon/entry.ts';
-import { commas, type OwnPhrase, type Predicate, type Said, spaced, was, withArticle } from './phrase.ts';
+import {
+  commas,
+  type OwnPhrase,
+  type Predicate,
+  type Preposition,
+  type Said,
+  spaced,
+  was,
+  withArticle,
+} from './phrase.ts';
 
 type Course = 'tape' | 'pad' | 'insert' | 'boot' | 'anti-inflammatory' | 'steroid';
 
@@ -35,11 +44,11 @@ const without =
 const measure = <F extends Course>(
   name: string,
   verb: string,
-  preposition: string,
+  preposition: Preposition,
 ): Omit<OwnPhrase<F>, 'wording'> & { readonly wording: typeof wording } => ({
   shape: 'own',
   name,
-  by: verb === 'tried' ? 'used' : verb,
+  by: verb === 'tried' ? 'used' : 'carried out',
   preposition,
   wording,
   present: course(verb),
@@ -52,7 +61,7 @@ const review: OwnPhrase<'review'> = {
   by: 'arranged',
   wording: {},
   present: ({ in: interval, on }) => planned(spaced('planned', interval && `in ${interval}`, on)),
-  absent: () => planned('not planned'),
+  absent: ({ in: interval, on }) => planned(spaced('not planned', interval && `in ${interval}`, on)),
 };
 
 const image: OwnPhrase<'image'> = {
@@ -102,12 +111,12 @@ const procedure: OwnPhrase<'procedure'> = {
 };
 
 export const TREATMENT_PHRASES = {
-  tape: measure<'tape'>('taping', 'tried', 'of'),
+  tape: { ...measure<'tape'>('taping', 'tried', 'of'), noun: 'toe' as const },
   pad: measure<'pad'>('a metatarsal pad', 'tried', 'under'),
   insert: measure<'insert'>('a stiff insert', 'tried', 'for'),
   boot: measure<'boot'>('a walking boot', 'tried', 'for'),
   'anti-inflammatory': measure<'anti-inflammatory'>('anti-inflammatory medication', 'tried', 'for'),
-  steroid: measure<'steroid'>(withArticle('steroid injection'), 'given', 'at'),
+  steroid: measure<'steroid'>(withArticle('steroid injection'), 'given', { ray: 'at', web: 'in', foot: 'in' }),
   review,
   image,
   operation,

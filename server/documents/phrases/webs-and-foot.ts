@@ -1,4 +1,4 @@
-import { AMOUNT, commas, type OwnPhrase, spaced, type TherePhrase, was, withArticle } from './phrase.ts';
+import { AMOUNT, commas, type OwnPhrase, type Said, spaced, type TherePhrase, was, withArticle } from './phrase.ts';
 
 const PAIN = { painful: 'painful', painless: 'painless' } as const;
 
@@ -45,26 +45,33 @@ const sensation: OwnPhrase<'sensation'> = {
   present: ({ state, monofilament }) => {
     const felt = monofilament && `${monofilament} sites felt`;
     if (state) return was(commas(state, felt && `with ${felt} with the monofilament`));
-    return felt ? was(felt, 'the monofilament result') : was('recorded, its result given as written');
+    return felt
+      ? was(`felt at ${monofilament} sites`, 'the monofilament')
+      : was('recorded, its result given as written');
   },
   absent: ({ state, monofilament }) => was(commas('absent', state, monofilament && `with ${monofilament} sites felt`)),
 };
 
-const pulse = <F extends 'dp' | 'pt' | 'pulses'>(name: string, plural?: true): OwnPhrase<F> =>
-  ({
-    shape: 'own',
-    name,
-    ...(plural ? { plural } : {}),
-    by: 'examined',
-    topic: 'pulses',
-    wording: { felt: { palpable: 'palpable', weak: 'weak' } },
-    present: ({ grade, felt }: { grade?: string; felt?: string }) => was(commas(felt, grade) || 'recorded as written'),
-    absent: ({ grade, felt }: { grade?: string; felt?: string }) => was(commas('absent', felt, grade)),
-  }) as unknown as OwnPhrase<F>;
+type Pulse = 'dp' | 'pt' | 'pulses';
+const PALPATION = { felt: { palpable: 'palpable', weak: 'weak' } } as const;
+const pulse = <F extends Pulse>(
+  name: string,
+  plural?: true,
+): Omit<OwnPhrase<F>, 'wording'> & { readonly wording: typeof PALPATION } => ({
+  shape: 'own',
+  name,
+  ...(plural ? { plural } : {}),
+  by: 'examined',
+  topic: 'pulses',
+  wording: PALPATION,
+  present: ({ grade, felt }: Said<Pulse>) => was(commas(felt, grade) || 'recorded as written'),
+  absent: ({ grade, felt }: Said<Pulse>) => was(commas('absent', felt, grade)),
+});
 
 const refill: OwnPhrase<'capillary-refill'> = {
   shape: 'own',
   name: 'capillary refill',
+  noun: 'toe',
   by: 'tested',
   topic: 'perfusion',
   wording: { state: { normal: 'normal', delayed: 'delayed' } },
