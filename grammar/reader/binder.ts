@@ -248,7 +248,7 @@ export class Binder {
       if (denial.value === 'equivocal') draft.causes.push(causeOf('reach of no', denial, this.line));
       draft.status = denial.value === 'equivocal' ? 'absent' : denial.value;
       draft.statusGiven = true;
-      draft.denied = denial === this.no;
+      draft.denied = true;
       draft.start = Math.min(draft.start, denial.start);
     }
     this.no = undefined;

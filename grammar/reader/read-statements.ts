@@ -162,7 +162,9 @@ function readQuantity(binder: Binder, i: number): number | undefined {
   }
   const fitted = fitQuantity(quantity, open);
   if (!fitted) return undefined;
-  binder.setValue(fitted.slot, fitted.value, quantity, fitted.cause);
+  // `relief 3 months`: how long it was used, or how long it helped.
+  const afterResponse = fitted.value.is === 'duration' && binder.current?.slots.response !== undefined;
+  binder.setValue(fitted.slot, fitted.value, quantity, afterResponse ? 'either neighbour' : fitted.cause);
   return quantity.next;
 }
 

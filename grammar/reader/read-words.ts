@@ -146,7 +146,7 @@ const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
     }
     return true;
   }
-  if (!claim) return false;
+  if (!claim || describesNext(binder, form, claim.id, next)) return false;
   if (heads(binder, claim.id, next)) {
     binder.role('keyword', at);
     return true;
@@ -154,6 +154,11 @@ const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
   binder.startFinding(claim, at);
   if (binder.current && denies(form)) binder.current.deniesPart = true;
   return true;
+};
+/** `no painful click`: the word is a quality of the finding after it, and no finding of its own. */
+const describesNext = (binder: Binder, form: Match['form'], own: FindingId, next: number): boolean => {
+  const after = binder.findingAt(next);
+  return after !== undefined && after.id !== own && form.values.has(after.id);
 };
 const subjectFollows = ({ items }: Binder, start: number): boolean => {
   const read = subjectAt({ items, start, commaJoins: true, opensFinding: () => false });

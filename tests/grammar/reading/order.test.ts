@@ -56,6 +56,12 @@ checkRules({
     ['2nd flexible, tender', '2 tenderness', 'word-out-of-place'],
     ['2nd drawer 2 holds', 'unclear: drawer', 'word-out-of-place'],
   ],
+  'a word that describes the finding after it is no finding of its own': [
+    ['web 2 no painful click', 'unclear: click', 'word-out-of-place word-out-of-place'],
+    ['web 2 painful click', 'unclear: click', 'word-out-of-place'],
+    ['2nd painful drawer 2', '2 drawer pain=painful grade=2'],
+    ['2nd sore, drawer 2', '2 pain; 2 drawer grade=2'],
+  ],
   'an unknown word is reported': [
     ['2nd zzq', '', 'unknown-word'],
     ['zzq', '', 'unknown-word'],

@@ -152,6 +152,9 @@ checkRules({
     ['2nd paper not weak', 'unclear: paper', 'word-out-of-place'],
     ['2nd not medial', 'unclear: deviation'],
     ['2nd not very tender', 'unclear: tenderness', 'word-out-of-place unknown-word'],
+    ['2nd not red, hot', '2 no redness; unclear: hot'],
+    ['2nd not red or hot', '2 no redness; 2 no hot'],
+    ['2nd not red and hot', '2 no redness; unclear: hot'],
     ['2nd tender not moderate', 'unclear: tenderness', 'word-out-of-place'],
   ],
   'a question mark belongs to the word that it touches, and a doubted sign is equivocal': [
@@ -209,6 +212,8 @@ checkRules({
   'a qualifier that could belong to either neighbour is unclear, the facts are not': [
     ['2nd swollen mild tender', '2 swelling degree=?mild; 2 tenderness'],
     ['2nd swelling moderate tender', '2 swelling degree=?moderate; 2 tenderness'],
+    ['tried steroid web 2 2025-06 relief 3 months', 'tried/web 2 steroid on=2025-6 response=better for=?3months'],
+    ['tried tape 4 weeks relief', 'tried/tape for=4weeks response=better'],
     ['2nd swollen, mild tender', '2 swelling; 2 tenderness degree=mild'],
     ['2nd swollen mild, tender', '2 swelling degree=mild; 2 tenderness'],
     ['2nd mild swelling moderate tenderness', '2 swelling degree=mild; 2 tenderness degree=moderate'],
