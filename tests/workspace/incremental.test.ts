@@ -44,16 +44,29 @@ const piece = fc.oneof(
     '',
   ),
 );
-const note = fc.array(line, { maxLength: 14 }).map((lines) => lines.join('\n'));
+const visits = fc.array(
+  fc.tuple(
+    fc.constantFrom('visit 2026-03-09 first right', 'visit 2026-05-04 review both', 'visit 2026-05-04 review right'),
+    fc.array(line, { maxLength: 3 }),
+  ),
+  { maxLength: 4 },
+);
+const note = fc
+  .tuple(fc.array(line, { maxLength: 3 }), visits)
+  .map(([header, rest]) => [...header, ...rest.flatMap(([opening, body]) => [opening, ...body])].join('\n'));
 const place = fc.record({ line: fc.integer({ min: -1, max: 16 }), character: fc.integer({ min: -1, max: 40 }) });
 const step = fc.oneof(
-  { weight: 8, arbitrary: fc.record({ is: fc.constant('edit' as const), from: place, to: place, text: piece }) },
+  {
+    weight: 4,
+    arbitrary: fc.record({ is: fc.constant('line' as const), at: fc.nat(12), text: line, insert: fc.boolean() }),
+  },
+  { weight: 4, arbitrary: fc.record({ is: fc.constant('edit' as const), from: place, to: place, text: piece }) },
   { weight: 1, arbitrary: fc.record({ is: fc.constant('replace' as const), text: note }) },
   {
     weight: 1,
     arbitrary: fc.record({ is: fc.constant('today' as const), day: fc.constantFrom('2026-05-04', '2026-12-01') }),
   },
-  { weight: 2, arbitrary: fc.record({ is: fc.constant('settle' as const), visits: fc.integer({ min: 0, max: 3 }) }) },
+  { weight: 6, arbitrary: fc.record({ is: fc.constant('settle' as const), visits: fc.constantFrom(0, 1, 2, 3, 99) }) },
   { weight: 1, arbitrary: fc.record({ is: fc.constant('ask' as const), index: fc.integer({ min: 0, max: 4 }) }) },
 );
 
@@ -62,7 +75,9 @@ describe('a note that follows its edits', () => {
     fc.assert(
       fc.property(note, fc.array(step, { maxLength: 12 }), (text, steps) => {
         const edited = openNote(text);
+        edited.settle();
         for (const each of steps) {
+          if (each.is === 'line') edited.change([lineChange(each)], 2);
           if (each.is === 'edit') edited.change([{ range: { start: each.from, end: each.to }, text: each.text }], 2);
           if (each.is === 'replace') edited.change([{ text: each.text }], 2);
           if (each.is === 'today') edited.today = each.day;
@@ -114,6 +129,11 @@ describe('a note that follows its edits', () => {
       ),
     );
   });
+});
+
+const lineChange = ({ at, text, insert }: { at: number; text: string; insert: boolean }): Change => ({
+  range: { start: { line: at, character: 0 }, end: { line: at, character: insert ? 0 : 999 } },
+  text: insert ? `${text}\n` : text,
 });
 
 /** The offset of a position; one outside the text is at its nearest place. */

@@ -85,6 +85,16 @@ describe('the work that an edit causes', () => {
     expect(works[1]!.lines - works[0]!.lines).toBe(50 * 18);
   });
 
+  test('is not forgotten when an earlier visit changes while later ones still wait', () => {
+    const { note } = opened(8);
+    note.change([typed(note.firstLine(3) + 1, 0, 'operation 2nd plate repair\n')], 2);
+    note.settle(3);
+    note.change([typed(note.firstLine(1) + 6, 0, ' ')], 3);
+    note.settle();
+    expect(note.visit(8)?.analysis.before.operated).toEqual(note.visit(3)?.analysis.after.operated);
+    expect(Object.keys(note.visit(8)?.analysis.before.operated ?? {})).toHaveLength(1);
+  });
+
   test('can be done in slices, and what is asked for is done first', () => {
     const { shop, work } = countingWorkshop();
     const note = openNote(longNote(30), shop);
