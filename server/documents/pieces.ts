@@ -17,6 +17,7 @@ export interface Piece {
   readonly quote: string;
   readonly preposition?: string;
   readonly topic?: string;
+  readonly placeLast?: true;
   readonly noun?: Noun;
 }
 
@@ -38,13 +39,14 @@ export function pieceOf<F extends FindingId>(fact: Fact<F>): Piece {
   const said = saidOf(fact, phrase);
   const { order } = entryOf(fact.finding);
   const result = fact.status === 'present' || fact.status === 'absent';
-  const { topic, preposition, noun } = phrase;
+  const { topic, preposition, noun, placeLast } = phrase;
   return {
     fact: fact as unknown as AnyFact,
     order,
     shape: shapeOf(fact, phrase, said),
     quote: fact.quotes.length > 0 ? ` (${fact.quotes.map((quote) => `"${quote}"`).join(', ')})` : '',
     ...(topic ? { topic } : {}),
+    ...(placeLast && result ? { placeLast } : {}),
     ...(preposition ? { preposition: prepositionAt(preposition, fact.subject.at) } : {}),
     ...(noun && (phrase.shape === 'own' || result) ? { noun } : {}),
   };

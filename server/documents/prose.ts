@@ -115,14 +115,9 @@ function clause(group: Group, said: readonly Said[], place: string): Part {
     told(piece.shape.is === 'own' || piece.shape.is === 'status' ? piece.shape.predicate.subject : '', own),
   );
   const at = place ? told(` ${prepositionOf(group, first.piece)} ${place}`, facts) : '';
-  return [
-    list(subjects),
-    at,
-    ' ',
-    conjugate(verb, said.length > 1 || plural === true),
-    ' ',
-    told(rest(first.piece), facts),
-  ];
+  const { placeLast } = first.piece;
+  const be = conjugate(verb, said.length > 1 || plural === true);
+  return [list(subjects), placeLast ? '' : at, ` ${be} `, told(rest(first.piece), facts), placeLast ? at : ''];
 }
 
 function prepositionOf(group: Group, piece: Piece): string {

@@ -1,10 +1,12 @@
 import { commas, type OwnPhrase, spaced, type TherePhrase, was } from './phrase.ts';
 
+const AT = { ray: 'at', web: 'in', foot: 'in' } as const;
 type Own<F extends 'onset' | 'duration' | 'trigger'> = OwnPhrase<F>;
 
 const onset: Own<'onset'> = {
   shape: 'own',
   name: 'the onset',
+  preposition: AT,
   by: 'asked about',
   topic: 'onset',
   wording: { manner: { gradual: 'gradual', sudden: 'sudden' } },
@@ -18,6 +20,7 @@ const onset: Own<'onset'> = {
 const duration: Own<'duration'> = {
   shape: 'own',
   name: 'the duration of symptoms',
+  preposition: AT,
   by: 'asked about',
   topic: 'onset',
   wording: {},
@@ -28,6 +31,8 @@ const duration: Own<'duration'> = {
 const trigger: Own<'trigger'> = {
   shape: 'own',
   name: 'the trigger',
+  preposition: AT,
+  placeLast: true,
   by: 'asked about',
   topic: 'trigger',
   wording: {

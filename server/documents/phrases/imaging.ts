@@ -43,7 +43,7 @@ const protrusion: SubjectPhrase<'protrusion'> = {
       ? was(spaced(than, by && `by ${by}`))
       : did('had', by ? `a protrusion of ${by}` : `a protrusion with ${UNREAD_RESULT}`),
   absent: ({ than, by }) =>
-    than ? was(spaced('not', than, by && `by ${by}`)) : did('had', spaced('no protrusion', by)),
+    than ? was(spaced('not', than, by && `by ${by}`)) : did('had', spaced('no protrusion', by && `of ${by}`)),
 };
 
 const joint: SubjectPhrase<'film-joint'> = {
@@ -97,7 +97,7 @@ const other: TherePhrase<'image-other'> = {
   name: 'another finding',
   wording: { what: { synovitis: 'synovitis', effusion: 'effusion', fracture: 'fracture', erosion: 'erosion' } },
   present: ({ what }) =>
-    what === undefined ? 'another finding, given as written' : what === 'synovitis' ? what : withArticle(what),
+    what === undefined ? 'a finding given as written' : what === 'synovitis' ? what : withArticle(what),
   absent: ({ what }) => what ?? 'other finding',
 };
 

@@ -51,8 +51,8 @@ const hot: TherePhrase<'hot'> = {
 
 const wound: TherePhrase<'wound'> = {
   shape: 'there',
-  name: 'the wound',
-  by: 'inspected',
+  name: 'a wound',
+  by: 'looked for',
   wording: {
     state: { clean: 'clean', healed: 'healed', open: 'open', pus: 'pus', spreading: 'spreading redness' },
   },

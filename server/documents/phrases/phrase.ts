@@ -45,6 +45,8 @@ interface PhraseBase<F extends FindingId> {
   readonly by?: string;
   /** `of`, `under`, `on` before the place. */
   readonly preposition?: Preposition;
+  /** The place stands at the end: `running was given as the trigger at the second ray`. */
+  readonly placeLast?: true;
   /** What a ray is called with it; else `ray`. */
   readonly noun?: Noun;
   /** Findings of one topic share a sentence. */

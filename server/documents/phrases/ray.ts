@@ -5,7 +5,10 @@ function drawerResult({ grade, scale, result, pain, guarding }: Said<'drawer'>):
   const tail = commas(pain, guarding);
   const onScale = !grade && scale ? `on the ${scale} scale` : undefined;
   if (grade) return did('showed', commas(grade, result && `recorded as ${result}`, tail));
-  if (result) return did('showed', commas(spaced('a', result, 'drawer test', onScale), tail));
+  if (result) {
+    const test = result === 'positive' ? 'a positive drawer test' : `a drawer test recorded as ${result}`;
+    return did('showed', commas(spaced(test, onScale), tail));
+  }
   if (tail) return did('had', commas(spaced('a drawer test', onScale, pain ?? guarding), pain && guarding));
   return did('had', spaced('a drawer test', onScale, `with ${UNREAD_RESULT}`));
 }
@@ -17,7 +20,7 @@ const drawer: SubjectPhrase<'drawer'> = {
   by: 'done',
   wording: {
     scale: { '0-4': '0-4', '0-3': '0-3', '1-3': '1-3' },
-    result: { positive: 'positive', half: 'half (50%)' },
+    result: { positive: 'positive', half: 'half' },
     pain: { painful: 'with pain', painless: 'without pain' },
     guarding: { guarding: 'with guarding' },
   },
@@ -59,7 +62,7 @@ const deviation: SubjectPhrase<'deviation'> = {
 const extension: SubjectPhrase<'extension'> = {
   shape: 'subject',
   noun: 'toe',
-  name: 'extension at the MTP joint',
+  name: 'extension',
   wording: { degree: { slight: 'slightly', mild: 'mildly', moderate: 'moderately', marked: 'markedly' } },
   present: ({ degree, angle }) => was(spaced(degree, 'extended at the MTP joint', angle && `by ${angle}`)),
   absent: ({ degree, angle }) => was(spaced('not', degree, 'extended at the MTP joint', angle && `by ${angle}`)),
@@ -153,6 +156,7 @@ const stage: SubjectPhrase<'stage'> = {
   shape: 'subject',
   noun: 'ray',
   name: 'the clinical stage',
+  preposition: 'of',
   by: 'assigned',
   wording: { note: { unstageable: 'unstageable' } },
   present: ({ stage: grade, note }) => ({
@@ -165,7 +169,7 @@ const stage: SubjectPhrase<'stage'> = {
 const unremarkable: SubjectPhrase<'unremarkable'> = {
   shape: 'subject',
   noun: 'ray',
-  name: 'the unremarkable finding',
+  name: 'an unremarkable finding',
   wording: {},
   present: () => was('recorded as unremarkable, extent not stated'),
   absent: () => was('recorded as not unremarkable, extent not stated'),

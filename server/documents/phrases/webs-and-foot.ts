@@ -4,7 +4,8 @@ const PAIN = { painful: 'painful', painless: 'painless' } as const;
 
 const click: TherePhrase<'click'> = {
   shape: 'there',
-  name: 'the click',
+  name: 'a click',
+  by: 'tested for',
   wording: { pain: PAIN },
   present: ({ pain }) => withArticle(spaced(pain, 'click')),
   absent: ({ pain }) => spaced(pain, 'click'),
@@ -87,6 +88,6 @@ export const WEB_AND_FOOT_PHRASES = {
   sensation,
   dp: pulse<'dp'>('the dorsalis pedis pulse'),
   pt: pulse<'pt'>('the posterior tibial pulse'),
-  pulses: pulse<'pulses'>('the foot pulses', true),
+  pulses: pulse<'pulses'>('the pedal pulses', true),
   'capillary-refill': refill,
 };
