@@ -8,7 +8,10 @@ export interface ClinicNoteParams {
 }
 
 export interface ClinicNote {
-  /** Escaped; a run carries `data-line`, `data-start` and `data-end` of the statement that it came from. */
+  /**
+   * Escaped; a run carries `data-line`, `data-start` and `data-end` of the statement that it came from, and all such
+   * places in `data-places`, as `line:start-end`. Lines are the file's.
+   */
   readonly html: string;
   readonly text: string;
   readonly visit: { readonly date: string | null; readonly firstLine: number; readonly lastLine: number };

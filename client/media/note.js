@@ -9,9 +9,7 @@ let version = 0;
 /** The runs of the note that came from a place in the text. */
 const traced = () => [...note.querySelectorAll('[data-line]')];
 /** The lines that a run came from, counted from 0. */
-const linesOf = ({ dataset }) => [
-  ...new Set((dataset.places ?? dataset.line).split(' ').map((place) => parseInt(place, 10))),
-];
+const linesOf = ({ dataset }) => [...new Set(dataset.places.split(' ').map((place) => Number.parseInt(place, 10)))];
 
 function makeReachable(run) {
   run.tabIndex = 0;

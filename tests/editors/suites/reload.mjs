@@ -5,7 +5,7 @@ const expected = {
   file: 'KM-207.forefoot',
   command: 'Forefoot Notes: Show the clinic note beside the editor',
   prose: /drawer/i,
-  computed: /computed:/i,
+  computed: /computed clinical stage 2/i,
 };
 
 export const name = 'the clinic note comes back as it was when the window is reloaded';

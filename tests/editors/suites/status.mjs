@@ -1,7 +1,7 @@
 import assert from 'node:assert/strict';
 import { eventually, openFile, statusBar } from '../workbench.mjs';
 
-const expected = { file: 'KM-207.forefoot', stage: /stage 2/i };
+const expected = { file: 'KM-207.forefoot', stage: /^2nd right: stage 2$/ };
 
 export const name = 'the status bar shows the stage of the current visit';
 export const fixture = 'clinic';
