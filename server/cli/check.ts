@@ -45,10 +45,11 @@ export const check: Run = async ({ paths, format, today }, terminal) => {
 
 function checkedReports(file: string, { headerReports, visits }: NoteAnalysis): Checked[] {
   const place = (firstLine: number) => (report: Report) => checkedReport(file, firstLine, report);
-  return [
+  const reports = [
     ...headerReports.map(place(0)),
     ...visits.flatMap(({ firstLine, analysis }) => analysis.reports.map(place(firstLine))),
   ];
+  return reports.sort((a, b) => a.line - b.line || a.column - b.column);
 }
 
 function checkedReport(file: string, firstLine: number, { place, severity, code, message }: Report): Checked {

@@ -24,15 +24,28 @@ function visitText({ analysis: { facts } }: Visit, records: readonly StageRecord
   const heading = `  ${[isoDate(facts.date) ?? 'undated', facts.kind].filter(Boolean).join(' ')}`;
   const cautions = [...new Set(sorted.flatMap(({ next }) => next.cautions))];
   const rows = cautions.map((caution, at) => labelled(at === 0 ? 'cautions' : '', caution, { left: 4, width }));
-  return [`${[heading, ...sorted.map((record) => rayText(record, width)), ...rows].join('\n')}\n`];
+  return [`${[heading, ...raysText(sorted, width), ...rows].join('\n')}\n`];
 }
 
-function rayText(record: StageRecord, width: number): string {
-  const { side, ray, next, missing, assumptions } = record;
+/** Rays of one side of which the same is said share its rows. */
+function raysText(records: readonly StageRecord[], width: number): string[] {
+  const groups = new Map<string, { record: StageRecord; names: string[] }>();
+  for (const record of records) {
+    const key = JSON.stringify([record.side, outcomeText(record), rowsText(record, width)]);
+    const group = groups.get(key) ?? { record, names: [] };
+    groups.set(key, { record, names: [...group.names, ORDINAL[record.ray] ?? ''] });
+  }
+  return [...groups.values()].map(({ record, names }) => {
+    const outcome = `${record.side} ${names.join(', ')}: ${outcomeText(record)} [${markText(record)}]`;
+    return [wrapped(outcome, width, RAY), ...rowsText(record, width)].join('\n');
+  });
+}
+
+function rowsText(record: StageRecord, width: number): string[] {
+  const { next, missing, assumptions } = record;
   const row = (label: string, text: string): string[] =>
     text === '' ? [] : [labelled(label, text, { left: 6, width })];
   return [
-    wrapped(`${side} ${ORDINAL[ray]}: ${outcomeText(record)} [${markText(record)}]`, width, RAY),
     ...row(next.urgent ? 'URGENT' : 'next', `${next.step} [${markText(next)}]`),
     ...row('why', next.why),
     ...row('review', next.review),
@@ -41,7 +54,7 @@ function rayText(record: StageRecord, width: number): string {
     ...row('questioned', evidenceText(record, 'questions')),
     ...row('missing', missing.join('; ')),
     ...row('assumed', assumptions.join('; ')),
-  ].join('\n');
+  ];
 }
 
 /** The clinician's own stage stands beside the computed one. */
