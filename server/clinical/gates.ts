@@ -167,7 +167,11 @@ export function isStatedPainless(visit: VisitFacts, side: Side, ray: Ray): boole
   const painfulDrawer = clearFacts(visit.facts, 'drawer', { side, ray }).some(({ values }) =>
     values.pain?.words.includes('painful'),
   );
-  return noTenderness && denied && !felt && !painfulDrawer;
+  // What was written of the pain and not understood may be the pain.
+  const unread = visit.verbatim.some(
+    ({ section, subject }) => section === 'pain' && !(subject?.at === 'ray' && subject.ray !== ray),
+  );
+  return noTenderness && denied && !felt && !painfulDrawer && !unread;
 }
 /** What is said of pain at the ray and in its foot. */
 const painOf = (visit: VisitFacts, side: Side, ray: Ray): Answer<'pain'>[] => [

@@ -1,0 +1,240 @@
+import { describe, expect, it } from 'vitest';
+import { CAUTIONS, PATH_ROWS } from '../../server/clinical/path-rows.ts';
+import { analyses, rayOf, wrap } from './note.ts';
+
+// The path: common practice. Each row has a note that reaches it and, where it matters, one that nearly does.
+const TWO = '2nd tender plate, drawer 2, medial';
+const rowOf = (text: string): string => rayOf(text).next.row;
+const TORN = 'mri 2nd tear full';
+/** A first visit that plans tape, and the review some weeks later. */
+const course = (date: string, review: string): string =>
+  `${wrap(`${TWO}\nplan tape 2nd 8 weeks; stiff-insert`, 'scales drawer 0-4', 'visit 2026-01-05 first right')}
+visit ${date} review right
+${review}
+`;
+
+const CASES: Readonly<Record<string, { reaches: readonly string[]; not: readonly string[] }>> = {
+  infection: {
+    reaches: [
+      '2nd hot, tender plate, drawer 2\nfever',
+      '2nd red\nfever 38.6°C',
+      `${TWO}\nwound pus`,
+      `${TWO}\nwound spreading`,
+    ],
+    not: ['2nd hot, tender plate, drawer 2', `${TWO}\nfever`, `${TWO}\nwound clean`, '2nd hot, drawer 2\nafebrile'],
+  },
+  ischaemia: {
+    reaches: ['2nd colour white', '2nd colour blue, dislocated old', '2nd cold, tender plate, drawer 2'],
+    not: ['2nd colour pink, tender plate, drawer 2', `${TWO}\n3rd colour white`],
+  },
+  'acute dislocation': {
+    reaches: [
+      '2nd dislocated',
+      '2nd dislocated acute 2 hours, colour pink',
+      '2nd tender plate, drawer 4',
+      'xray wb; 2nd dislocated',
+      '2nd dislocated since 2026-03-08',
+    ],
+    not: [
+      '2nd dislocated old irreducible, tender plantar',
+      '2nd no dislocation, drawer 2',
+      'xray wb; 2nd subluxed\n2nd drawer 2',
+    ],
+  },
+  'neuropathic hot foot': {
+    reaches: ['2nd hot, swelling, tender none\nsense lost', '2nd wound open\nsense monofilament 3/10'],
+    not: [
+      '2nd hot, swelling, tender none\nsense normal',
+      '2nd wound healed\nsense reduced',
+      '2nd swelling, drawer 2\nsense reduced',
+    ],
+  },
+  growing: {
+    reaches: [wrap(TWO, 'patient QA-2 born 2011\nscales drawer 0-4')],
+    not: [wrap(TWO, 'patient QA-2 born 2000\nscales drawer 0-4'), TWO],
+  },
+  bone: {
+    reaches: ['history trigger load-rise\n2nd tender shaft', `${TWO}\nxray wb; 2nd fracture`],
+    not: ['2nd tender shaft', `history trigger load-rise\n${TWO}`, `${TWO}\nxray wb; 3rd fracture`],
+  },
+  systemic: {
+    reaches: ['2nd-4th tender plate, swelling', `${TWO}\ncompression sore both feet`],
+    not: ['2nd-3rd tender plate, swelling', `${TWO}\ncompression sore`],
+  },
+  'operated, off track': {
+    reaches: [
+      `${wrap('operation 2nd weil', 'scales drawer 0-4', 'visit 2025-11-01 operation right')}visit 2026-03-09 postop right\n2nd drawer 3`,
+      `${wrap('operation 2nd weil', 'scales drawer 0-4', 'visit 2025-11-01 operation right')}visit 2026-03-09 postop right\n2nd wound open, tender none`,
+    ],
+    not: [
+      `${wrap('operation 2nd weil', 'scales drawer 0-4', 'visit 2025-11-01 operation right')}visit 2026-03-09 postop right\n3rd drawer 3\n2nd tender none`,
+    ],
+  },
+  'operated, on track': {
+    reaches: [
+      `${wrap('operation 2nd weil', 'scales drawer 0-4', 'visit 2025-11-01 operation right')}visit 2026-03-09 postop right\n2nd swelling mild, wound healed`,
+      'operation 2nd weil',
+    ],
+    not: ['2nd swelling mild', 'plan operation 2nd weil\n2nd drawer 1'],
+  },
+  'acute rupture': {
+    reaches: [`history onset sudden 2 weeks\n${TWO}`, `history injury; duration 10 days\n2nd drawer 3`],
+    not: [
+      `history onset sudden 8 weeks\n${TWO}`,
+      'history onset sudden 2 weeks\n2nd drawer 1',
+      'history onset sudden 2 weeks\n2nd tender plate',
+    ],
+  },
+  'acute injury': {
+    reaches: [
+      'history onset sudden 2 weeks\n2nd drawer 1, tender plate',
+      'history onset sudden 2 weeks\n2nd tender plate',
+    ],
+    not: [`history onset sudden 2 weeks\n${TWO}`, 'history onset gradual 2 weeks\n2nd tender plate, drawer 1'],
+  },
+  'web, joint stable': {
+    reaches: ['2nd tender none, drawer 0, straight\nweb 2 click painful', '3rd drawer 0\n2nd drawer 0\nweb 2 numbness'],
+    not: [
+      '2nd drawer 0, tender none\nweb 4 click',
+      '2nd drawer 0, tender none\nwebs 1-4 click none',
+      '2nd overlap hallux at rest, drawer 0\nweb 2 click',
+    ],
+  },
+  'web, joint unstable': {
+    reaches: [`${TWO}\nweb 2 squeeze painful`, `${TWO}\nweb 1 click`, '2nd overlap hallux at rest\nweb 2 click'],
+    not: [TWO, `${TWO}\nweb 3 click`, '2nd tender plate\nweb 2 click'],
+  },
+  lax: {
+    reaches: ['pain 2nd none\n2nd tender none, drawer 1'],
+    not: ['2nd tender none, drawer 1', 'pain 2nd none\n2nd drawer 1'],
+  },
+  'cannot stage': { reaches: ['2nd tender plate', '2nd tender plate, drawer unable'], not: [TWO] },
+  'no instability': {
+    reaches: ['2nd tender none, swelling none, drawer 0, straight'],
+    not: ['2nd tender plate, swelling, drawer 0, straight'],
+  },
+  'not staged': { reaches: [`${TWO}\nsense lost`], not: [TWO] },
+  'first course': {
+    reaches: [
+      TWO,
+      `tried met-pad 4 weeks no-relief\n${TWO}`,
+      '2nd swelling, tender plate, drawer 0',
+      `plan tape 2nd\n${TWO}`,
+    ],
+    not: [`tried tape 2nd 3 weeks\n${TWO}`, '2nd tender plate, drawer 3', 'tried tape 2nd 3 weeks\n2nd drawer 1'],
+  },
+  'course of unknown length': { reaches: [`tried tape 2nd\n${TWO}`], not: [`tried tape 2nd 3 weeks\n${TWO}`] },
+  'course running': {
+    reaches: [`tried tape 2nd 3 weeks\n${TWO}`, course('2026-02-02', TWO), `tried tape 2nd 5 weeks no-relief\n${TWO}`],
+    not: [course('2026-02-20', TWO)],
+  },
+  better: {
+    reaches: [`tried tape 2nd 8 weeks better\n${TWO}`, course('2026-03-09', `tried tape 2nd better\n${TWO}`)],
+    not: [
+      `tried tape 2nd 8 weeks partial\n${TWO}`,
+      course('2026-03-09', 'tried tape 2nd better\n2nd tender plate, drawer 3'),
+    ],
+  },
+  'response not stated': {
+    reaches: [`tried tape 2nd 8 weeks\n${TWO}`, course('2026-03-09', TWO)],
+    not: [`tried tape 2nd 2 weeks\n${TWO}`],
+  },
+  'poorly kept': {
+    reaches: [`tried tape 2nd 8 weeks irregular no-relief\n${TWO}`],
+    not: [`tried tape 2nd 8 weeks daily no-relief\n${TWO}`],
+  },
+  'failed, stage 0': {
+    reaches: ['tried tape 2nd 8 weeks no-relief\n2nd swelling, tender plate, drawer 0, straight'],
+    not: ['tried tape 2nd 8 weeks no-relief\n2nd tender plate, drawer 1'],
+  },
+  'failed, image first': {
+    reaches: [
+      `tried tape 2nd 8 weeks no-relief\n${TWO}`,
+      `tried tape 2nd 14 weeks no-relief\n${TWO}\nmri 2nd plate intact`,
+    ],
+    not: [`tried tape 2nd 8 weeks no-relief\n${TWO}\n${TORN}`],
+  },
+  escalate: {
+    reaches: [`tried tape 2nd 8 weeks no-relief\n${TWO}\n${TORN}`],
+    not: [`tried tape 2nd 14 weeks no-relief\n${TWO}\n${TORN}`, `tried tape 2nd 8 weeks worse\n${TWO}\n${TORN}`],
+  },
+  'discuss operation': {
+    reaches: [`tried tape 2nd 14 weeks no-relief\n${TWO}\n${TORN}`, `tried tape 2nd 8 weeks worse\n${TWO}\n${TORN}`],
+    not: [`tried tape 2nd 14 weeks no-relief\n${TWO}`],
+  },
+  'settle safety first': {
+    reaches: [
+      `tried tape 2nd 14 weeks no-relief\n${TWO}\n${TORN}\nplan operation 2nd plate repair`,
+      `${TWO}, overlap hallux at rest\nplan operation 2nd\ndp absent, pt 2`,
+      `${TWO}, overlap hallux at rest\npulses 2\ntried steroid web 2 2026-02\nplan operation 2nd`,
+      `${TWO}, overlap hallux at rest\npulses 2\ntried steroid 2nd\nplan operation 2nd`,
+      `${TWO}, overlap hallux at rest\npulses 2\nwound open\nplan operation 2nd`,
+    ],
+    not: [
+      `${TWO}, overlap hallux at rest\npulses 2\nplan operation 2nd`,
+      `${TWO}, overlap hallux at rest\npulses 2\ntried steroid web 2 2025-06\nplan operation 2nd`,
+      `${TWO}, overlap hallux at rest\nplan no operation`,
+    ],
+  },
+  accommodate: {
+    reaches: [
+      'pain 2nd none\n2nd overlap hallux at rest, tender none',
+      '2nd tender plate, drawer 3\ndp absent, pt absent',
+    ],
+    not: ['2nd overlap hallux at rest, tender none', '2nd tender plate, drawer 3\npulses 2'],
+  },
+  'stage 3': {
+    reaches: ['2nd tender plate, drawer 3', '2nd tender plate, overlap hallux sometimes, drawer 2'],
+    not: [TWO, '2nd tender plate, drawer positive'],
+  },
+  'stage 4': { reaches: ['2nd dislocated old irreducible, tender plantar'], not: ['2nd tender plate, drawer 3'] },
+};
+
+describe('the path', () => {
+  it('has a case for every row', () => {
+    expect(Object.keys(CASES).sort()).toEqual(PATH_ROWS.map(({ id }) => id).sort());
+  });
+  for (const [row, { reaches, not }] of Object.entries(CASES)) {
+    it.each(reaches)(`${row}: %s`, (note) => expect(rowOf(note)).toBe(row));
+    it.each(not)(`not ${row}: %s`, (note) => expect(rowOf(note)).not.toBe(row));
+  }
+});
+
+describe('the notes of these cases', () => {
+  it('are read whole, so that none passes by being misread', () => {
+    for (const { reaches, not } of Object.values(CASES))
+      for (const note of [...reaches, ...not])
+        for (const { facts } of analyses(note)) expect([note, facts.unclear, facts.verbatim]).toEqual([note, [], []]);
+  });
+});
+
+describe('what stands beside a step', () => {
+  it('a red flag is urgent, names its signs and comes before the course', () => {
+    const { next } = rayOf(`tried tape 2nd 14 weeks no-relief\n2nd hot, tender plate, drawer 2\nfever\n${TORN}`);
+    expect(next.urgent).toBe(true);
+    expect(next.why).toMatch(/fever/);
+    expect(next.statements).toHaveLength(2);
+    expect(next.cautions.join()).toMatch(/No steroid into a joint that may be infected/);
+  });
+  it.each([
+    ['tape over fragile skin', TWO, CAUTIONS.tape],
+    ['an anti-inflammatory whose risks were not asked', TWO, CAUTIONS['anti-inflammatory']],
+    ['a steroid', TWO, CAUTIONS['no steroid at an unstable joint']],
+    ['a boot', `tried tape 2nd 8 weeks no-relief\n${TWO}\n${TORN}`, CAUTIONS.boot],
+    ['a negative image', `tried tape 2nd 8 weeks no-relief\n${TWO}`, CAUTIONS['negative image']],
+    ['an image alone', `tried tape 2nd 8 weeks no-relief\n${TWO}`, CAUTIONS['image alone']],
+    ['a web change beside an unstable joint', `${TWO}\nweb 2 click`, CAUTIONS['web change']],
+    ['circulation in a dislocation', '2nd dislocated', CAUTIONS['watch circulation']],
+    ['an open growth plate', wrap(TWO, 'patient QA-3 born 2012\nscales drawer 0-4'), CAUTIONS.growing],
+  ])('warns of %s', (_, note, caution) => expect(rayOf(note).next.cautions).toContain(caution));
+  it('a planned operation is never said to be safe or refused', () => {
+    for (const { step, why, wouldChange } of PATH_ROWS)
+      expect(`${step} ${why} ${wouldChange}`).not.toMatch(/\bis safe\b|must not|contraindicated/i);
+  });
+  it('no row ranks the approaches, promises an outcome, or says what was discussed', () => {
+    for (const row of PATH_ROWS)
+      expect(`${row.step} ${row.why}`).not.toMatch(
+        /superior|better than|guarantee|was discussed|understood|% of patients/i,
+      );
+  });
+});
