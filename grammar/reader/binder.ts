@@ -77,10 +77,18 @@ export class Binder {
     const cause = causeOf(why, at, this.line);
     this.push({ is: 'unread', cause });
     this.keep(at, false);
-    const earlier = this.roles.findLastIndex(({ start }) => start === at.start);
-    if (earlier >= 0) this.roles.splice(earlier, 1);
-    this.role('reported', at);
+    this.report(at);
     if (code) this.problems.push({ code, text: cause.text, section: this.section, start: at.start, end: at.end });
+  }
+  /** Roles stand in order, so that a word which has one already is near the end. */
+  private report(at: Span): void {
+    let i = this.roles.length - 1;
+    while (i >= 0 && (this.roles[i]?.start ?? 0) > at.start) i--;
+    if (this.roles[i]?.start === at.start) this.roles.splice(i, 1);
+    else i++;
+    this.role('reported', at);
+    const last = this.roles.pop();
+    if (last) this.roles.splice(i, 0, last);
   }
   keep(at: Span, quote: boolean): void {
     const text = this.line.slice(at.start, at.end);

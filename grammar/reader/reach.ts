@@ -59,14 +59,33 @@ const BIND_BACK = new Set<string>([
  * between commas (`tender, none`) reaches the finding before it.
  */
 function unreadReach(segment: readonly Element[], before: Draft | undefined): void {
-  const alone = findings(segment).length === 0;
+  const [first, ...later] = findings(segment);
+  const near = neighbours(segment);
+  const opener = segment.findIndex(({ is }) => is === 'unread');
   segment.forEach((element, i) => {
     if (element.is !== 'unread') return;
-    if (alone && BIND_BACK.has(element.cause.text.toLowerCase())) before?.causes.push(element.cause);
-    const left = findings(segment.slice(0, i)).at(-1);
-    const right = findings(segment.slice(i + 1));
-    for (const draft of left ? [left, ...right.slice(0, 1)] : right) draft.causes.push(element.cause);
+    const { left, right } = near[i] ?? {};
+    if (!first && BIND_BACK.has(element.cause.text.toLowerCase())) before?.causes.push(element.cause);
+    for (const draft of [left, right]) draft?.causes.push(element.cause);
+    if (i === opener && !left) for (const draft of later) draft.causes.push(element.cause);
   });
+}
+
+/** The nearest finding on each side of every element, in one pass each way. */
+function neighbours(segment: readonly Element[]): { left?: Draft; right?: Draft }[] {
+  const near: { left?: Draft; right?: Draft }[] = segment.map(() => ({}));
+  const fill = (side: 'left' | 'right', order: readonly number[]) => {
+    let last: Draft | undefined;
+    for (const i of order) {
+      const [place, element] = [near[i], segment[i]];
+      if (place && last) place[side] = last;
+      if (element?.is === 'finding') last = element.draft;
+    }
+  };
+  const indices = [...segment.keys()];
+  fill('left', indices);
+  fill('right', indices.toReversed());
+  return near;
 }
 
 /** Findings that name a part of the toe: a sign beside them may be of the part (`pip tender`), not of the joint. */
@@ -110,15 +129,15 @@ function unusedSubject(segment: readonly Element[]): Cause | undefined {
  */
 function loneSubjects(segment: readonly Element[], before: Draft | undefined): Cause | undefined {
   let trailing: Cause | undefined;
+  const near = neighbours(segment);
   segment.forEach((element, i) => {
     if (element.is !== 'subject') return;
-    const rest = segment.slice(i + 1);
-    const next = rest[0];
-    if (next && next.is !== 'subject' && findings(rest).length > 0) return;
+    const next = segment[i + 1];
+    const right = near[i]?.right;
+    if (next && next.is !== 'subject' && right) return;
     const { start, end } = element.subject;
     const cause: Cause = { why: 'subject without finding', text: '', start, end };
-    const left = findings(segment.slice(0, i)).at(-1) ?? (i === 0 ? before : undefined);
-    const right = next ? findings(rest)[0] : undefined;
+    const left = near[i]?.left ?? (i === 0 ? before : undefined);
     for (const draft of [left, right]) draft?.causes.push(cause);
     if (left && !next) trailing = cause;
   });

@@ -14,6 +14,7 @@ checkRules({
     ['2nd zzq drawer 2', 'unclear: drawer', 'unknown-word'],
     ['zzq 2nd drawer 2', 'unclear: drawer', 'unknown-word'],
     ['2nd swelling, zzq drawer 2', '2 swelling; unclear: drawer', 'unknown-word'],
+    ['2nd zzq yyq tender swelling', 'unclear: tenderness; unclear: swelling', 'unknown-word unknown-word'],
     ['2nd zzq, drawer 2', '2 drawer grade=2', 'unknown-word'],
   ],
   'a distancing word makes its whole segment unclear': [
