@@ -8,7 +8,7 @@ import type {
   SubjectNode,
   VerbatimNode,
 } from '../../grammar/syntax.ts';
-import { LESSER_RAYS, type Ray, type Side, type Value } from '../../grammar/values.ts';
+import { LESSER_RAYS, type Ray, type Side, type Span, type Value } from '../../grammar/values.ts';
 import type {
   Allowance,
   AnyFact,
@@ -232,8 +232,12 @@ class FactReader {
     const bySegment = new Map<number, (FindingNode | VerbatimNode)[]>();
     for (const node of unread) bySegment.set(node.segment, [...(bySegment.get(node.segment) ?? []), node]);
     for (const nodes of bySegment.values()) {
-      const start = Math.min(...nodes.map((node) => node.start));
-      const end = Math.max(...nodes.map((node) => node.end));
+      const quote = nodes.every((each) => 'quote' in each && each.quote);
+      const inner = {
+        start: Math.min(...nodes.map(({ start }) => start)),
+        end: Math.max(...nodes.map(({ end }) => end)),
+      };
+      const { start, end } = quote ? inner : wholeWords(text, inner);
       const node = nodes.find(({ subject }) => subject)?.subject ?? heading.subject;
       const only = node ? this.expand(node) : [];
       const side = node?.side ?? heading.side ?? this.visitSide;
@@ -241,12 +245,20 @@ class FactReader {
         text: text.slice(start, end),
         place: { line, start, end },
         section: statement.section,
-        quote: nodes.every((each) => 'quote' in each && each.quote),
+        quote,
         ...(only.length === 1 && only[0] ? { subject: only[0] } : {}),
         ...(side && side !== 'both' ? { side } : {}),
       });
     }
   }
+}
+
+/** Widens a span to the words that it stands in: a `?` or a bracket that touches a word is part of what was written. */
+function wholeWords(text: string, span: Span): Span {
+  let { start, end } = span;
+  while (start > 0 && /[^\s,;.]/.test(text.charAt(start - 1))) start -= 1;
+  while (end < text.length && /[^\s,;.]/.test(text.charAt(end))) end += 1;
+  return { start, end };
 }
 
 const FOOT: Subject = { at: 'foot' };

@@ -28,10 +28,11 @@ export const wrongSide = defineRule({
     if (visit.side !== 'right' && visit.side !== 'left') return;
     const reported = new Set<string>();
     for (const fact of visit.facts) {
-      if (!fact.side || fact.side === visit.side || reported.has(fact.statement)) continue;
+      const once = `${fact.origin.place.line} ${subjectKey(fact.subject, fact.side)}`;
+      if (!fact.side || fact.side === visit.side || reported.has(once)) continue;
       const bothSides = visit.facts.some((other) => other.statement === fact.statement && other.side === visit.side);
       if (bothSides) continue;
-      reported.add(fact.statement);
+      reported.add(once);
       yield {
         place: fact.origin.place,
         message: `This says ${subjectKey(fact.subject, fact.side)}, but the visit is of the ${visit.side} foot. Correct one of them.`,
