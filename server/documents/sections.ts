@@ -144,11 +144,15 @@ function verbatimSentence(text: Verbatim, visit: VisitFacts, paragraph: string):
 /** A side in the text's own words needs no other beside it. */
 const SAYS_SIDE = /\b(right|left|both|bilateral|[rl]t?|[rl]\d)\b/i;
 
+/** Does the text itself name the ray or the web, `2nd` or `ray 2`? A bare `2` is a value. */
+const namesNumber = (text: string, number: number): boolean =>
+  new RegExp(`\\b(${number}(st|nd|rd|th)|(rays?|toes?|mtps?|mtpjs?|mts?|webs?|spaces?) ${number})\\b`, 'i').test(text);
+
 function underOf({ text, subject, side }: Verbatim, visit: VisitFacts): string {
   if (SAYS_SIDE.test(text)) return '';
   const site: Site = { subject: subject ?? { at: 'foot' }, ...(side ? { side } : {}) };
   const { text: place } = placeOf([site], nounOf(site), visit.side);
   const number = subject?.at === 'ray' ? subject.ray : subject?.at === 'web' ? subject.web : undefined;
-  const says = number !== undefined && text.includes(`${number}`) && side === visit.side;
+  const says = number !== undefined && namesNumber(text, number) && side === visit.side;
   return place && !says && site.side ? ` under ${place}` : '';
 }
