@@ -2,6 +2,7 @@ import { analyseNote } from '../clinical/analyse.ts';
 import { type ClinicNote, COMPUTED_TITLE, clinicNote, renderText, URGENT_TITLE } from '../documents/clinic-note.ts';
 import { Refusal, type Run } from './command.ts';
 import { wrapped } from './layout.ts';
+import { findNotes } from './paths.ts';
 import { eachNote } from './read-note.ts';
 import { isoDate, type Visit } from './stage-records.ts';
 
@@ -9,8 +10,8 @@ const RULE = '-'.repeat(72);
 
 /** `forefoot write`: the clinic note of one visit; what is computed stands apart, above and below a line. */
 export const write: Run = async ({ paths, today, visit, filed }, terminal) => {
-  const [path = ''] = paths;
-  const failed = await eachNote([path], terminal, async ({ file, text }) => {
+  oneNoteOnly(paths);
+  const failed = await eachNote(paths, terminal, async ({ file, text }) => {
     const { header, visits } = analyseNote(text, today);
     const notes = visitsOf(file, visits, visit).map(({ analysis }) => clinicNote(analysis, header));
     const texts = notes.map((note) => (filed ? renderText(note, { computed: false }) : apart(note)));
@@ -27,6 +28,12 @@ export const write: Run = async ({ paths, today, visit, filed }, terminal) => {
   });
   return failed === 0 ? 0 : 2;
 };
+
+function oneNoteOnly(paths: readonly string[]): void {
+  const found = findNotes(paths);
+  found.next();
+  if (!found.next().done) throw new Refusal(`write takes one note, and ${paths.join(' ')} names several`);
+}
 
 /** The newest visit, or all of the day that is asked for. */
 function visitsOf(file: string, visits: readonly Visit[], asked: string | undefined): Visit[] {
