@@ -1,7 +1,8 @@
 import type { Section } from '../../grammar/lexicon/entry.ts';
 import type { Side } from '../../grammar/values.ts';
+import type { AnyFact } from '../clinical/facts.ts';
 import type { Group } from './groups.ts';
-import { conjugate } from './phrases/phrase.ts';
+import { conjugate, spaced } from './phrases/phrase.ts';
 import type { Piece } from './pieces.ts';
 import { type Place, placeOf } from './places.ts';
 import { list, type Part, plain, type Run, type Sentence, sentence, told } from './sentence.ts';
@@ -51,11 +52,12 @@ function where(group: Group, place: Place): Part {
 const SAYS_FOOT: ReadonlySet<string> = new Set(['redness', 'hot', 'wound', 'pain', 'image-other']);
 
 function there(group: Group, place: Place, led: boolean): Part[] {
-  const run = ({ piece, facts }: Said): Run =>
-    told(piece.shape.is === 'there' ? piece.shape.text + piece.quote : '', facts);
+  const run = ({ piece, facts }: Said): Run => told(rest(piece), facts);
   const is = (absent: boolean) => (each: Said) => each.piece.shape.is === 'there' && each.piece.shape.absent === absent;
   const present = group.said.filter(is(false)).map(run);
   const absent = group.said.filter(is(true)).map(run);
+  // `no hallux valgus or widening of the gap between the toes`, and not the other way round.
+  absent.sort((a, b) => Number(a.text.includes(' between ')) - Number(b.text.includes(' between ')));
   const none: Part = absent.length > 0 ? ['no ', list(absent, ' or ')] : '';
   const at = where(group, place);
   const after: Part = plain(at) ? [' ', at] : '';
@@ -84,14 +86,31 @@ function predicates(said: readonly Said[], plural: boolean): Part {
 /** Long enough to need a comma before the next predicate. */
 const isLong = (text: string): boolean => text.includes(',') || text.includes(' and ') || text.split(' ').length > 6;
 
-const rest = ({ shape, quote }: Piece): string => (shape.is === 'there' ? shape.text : shape.predicate.rest) + quote;
+/** What a piece says, with the words that were quoted beside it in brackets. */
+function rest({ shape, quote }: Piece): string {
+  const text = shape.is === 'there' ? shape.text : shape.predicate.rest;
+  if (quote === '') return text;
+  return text.endsWith(')') ? `${text.slice(0, -1)}; ${quote})` : spaced(text, `(${quote})`);
+}
 
-/** `no swelling, no tenderness, straight`: what the word `normal` said. */
-const panel = (said: readonly Said[]): Part =>
-  said.map(({ piece, facts }, at) => {
+/** `no swelling, no tenderness, straight`: what the word `normal` said, and what was quoted beside it. */
+function panel(said: readonly Said[]): Part {
+  const members = new Map<string, AnyFact[]>();
+  for (const { piece, facts } of said) {
     const no = piece.shape.is === 'there' && piece.shape.absent ? 'no ' : '';
-    return [at > 0 ? ', ' : '', told(no + rest(piece), facts)];
-  });
+    const text = no + rest({ ...piece, quote: '' });
+    members.set(text, [...(members.get(text) ?? []), ...facts]);
+  }
+  const runs = [...members].map(([text, facts]) => told(text, facts));
+  const quotes = [...new Set(said.map(({ piece }) => piece.quote))].filter((quote) => quote !== '');
+  const quoted = quotes.map((quote) =>
+    told(
+      `; ${quote}`,
+      said.filter(({ piece }) => piece.quote === quote).flatMap(({ facts }) => facts),
+    ),
+  );
+  return [list(runs, ', '), ...quoted];
+}
 
 /** Findings that are their own subject; those with an equal predicate share it. */
 function own(group: Group, place: Place): Part[] {

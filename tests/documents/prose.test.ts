@@ -48,6 +48,38 @@ describe('equal facts of several places', () => {
   });
 });
 
+describe('quoted words', () => {
+  test.each([
+    ['2nd paper holds "just"', 'The second toe held the paper ("just").'],
+    [
+      'us 2nd tear full distal "in the report"',
+      'On ultrasound, there was a full tear of the plantar plate (distal; "in the report") at the second ray.',
+    ],
+    [
+      '4th normal "as on the left"',
+      'The fourth ray was recorded as normal (no swelling, no tenderness, straight, not overlapping; "as on the left").',
+    ],
+  ])('stand beside what they were said of: %s', (line, sentence) => {
+    expect(prose(line)).toEqual([sentence]);
+  });
+});
+
+describe('lists', () => {
+  test('read one way only', () => {
+    expect(prose('stand no gap 2-3; no hv')).toEqual([
+      'On standing, there was no hallux valgus or widening of the gap between the second and third toes.',
+    ]);
+    expect(prose('pain 2nd plantar 6/10 aching rest')).toEqual([
+      'At the second ray there was aching plantar pain of 6/10 at rest.',
+    ]);
+  });
+  test('begin again where the verb changes', () => {
+    expect(prose('2nd medial 12°, extended, paper weak')).toEqual([
+      'The second toe was deviated medially by 12° and extended at the MTP joint, and held the paper weakly.',
+    ]);
+  });
+});
+
 describe('the side', () => {
   test("is not repeated where it is the visit's", () => {
     expect(prose('2nd straight')).toEqual(['The second toe was straight.']);
@@ -96,6 +128,12 @@ describe('silence and doubt', () => {
   test('an unclear finding stands only as written', () => {
     expect(prose('2nd deviated funny')).toEqual([
       'As written under the second ray, not interpreted: "deviated funny".',
+    ]);
+  });
+  test('a doubt that touches a word is quoted with it', () => {
+    expect(prose('4th ?drawer 1')).toEqual(['As written under the fourth ray, not interpreted: "?drawer 1".']);
+    expect(prose('4th deviated (funny)')).toEqual([
+      'As written under the fourth ray, not interpreted: "deviated (funny)".',
     ]);
   });
   test.each([

@@ -56,6 +56,9 @@ const trigger: Own<'trigger'> = {
   absent: ({ what }) => (what ? was('denied as the trigger', what) : was('no trigger', 'there')),
 };
 
+/** `on push-off`, `at night`: said after the pain; `burning` before it. */
+const isCircumstance = (text: string): boolean => /^(on|at) /.test(text);
+
 const pain: TherePhrase<'pain'> = {
   shape: 'there',
   name: 'pain',
@@ -74,9 +77,10 @@ const pain: TherePhrase<'pain'> = {
     },
   },
   present: ({ place, score, character }) => {
-    const when = character && /\b(on|at) /.test(character) ? character : undefined;
-    const scored = spaced(when ? undefined : character, place, 'pain', score && `of ${score}`);
-    return when && /^(on|at) /.test(when) ? `${scored} ${when}` : commas(scored, when);
+    const all = character?.split(' and ') ?? [];
+    const when = all.filter(isCircumstance);
+    const kind = all.filter((each) => !isCircumstance(each));
+    return spaced(kind.join(', '), place, 'pain', score && `of ${score}`, when.join(' and '));
   },
   absent: ({ place, score, character }) => commas(spaced(place, 'pain', score && `of ${score}`), character),
 };

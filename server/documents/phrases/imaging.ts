@@ -16,7 +16,7 @@ const view: OwnPhrase<'view'> = {
   by: 'taken',
   topic: 'angles',
   wording: { load: { 'weight-bearing': 'weight-bearing', 'not weight-bearing': 'not weight-bearing' } },
-  present: ({ load }) => was(load ?? 'recorded as written'),
+  present: ({ load }) => was(load ?? 'given as written'),
   absent: ({ load }) => was(commas('recorded as absent', load)),
 };
 
@@ -26,7 +26,7 @@ const hva: OwnPhrase<'hva'> = {
   by: 'measured',
   topic: 'angles',
   wording: {},
-  present: ({ angle }) => was(angle ?? 'recorded as written'),
+  present: ({ angle }) => was(angle ?? 'given as written'),
   absent: ({ angle }) => was(commas('recorded as absent', angle)),
 };
 
@@ -53,7 +53,7 @@ const joint: SubjectPhrase<'film-joint'> = {
   wording: {
     state: { congruent: 'congruent', subluxed: 'subluxed', dislocated: 'dislocated', narrowed: 'narrowed' },
   },
-  present: ({ state }) => was(state ?? 'recorded as written'),
+  present: ({ state }) => was(state ?? 'given as written'),
   absent: ({ state }) => was(state ? `not ${state}` : 'recorded as negative'),
 };
 

@@ -88,7 +88,8 @@ const operation: OwnPhrase<'operation'> = {
       amputation: 'amputation',
     },
   },
-  present: ({ procedure, on }) => planned(spaced('planned', on, procedure && `(${procedure})`)),
+  present: ({ procedure, on }) =>
+    planned(spaced('planned', on && `to take place ${on}`, procedure && `(${procedure})`)),
   absent: ({ procedure, on }) => planned(spaced('not planned', on, procedure && `(${procedure})`)),
 };
 

@@ -33,22 +33,23 @@ const compression: OwnPhrase<'compression'> = {
   name: 'compression of the MTP joints',
   by: 'done',
   wording: { pain: { sore: 'sore', painless: 'painless' } },
-  present: ({ pain }) => was(pain ?? 'recorded, its result given as written'),
+  present: ({ pain }) => was(pain ?? 'given as written'),
   absent: ({ pain }) => was(commas('negative', pain)),
 };
 
 const sensation: OwnPhrase<'sensation'> = {
   shape: 'own',
   name: 'sensation',
+  noun: 'toe',
+  preposition: { ray: 'at', web: 'in', foot: 'in' },
+  placeLast: true,
   by: 'tested',
   topic: 'feeling',
   wording: { state: { normal: 'normal', reduced: 'reduced', lost: 'lost' } },
   present: ({ state, monofilament }) => {
     const felt = monofilament && `${monofilament} sites felt`;
     if (state) return was(commas(state, felt && `with ${felt} with the monofilament`));
-    return felt
-      ? was(`felt at ${monofilament} sites`, 'the monofilament')
-      : was('recorded, its result given as written');
+    return felt ? was(`felt at ${monofilament} sites`, 'the monofilament') : was('given as written');
   },
   absent: ({ state, monofilament }) => was(commas('absent', state, monofilament && `with ${monofilament} sites felt`)),
 };
@@ -65,7 +66,7 @@ const pulse = <F extends Pulse>(
   by: 'examined',
   topic: 'pulses',
   wording: PALPATION,
-  present: ({ grade, felt }: Said<Pulse>) => was(commas(felt, grade) || 'recorded as written'),
+  present: ({ grade, felt }: Said<Pulse>) => was(commas(felt, grade) || 'given as written'),
   absent: ({ grade, felt }: Said<Pulse>) => was(commas('absent', felt, grade)),
 });
 
@@ -76,7 +77,7 @@ const refill: OwnPhrase<'capillary-refill'> = {
   by: 'tested',
   topic: 'perfusion',
   wording: { state: { normal: 'normal', delayed: 'delayed' } },
-  present: ({ time, state }) => was(commas(state, time) || 'recorded as written'),
+  present: ({ time, state }) => was(commas(state, time) || 'given as written'),
   absent: ({ time, state }) => was(commas('absent', state, time)),
 };
 
