@@ -40,14 +40,16 @@ export function pathInputs(view: GateView, stage: RayStage): PathInputs {
   const years = ageInYears(visit, header);
   const unstable = drawer.every((step) => step !== 'not done' && step >= 1);
   const stable = drawer.every((step) => step === 0);
-  const staged = stageInput(stage);
+  const staged = stageInput(stage) === 'cannot' && isQuiet(view) ? 'quiet' : stageInput(stage);
   return {
     flag: redFlagOf(view)?.flag ?? 'none',
     growing: years !== undefined && years < 18,
     bone:
       fractured(view) ||
       (tenderShaft(view) &&
-        clearFacts(visit.facts, 'trigger').some(({ values }) => values.what?.words.includes('load-rise'))),
+        clearFacts(visit.facts, 'trigger').some(
+          ({ status, values }) => status === 'present' && values.what?.words.includes('load-rise'),
+        )),
     systemic: isSystemic(visit),
     operated: operatedTrack(view),
     acuteRupture: isAcuteInjury(visit) === true && drawer.every((step) => step !== 'not done' && step >= 2),
@@ -68,6 +70,22 @@ const tenderShaft = ({ visit, side, ray }: GateView): boolean =>
   clearFacts(visit.facts, 'tenderness', { side, ray }).some(
     (fact) => fact.status === 'present' && fact.values.place?.words.includes('shaft'),
   );
+
+/** Stated straight, neither tender nor swollen, and no drawer that says otherwise; silence counts for none of them. */
+function isQuiet({ visit, side, ray }: GateView): boolean {
+  const drawer = ask(visit.facts, 'drawer', { side, ray });
+  const untested = drawer.is === 'not mentioned' || (drawer.is === 'stated' && drawer.fact.status === 'not done');
+  const denied = (['tenderness', 'swelling', 'deviation'] as const).every((finding) => {
+    const answer = ask(visit.facts, finding, { side, ray });
+    return answer.is === 'stated' && answer.fact.status === 'absent' && !('place' in answer.fact.values);
+  });
+  const pain = ask(visit.facts, 'pain', { side, ray });
+  const others = (['dislocated', 'overlap', 'extension', 'lifted', 'hot', 'redness'] as const).every((finding) => {
+    const answer = ask(visit.facts, finding, { side, ray });
+    return answer.is === 'not mentioned' || (answer.is === 'stated' && answer.fact.status === 'absent');
+  });
+  return untested && denied && others && (pain.is === 'not mentioned' || isStatedPainless(visit, side, ray));
+}
 
 const fractured = ({ visit, side, ray }: GateView): boolean =>
   clearFacts(visit.facts, 'image-other', { side }).some(

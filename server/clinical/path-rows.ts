@@ -14,8 +14,8 @@ export interface PathInputs {
   readonly acuteRupture: boolean;
   readonly web: boolean;
   readonly joint: 'stable' | 'unstable' | 'unknown';
-  /** The lower stage of a span, unless overlap or dislocation is in it. */
-  readonly stage: 'lax' | 'none found' | 'not used' | 'acute injury' | 'cannot' | 0 | 1 | 2 | 3 | 4;
+  /** `quiet`: no drawer, but stated straight, neither tender nor swollen. Else the lower stage of a span, unless overlap or dislocation is in it. */
+  readonly stage: 'lax' | 'none found' | 'not used' | 'acute injury' | 'quiet' | 'cannot' | 0 | 1 | 2 | 3 | 4;
   readonly course: Course['length'];
   readonly response: Course['response'];
   readonly kept: Course['kept'];
@@ -215,6 +215,16 @@ export const PATH_ROWS: readonly PathRow[] = [
     wouldChange: 'Pain or tenderness at the joint.',
     cautions: [],
     review: 'if symptoms come',
+  },
+  {
+    ...practice,
+    id: 'quiet ray',
+    when: ({ stage }) => stage === 'quiet',
+    step: 'Nothing to treat at this ray as far as it was examined; add the drawer if the pain is near it.',
+    why: 'The ray is stated straight and neither tender nor swollen; its drawer is not recorded.',
+    wouldChange: 'A positive drawer, tenderness, swelling, or drift of the toe.',
+    cautions: [],
+    review: 'at the next visit, as the neighbour of the painful ray',
   },
   {
     ...practice,

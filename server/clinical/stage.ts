@@ -97,6 +97,7 @@ export function missingSteps(possible: Possible): ExamStep[] {
   const decided = decide(possible);
   // Without a drawer nothing else is asked for: whatever it shows, it says what to ask next (common practice).
   if (decided.rows.includes('no drawer') && !decided.rows.includes('dislocated')) return [STEPS.drawer];
+  if (possible.dislocated.length > 1) return [POSSIBLE_DISLOCATION];
   const open = (Object.keys(STEPS) as (keyof typeof STEPS)[]).filter((key) => isOpen(possible, key));
   const width = widthOf(decided.outcome);
   for (let size = 1; size <= Math.min(3, open.length); size++) {
@@ -105,6 +106,10 @@ export function missingSteps(possible: Possible): ExamStep[] {
   }
   return [];
 }
+const POSSIBLE_DISLOCATION: ExamStep = {
+  finding: 'film-joint',
+  ask: 'take a film and say whether the joint is dislocated and, if so, since when',
+};
 const isOpen = (possible: Possible, key: keyof typeof STEPS): boolean =>
   possible[key].length > 1 ||
   (key === 'drawer' && possible.drawer[0] === 'not done') ||

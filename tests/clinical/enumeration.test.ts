@@ -120,7 +120,7 @@ const INPUTS = {
   acuteRupture: [false, true],
   web: [false, true],
   joint: ['stable', 'unstable', 'unknown'],
-  stage: ['lax', 'none found', 'not used', 'acute injury', 'cannot', 0, 1, 2, 3, 4],
+  stage: ['lax', 'none found', 'not used', 'acute injury', 'quiet', 'cannot', 0, 1, 2, 3, 4],
   course: ['none', 'unknown', 'under six weeks', 'six to twelve weeks', 'twelve weeks or more'],
   response: ['better', 'not better', 'not stated'],
   kept: ['well', 'poorly', 'not stated'],
@@ -181,7 +181,7 @@ describe('every combination of path inputs', () => {
     count++;
   }
   it('has one row, and every row is reached', () => {
-    expect(count).toBe(5 * 2 * 2 * 2 * 3 * 2 * 2 * 3 * 10 + 10 * 5 * 3 * 3 * 3 * 2 * 3 * 2);
+    expect(count).toBe(5 * 2 * 2 * 2 * 3 * 2 * 2 * 3 * 11 + 11 * 5 * 3 * 3 * 3 * 2 * 3 * 2);
     expect([...reached.keys()].sort()).toEqual(PATH_ROWS.map(({ id }) => id).sort());
     expect(new Set(PATH_ROWS.map(({ id }) => id)).size).toBe(PATH_ROWS.length);
   });

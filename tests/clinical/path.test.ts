@@ -109,6 +109,22 @@ const CASES: Readonly<Record<string, { reaches: readonly string[]; not: readonly
     not: ['2nd tender none, drawer 1', 'pain 2nd none\n2nd drawer 1'],
   },
   'cannot stage': { reaches: ['2nd tender plate', '2nd tender plate, drawer unable'], not: [TWO] },
+  'quiet ray': {
+    reaches: [
+      '2nd normal',
+      '2nd tender none, swelling none, straight',
+      'pain 3rd 6/10\n2nd normal\n2nd drawer not done',
+    ],
+    not: [
+      '2nd tender none, straight',
+      '2nd tender none, swelling none, straight, drawer unable',
+      'pain 2nd 6/10\n2nd normal',
+      '2nd normal\n2nd ?dislocated',
+      '2nd normal\n2nd drawer 1',
+      '2nd normal\n2nd hot',
+      '2nd normal\nstand 2nd lifted 3 mm',
+    ],
+  },
   'no instability': {
     reaches: ['2nd tender none, swelling none, drawer 0, straight'],
     not: ['2nd tender plate, swelling, drawer 0, straight'],

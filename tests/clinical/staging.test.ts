@@ -41,6 +41,10 @@ describe('row 1: dislocated at rest', () => {
     expect(stageOf('xray wb, 2nd dislocated\n2nd tender plantar, drawer 2')).toBe('cannot stage');
     expect(stageOf('2nd dislocated old irreducible, tender plantar\nxray wb; 2nd dislocated')).toBe('4');
   });
+  it('that is doubtful has no stage, and asks for a film', () => {
+    expect(stageOf('2nd ?dislocated, drawer 2')).toBe('cannot stage');
+    expect(rayOf('2nd ?dislocated, drawer 2').missing.map(({ finding }) => finding)).toEqual(['film-joint']);
+  });
   it('a dislocation denied is none', () => {
     expect(stageOf('2nd no dislocation, tender plate, drawer 2')).toBe('2');
   });
