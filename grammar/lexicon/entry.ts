@@ -72,6 +72,8 @@ export interface Lead {
   /** The word itself denies the finding (`straight`). */
   readonly absent?: true;
   readonly sections?: readonly Section[];
+  /** A noun: `no fracture` denies just that. An adjective (`not medial`) stays unclear. */
+  readonly noun?: true;
 }
 
 /** One finding of the language; completion, hover, formatting, highlighting and reference derive from it. */

@@ -119,12 +119,12 @@ export const PLAN = [
     word: 'image',
     forms: ['imaging', 'request'],
     leads: {
-      mri: { gives: { by: 'mri' } },
-      us: { gives: { by: 'us' } },
-      ultrasound: { gives: { by: 'us' } },
-      xray: { gives: { by: 'xray' } },
-      'x-ray': { gives: { by: 'xray' } },
-      film: { gives: { by: 'xray' } },
+      mri: { gives: { by: 'mri' }, noun: true },
+      us: { gives: { by: 'us' }, noun: true },
+      ultrasound: { gives: { by: 'us' }, noun: true },
+      xray: { gives: { by: 'xray' }, noun: true },
+      'x-ray': { gives: { by: 'xray' }, noun: true },
+      film: { gives: { by: 'xray' }, noun: true },
     },
     slots: {
       by: words({

@@ -201,6 +201,7 @@ export class Binder {
       draft.status = 'absent';
       draft.statusGiven = true;
     }
+    if (claim.lead?.noun) draft.led = Object.keys(claim.lead.gives ?? {});
     for (const [slot, value] of Object.entries(claim.lead?.gives ?? {}))
       setSlot(draft, slot, { is: 'word', words: [value] }, at);
     this.current = draft;

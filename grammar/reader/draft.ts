@@ -19,6 +19,8 @@ export interface Draft {
   statusGiven: boolean;
   /** Denied by a `no` before it. */
   denied: boolean;
+  /** Slots that the leading word itself gave: `no fracture` denies that fracture, it has no value beside the denial. */
+  led?: readonly string[];
   /** A value of its own starts with `no` (`no pain`): what follows may belong to that denial. */
   deniesPart?: boolean;
   doubted?: Span;
@@ -85,7 +87,10 @@ export function finished(draft: Draft, line: string): FindingNode {
   const add = (why: CauseKind, at: Span) => draft.causes.push(causeOf(why, at, line));
   const { status } = draft;
   const valued = hasValue(draft);
-  if (valued && (status === 'absent' || status === 'avoid')) add('absent with value', draft.word);
+  const beyondLead = Object.keys(draft.slots).some(
+    (slot) => !draft.led?.includes(slot) && !draft.entry?.slots[slot]?.locating,
+  );
+  if (beyondLead && (status === 'absent' || status === 'avoid')) add('absent with value', draft.word);
   if (Object.keys(draft.slots).length > 0 && (status === 'not done' || status === 'unable'))
     add('absent with value', draft.word);
   if (lacksResult(draft)) add('no result', draft.word);

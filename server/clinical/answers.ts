@@ -60,3 +60,13 @@ export const isStated = (
   status: 'present' | 'absent',
   about: About = {},
 ): boolean => clearFacts(facts, finding, about).some((fact) => fact.status === status);
+
+/** Films of a ray that show its joint dislocated; a film that denies it does not. */
+export const dislocatedFilms = (facts: readonly AnyFact[], about: About): FactOf<'film-joint'>[] =>
+  clearFacts(facts, 'film-joint', about).filter(
+    ({ status, values }) => status === 'present' && values.state?.words.includes('dislocated'),
+  );
+
+/** Statements that the toe is straight. `no medial` denies one direction and says nothing of the other. */
+export const straightToe = (facts: readonly AnyFact[], about: About): FactOf<'deviation'>[] =>
+  clearFacts(facts, 'deviation', about).filter(({ status, values }) => status === 'absent' && !values.direction);

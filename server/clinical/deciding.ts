@@ -1,7 +1,7 @@
 import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { Ray, Side } from '../../grammar/values.ts';
 import type { Evidence, ExamStep } from './analysis.ts';
-import { type Answer, ask, clearFacts } from './answers.ts';
+import { type Answer, ask, clearFacts, dislocatedFilms, straightToe } from './answers.ts';
 import { ageOf, daysOf } from './dates.ts';
 import { type DrawerReading, readDrawer } from './drawer.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
@@ -117,16 +117,14 @@ function alignmentOf(
     );
   if (present.length > 0) return { values: [marked ? 'marked' : 'deviated'], facts: all };
   if (all.some(({ status }) => status === 'equivocal')) return { values: ['straight', 'deviated'], facts: all };
-  const straight = deviation.some(({ status }) => status === 'absent');
+  const straight = straightToe(facts, about).length > 0;
   return { values: [straight ? 'straight' : 'not stated'], facts: all };
 }
 
 /** Dislocated at rest, on exam or on a film. Old only where its own statement says so. */
 function dislocation(visit: VisitFacts, side: Side, ray: Ray): { values: World['dislocated'][]; facts: AnyFact[] } {
   const answer = ask(visit.facts, 'dislocated', { side, ray });
-  const film = clearFacts(visit.facts, 'film-joint', { side, ray }).filter((fact) =>
-    fact.values.state?.words.includes('dislocated'),
-  );
+  const film = dislocatedFilms(visit.facts, { side, ray });
   const stated = answer.is === 'stated' ? [answer.fact] : answer.is === 'conflicting' ? [...answer.facts] : [];
   const all: AnyFact[] = [...stated, ...film];
   const present = stated.filter(({ status }) => status === 'present');
@@ -188,8 +186,7 @@ export function supporting(visit: VisitFacts, side: Side, ray: Ray, stages: read
   for (const fact of clearFacts(facts, 'gap', { side }))
     if (fact.status === 'present' && (fact.values.between?.web === ray || fact.values.between?.web === ray - 1))
       add(fact, 'supports', 'the space beside the toe is widened');
-  const straight = clearFacts(facts, 'deviation', about).filter(({ status }) => status === 'absent');
-  for (const fact of straight) if (low >= 2) add(fact, 'questions', 'the toe is straight');
+  for (const fact of straightToe(facts, about)) if (low >= 2) add(fact, 'questions', 'the toe is straight');
   for (const finding of ['deviation', 'extension'] as const)
     for (const fact of clearFacts(facts, finding, about) as AnyFact[])
       if (fact.status === 'present' && low >= 1)

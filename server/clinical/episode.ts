@@ -72,7 +72,8 @@ function courses(before: EpisodeState, visit: VisitFacts, on: string): EpisodeSt
       const key = footKey(fact.side);
       if (fact.section === 'plan' && fact.status === 'present' && course[key] === undefined) course[key] = on;
     }
-  for (const fact of clearFacts(visit.facts, 'procedure')) delete course[footKey(fact.side)];
+  for (const fact of clearFacts(visit.facts, 'procedure'))
+    if (fact.status === 'present') delete course[footKey(fact.side)];
   return course;
 }
 

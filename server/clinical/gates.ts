@@ -129,7 +129,9 @@ export function isAcuteInjury(visit: VisitFacts): boolean | 'unknown' {
   const injured = clearFacts(visit.facts, 'trigger').some(
     (fact) => fact.status === 'present' && fact.values.what?.words.includes('injury'),
   );
-  const sudden = clearFacts(visit.facts, 'onset').some((fact) => fact.values.manner?.words.includes('sudden'));
+  const sudden = clearFacts(visit.facts, 'onset').some(
+    (fact) => fact.status === 'present' && fact.values.manner?.words.includes('sudden'),
+  );
   if (!injured && !sudden) return false;
   const days = symptomDays(visit);
   return days ? days.most < SIX_WEEKS : 'unknown';

@@ -1,5 +1,5 @@
 import { RAYS, type Ray, type Side } from '../../grammar/values.ts';
-import { ask, clearFacts, isStated } from './answers.ts';
+import { ask, clearFacts, dislocatedFilms, isStated } from './answers.ts';
 import { isOldDislocation } from './deciding.ts';
 import type { AnyFact, StatementId, VisitFacts } from './facts.ts';
 import { footSensation } from './gates.ts';
@@ -82,7 +82,7 @@ function ischaemia(view: FlagView): ReturnType<Finder> {
 function acuteDislocation(view: FlagView): ReturnType<Finder> {
   const { facts } = view.visit;
   const exam = present(clearFacts(facts, 'dislocated', view)) as Extract<AnyFact, { finding: 'dislocated' }>[];
-  const film = clearFacts(facts, 'film-joint', view).filter(({ values }) => values.state?.words.includes('dislocated'));
+  const film = dislocatedFilms(facts, view);
   const top = clearFacts(facts, 'drawer', view).filter(({ values }) => isTopGrade(values.grade));
   const old = exam.some((fact) => isOldDislocation(fact, view.visit));
   const all: AnyFact[] = [...exam, ...film, ...top];

@@ -1,6 +1,6 @@
 import { entryOf } from '../../../grammar/lexicon/index.ts';
 import type { RayAnalysis } from '../analysis.ts';
-import { ask, clearFacts, sameMeaning } from '../answers.ts';
+import { ask, clearFacts, dislocatedFilms, sameMeaning, straightToe } from '../answers.ts';
 import { type AnyFact, subjectKey } from '../facts.ts';
 import { defineRule, replace } from './define-rule.ts';
 
@@ -75,9 +75,7 @@ export const dislocatedLowDrawer = defineRule({
     for (const { side, ray } of rays) {
       const about = { side, ray };
       const exam = clearFacts(visit.facts, 'dislocated', about).filter(({ status }) => status === 'present');
-      const film = clearFacts(visit.facts, 'film-joint', about).filter(({ values }) =>
-        values.state?.words.includes('dislocated'),
-      );
+      const film = dislocatedFilms(visit.facts, about);
       const [shown] = [...exam, ...film] as AnyFact[];
       const drawer = ask(visit.facts, 'drawer', about);
       if (!shown || drawer.is !== 'stated') continue;
@@ -112,13 +110,13 @@ export const overlapStraight = defineRule({
   *check({ visit, rays }) {
     for (const { side, ray } of rays) {
       const overlap = ask(visit.facts, 'overlap', { side, ray });
-      const deviation = ask(visit.facts, 'deviation', { side, ray });
-      if (overlap.is !== 'stated' || overlap.fact.status !== 'present' || deviation.is !== 'stated') continue;
-      if (deviation.fact.status !== 'absent' || overlap.fact.values.when?.words.includes('sometimes')) continue;
+      if (overlap.is !== 'stated' || overlap.fact.status !== 'present') continue;
+      const [straight] = straightToe(visit.facts, { side, ray });
+      if (!straight || overlap.fact.values.when?.words.includes('sometimes')) continue;
       yield {
         place: overlap.fact.origin.place,
         message: 'This toe overlaps and is called straight. Correct one, or write "sometimes".',
-        related: [{ place: deviation.fact.origin.place, message: 'straight here' }],
+        related: [{ place: straight.origin.place, message: 'straight here' }],
       };
     }
   },

@@ -1,5 +1,5 @@
 import type { RayAnalysis } from '../analysis.ts';
-import { clearFacts, isStated } from '../answers.ts';
+import { clearFacts, dislocatedFilms, isStated } from '../answers.ts';
 import { isOldDislocation } from '../deciding.ts';
 import { isoDayOf, plateImages, rayKey } from '../episode.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
@@ -122,9 +122,7 @@ function isConfirmed(view: RuleView, fact: AnyFact): boolean {
     if (!reaches(fact, each)) return false;
     const key = rayKey(each.side, each.ray);
     const image = images[key] ?? view.before.plate[key];
-    const film = clearFacts(view.visit.facts, 'film-joint', each).some(({ values }) =>
-      values.state?.words.includes('dislocated'),
-    );
+    const film = dislocatedFilms(view.visit.facts, each).length > 0;
     return film || (image?.tear === 'present' && isUnstable(view, each));
   });
 }
@@ -158,9 +156,7 @@ export const acuteDislocationIncomplete = defineRule({
         ({ status }) => status === 'present',
       );
       if (dislocated.some((fact) => isOldDislocation(fact, visit))) continue;
-      const film = clearFacts(visit.facts, 'film-joint', { side, ray }).filter(({ values }) =>
-        values.state?.words.includes('dislocated'),
-      );
+      const film = dislocatedFilms(visit.facts, { side, ray });
       const [fact] = [...dislocated, ...film] as AnyFact[];
       if (!fact) continue;
       const timed = dislocated.some(({ values }) => values.for || values.at || values.on);
