@@ -1,5 +1,6 @@
 // With FOREFOOT_PICTURE=1 it also takes the picture for the README.
 import assert from 'node:assert/strict';
+import { statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { eventually, focusFile, goTo, openFile, runCommand, webview } from '../workbench.mjs';
 
@@ -7,6 +8,7 @@ const expected = {
   file: 'KM-207.forefoot',
   command: 'Forefoot Notes: Show the clinic note beside the editor',
   line: 10,
+  pictured: 19,
   stated: /The second MTP joint showed drawer grade 2 on the 0-4 scale/,
   computed: /computed clinical stage 2/,
 };
@@ -21,13 +23,15 @@ async function copied(page, file, how) {
   return page.evaluate(() => navigator.clipboard.readText());
 }
 
-async function takePicture(page, line) {
+async function takePicture(page, { file, pictured }) {
   const path = fileURLToPath(new URL('../../../client/media/note-beside-editor.png', import.meta.url));
   await page.keyboard.press('Control+B');
   await page.locator('.explorer-folders-view').waitFor({ state: 'hidden' });
-  await page.locator('.editor-instance .view-lines').first().click();
-  await goTo(page, line);
+  await focusFile(page, file);
+  await goTo(page, pictured);
+  await eventually(async () => assert.match(await webview(page).locator('#note').textContent(), /4 May 2026/));
   await page.screenshot({ path });
+  assert.ok(statSync(path).size <= 200_000, 'the picture is small enough for a README');
 }
 
 export async function run({ page, url, screenshot }) {
@@ -50,9 +54,10 @@ export async function run({ page, url, screenshot }) {
   await page.keyboard.press('Space');
   await eventually(async () => assert.match(await note.textContent(), computed));
   await screenshot('copy-computed');
-  await goTo(page, line); // The copy before has put the cursor elsewhere.
+  await focusFile(page, file); // Which puts the cursor into another visit.
+  await goTo(page, line);
   const whole = await copied(page, file, /^Copied.* with what is computed/);
   assert.match(whole, stated);
   assert.match(whole, computed);
-  if (process.env.FOREFOOT_PICTURE) await takePicture(page, line);
+  if (process.env.FOREFOOT_PICTURE) await takePicture(page, expected);
 }
