@@ -82,8 +82,8 @@ export const invasiveUnconfirmed = defineRule({
   name: 'Invasive plan without concordant imaging',
   severity: 'contradiction',
   scope: 'ray',
-  reads: ['operation', 'tear', 'film-joint', 'web-lesion'],
-  what: 'An operation is planned, and no reported image agrees with the exam of that ray or web.',
+  reads: ['operation', 'tear', 'film-joint', 'web-lesion', 'drawer'],
+  what: 'An operation is planned, and no reported image agrees with the exam of that ray or web; or a web operation beside an unstable joint.',
   why: 'Exam and image confirm each other: nearly half of plates without symptoms look torn on ultrasound.',
   instead:
     'Record the image that agrees, or plan it first. A block, an aspiration, a reduction need none; a film is enough for a chronic dislocation.',
@@ -96,9 +96,12 @@ export const invasiveUnconfirmed = defineRule({
     const { visit } = view;
     for (const fact of clearFacts(visit.facts, 'operation')) {
       if (fact.status !== 'present') continue;
-      if (fact.subject.at === 'web' ? hasWebLesion(visit, fact) : isConfirmed(view, fact)) continue;
-      const message =
-        'An operation is planned and no image here agrees with the exam. Record the image, or plan it first.';
+      const web = fact.subject.at === 'web';
+      const joint = web && view.rays.find((each) => reaches(fact, each) && isUnstable(view, each));
+      if (!joint && (web ? hasWebLesion(visit, fact) : isConfirmed(view, fact))) continue;
+      const message = joint
+        ? `A web operation is planned beside the unstable ${joint.side} ray ${joint.ray}, where a web change is no proof of a neuroma (UMANS14). Settle the joint first.`
+        : 'An operation is planned and no image here agrees with the exam. Record the image, or plan it first.';
       yield { place: fact.origin.place, message };
     }
   },
