@@ -1,4 +1,4 @@
-import type { Ray, Side } from '../../grammar/values.ts';
+import type { Side } from '../../grammar/values.ts';
 import type { Subject } from '../clinical/facts.ts';
 import { words } from './sentence.ts';
 import { ORDINALS } from './values.ts';
@@ -59,6 +59,3 @@ export function nounOf({ subject }: Site): string {
   if (subject.at === 'ray' && subject.part) return subject.part === 'joint' ? 'MTP joint' : 'metatarsal';
   return subject.at === 'ray' ? 'ray' : 'foot';
 }
-
-/** A ray as computed content names it, always with its side. */
-export const rayWords = (side: Side, ray: Ray): string => `${side} ${ORDINALS[ray]} ray`;

@@ -25,7 +25,7 @@ function handMadeRays(statement: string, place: Place): RayAnalysis[] {
     step: 'Tape and a stiff sole.',
     why: 'No course yet.',
     wouldChange: 'A course already done.',
-    cautions: ['No tape over fragile skin.'],
+    cautions: ['No tape over fragile skin.', 'No steroid into an unstable joint (REIS89, from memory).'],
     review: 'at six to eight weeks',
     urgent: false,
     statements: [statement],
