@@ -5,7 +5,7 @@ import { eraseLine, eventually, focusFile, openFile, squiggles, typeAtEnd, visib
 
 const expected = { file: 'KM-207.forefoot', mistake: { line: 7, text: '3rd      drawer 9' } };
 
-export const name = 'a server that dies is restarted, and goes on checking';
+export const name = 'a server that dies is restarted; one that keeps dying is left until a person restarts it';
 export const fixture = 'slip';
 
 /** The processes of this run's own server: its program lies in the folder of this run. */
@@ -28,6 +28,34 @@ const underlined = (page, file, count) =>
     assert.equal(await squiggles(page, file, 'warning'), count, `${count} warnings are underlined`),
   );
 
+function killAll(pids) {
+  for (const pid of pids) {
+    try {
+      process.kill(pid, 'SIGKILL');
+    } catch (error) {
+      if (error.code !== 'ESRCH') throw error; // It has ended by itself.
+    }
+  }
+}
+
+/** Waits until servers run, and none of the old ones. */
+const anotherThan = (old, folder) =>
+  eventually(() => {
+    const now = serversUnder(folder);
+    assert.ok(now.length > 0 && now.every((pid) => !old.includes(pid)), 'another server runs');
+    return now;
+  });
+
+/** Kills every server as soon as it runs, until the editor says that it gives up. */
+async function killUntilLeft(page, folder) {
+  const said = page.locator('.notification-toast', { hasText: 'The Forefoot Notes server keeps stopping' });
+  for (const until = Date.now() + 40_000; !(await said.isVisible()); await page.waitForTimeout(50)) {
+    assert.ok(Date.now() < until, 'the editor gives up');
+    killAll(serversUnder(folder));
+  }
+  return said;
+}
+
 export async function run({ page, workspace, screenshot }) {
   const { file, mistake } = expected;
   const folder = dirname(dirname(workspace));
@@ -35,12 +63,8 @@ export async function run({ page, workspace, screenshot }) {
   await underlined(page, file, 1);
   const before = serversUnder(folder);
   assert.notEqual(before.length, 0, 'the server is a process of its own');
-  for (const pid of before) process.kill(pid, 'SIGKILL');
-
-  await eventually(() => {
-    const now = serversUnder(folder);
-    assert.ok(now.length > 0 && now.every((pid) => !before.includes(pid)), 'another server runs');
-  });
+  killAll(before);
+  await anotherThan(before, folder);
   await underlined(page, file, 1);
   await focusFile(page, file);
   await eraseLine(page, mistake.line);
@@ -49,4 +73,10 @@ export async function run({ page, workspace, screenshot }) {
   await typeAtEnd(page, mistake.text);
   await underlined(page, file, 1);
   await screenshot('restart');
+
+  const said = await killUntilLeft(page, folder);
+  await underlined(page, file, 0);
+  await screenshot('restart-left');
+  await said.getByRole('button', { name: 'Restart' }).click();
+  await underlined(page, file, 1);
 }
