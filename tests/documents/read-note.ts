@@ -31,6 +31,10 @@ export const filedSentences = (note: ClinicNote): Sentence[] =>
 export const statementsOf = ({ runs }: Sentence): Set<string> =>
   new Set(runs.flatMap(({ from }) => from.map(({ statement }) => statement)));
 
+/** What the note never says of itself: talks, consent, causes, promises, normality by silence, a person's sex. */
+const NEVER =
+  /\b(discuss|understood|agree|consent|explained|risk|caused|because|due to|otherwise|safe|will|he|she|his|her)\b/i;
+
 /** What every sentence has: a capital, one full stop, single spaces, no gap where a word should be. */
 export function flawsOf(sentence: Sentence): string[] {
   const text = textOf(sentence);
@@ -39,6 +43,7 @@ export function flawsOf(sentence: Sentence): string[] {
     ...(/^[A-Z]/.test(text) ? [] : ['no capital']),
     ...(/[.!?]["”]?$/.test(text) ? [] : ['no full stop']),
     ...(/ {2}/.test(text) ? ['double space'] : []),
+    ...(sentence.says === 'stated' && NEVER.test(own.replace(/"[^"]*"/g, '')) ? ['never written'] : []),
     ...(/undefined|null|NaN|\[object/.test(own) ? ['gap'] : []),
     ...(/\.\.| [,.;)]|\( |,,|\(\)/.test(own) ? ['punctuation'] : []),
   ].map((flaw) => `${flaw}: ${text}`);
