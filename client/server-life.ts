@@ -3,8 +3,10 @@ import {
   type BaseLanguageClient,
   CloseAction,
   ErrorAction,
+  ErrorCodes,
   type ErrorHandler,
   type LanguageClientOptions,
+  ResponseError,
   RevealOutputChannelOn,
   State,
 } from 'vscode-languageclient';
@@ -28,11 +30,21 @@ const pause = (milliseconds: number): Promise<void> => new Promise((resolve) => 
 async function sayStopped(): Promise<void> {
   const restart = 'Restart';
   const chosen = await window.showErrorMessage(
-    'The Forefoot Notes server keeps stopping, so notes are not checked or staged now. Your text is not affected.',
+    'The Forefoot Notes server does not run, so notes are not checked or staged now. Your text is not affected.',
     restart,
   );
   if (chosen === restart) await commands.executeCommand(restartCommand);
 }
+
+/** Each failed start would show several messages; they go to the log, and a person is told once that it stays stopped. */
+function sayLess(client: BaseLanguageClient): void {
+  const error = client.error.bind(client);
+  client.error = (message, data) => error(message, data, false);
+}
+
+/** A start that fails since the server has stopped leads to a restart. */
+const isCausedByStop = (error: unknown): boolean =>
+  error instanceof ResponseError && error.code === ErrorCodes.PendingResponseRejected;
 
 /** Starts the server through `connect`, and again when it stops: at growing intervals, and not for ever. */
 export function startServer(connect: Connect): Server {
@@ -51,11 +63,16 @@ export function startServer(connect: Connect): Server {
   const client = connect({
     documentSelector: [{ language: 'forefoot' }],
     errorHandler,
+    initializationFailedHandler: () => false,
     initializationOptions: () => ({ today: workspace.getConfiguration('forefoot').get<string>('today', '') }),
     revealOutputChannelOn: RevealOutputChannelOn.Never,
     synchronize: { configurationSection: 'forefoot' },
   });
-  const start = (): Promise<void> => client.start().catch((error) => client.error('The server did not start', error));
+  sayLess(client);
+  const start = (): Promise<void> =>
+    client.start().catch((error: unknown) => {
+      if (!isCausedByStop(error)) void sayStopped();
+    });
   void start();
 
   return {

@@ -48,7 +48,7 @@ const anotherThan = (old, folder) =>
 
 /** Kills every server as soon as it runs, until the editor says that it gives up. */
 async function killUntilLeft(page, folder) {
-  const said = page.locator('.notification-toast', { hasText: 'The Forefoot Notes server keeps stopping' });
+  const said = page.locator('.notification-toast', { hasText: 'The Forefoot Notes server does not run' });
   for (const until = Date.now() + 40_000; !(await said.isVisible()); await page.waitForTimeout(50)) {
     assert.ok(Date.now() < until, 'the editor gives up');
     killAll(serversUnder(folder));
@@ -76,6 +76,8 @@ export async function run({ page, workspace, screenshot }) {
 
   const said = await killUntilLeft(page, folder);
   await underlined(page, file, 0);
+  await said.getByRole('button', { name: 'Restart' }).waitFor();
+  assert.equal(await page.locator('.notification-toast').count(), 1, 'one message tells it');
   await screenshot('restart-left');
   await said.getByRole('button', { name: 'Restart' }).click();
   await underlined(page, file, 1);
