@@ -12,6 +12,10 @@ describe('an operated joint', () => {
     expect(whyOf(later)).toMatch(/residual instability/);
     expect(stageOf(later, 3)).toBe('1');
   });
+  it('closes its own ray only on the day of the operation too', () => {
+    const day = 'operation 2nd weil\n2nd tender plate, drawer 2\n3rd tender plate, drawer 1';
+    expect([stageOf(day), stageOf(day, 3)]).toEqual(['not applicable', '1']);
+  });
   it('does not close the same ray of the other foot', () => {
     const left = later.replace('review right', 'review left');
     expect(stageOf(left, 2, 'left')).toBe('2');

@@ -73,6 +73,30 @@ describe('the corpus', () => {
   });
 });
 
+describe('an operation planned in a visit that does not examine its ray', () => {
+  const plan = (exam: string) =>
+    analyses(`forefoot 1
+scales drawer 0-4
+
+visit 2026-01-05 first right
+${exam}
+
+visit 2026-03-09 preop right
+pulses palpable
+plan operation 2nd plate repair
+`)
+      .at(-1)
+      ?.reports.map(({ code }) => code);
+  it('is confirmed by the exam and the image of an earlier visit that agree', () => {
+    expect(plan('2nd tender plate, drawer 2, medial\nmri 2nd tear full')).toEqual([]);
+  });
+  it('and by nothing less', () => {
+    expect(plan('2nd tender plate, drawer 2, medial')).toEqual(['invasive-unconfirmed']);
+    expect(plan('2nd tender plate, drawer 2, medial\nmri 2nd plate intact')).toEqual(['invasive-unconfirmed']);
+    expect(plan('3rd tender plate, drawer 2, medial\nmri 3rd tear full')).toEqual(['invasive-unconfirmed']);
+  });
+});
+
 describe('allow', () => {
   const header = (allow: string, body: string) =>
     `forefoot 1\nscales drawer 0-4\n${allow}\n\nvisit 2026-03-09 first right\n${body}\n`;

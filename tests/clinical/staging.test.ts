@@ -179,6 +179,9 @@ describe('row 8: drawer not done, unable, or not mentioned', () => {
       expect(rayOf(note).missing.map(({ finding }) => finding)).toEqual(['drawer']);
     },
   );
+  it('a widened gap beside a toe that is straight says nothing of the joint', () => {
+    expect(stageOf('stand gap 2-3\n2nd tender plate, straight')).toBe('cannot stage');
+  });
 });
 
 describe('row 9: a drawer that is not one grade', () => {
