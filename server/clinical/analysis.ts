@@ -12,7 +12,20 @@ export type StageOutcome =
   | { readonly is: 'staged'; readonly stage: Stage }
   | { readonly is: 'span'; readonly low: Stage; readonly high: Stage }
   | { readonly is: 'cannot stage'; readonly why: string }
-  | { readonly is: 'not applicable'; readonly why: string };
+  | { readonly is: 'not applicable'; readonly by: NoStage; readonly why: string };
+
+/** What keeps a joint from being staged. */
+export type NoStage =
+  | 'red flag'
+  | 'operated'
+  | 'ray 5'
+  | 'growing'
+  | 'neuropathic'
+  | 'acute injury'
+  | 'systemic'
+  | 'lax'
+  | 'no symptom'
+  | 'no instability';
 
 export interface Evidence {
   readonly statement: StatementId;

@@ -130,11 +130,13 @@ export function courseOf(visit: VisitFacts, before: EpisodeState, side: Side): C
   const tried = PROTECTING.flatMap((finding) => clearFacts(visit.facts, finding, { side }) as AnyFact[]).filter(
     (fact) => fact.section === 'tried' && fact.status === 'present',
   ) as Extract<AnyFact, { finding: 'tape' }>[];
-  const all = [
+  const all: typeof tried = [
     ...tried,
     ...(clearFacts(visit.facts, 'pad', { side }).filter(({ section }) => section === 'tried') as never[]),
   ];
-  const said = all.flatMap((fact: (typeof tried)[number]) => fact.values.response?.words ?? []);
+  const saidOf = (facts: typeof tried) => facts.flatMap((fact) => fact.values.response?.words ?? []);
+  // What the protecting measures did decides; a pad speaks only where they are silent.
+  const said = saidOf(tried).length > 0 ? saidOf(tried) : saidOf(all);
   const kept = tried.flatMap((fact) => fact.values.kept?.words ?? []);
   return {
     length: lengthOf(tried, started(visit, before, side)),

@@ -1,5 +1,6 @@
 import type { Ray, Side } from '../../grammar/values.ts';
 import { LESSER_RAYS } from '../../grammar/values.ts';
+import type { NoStage } from './analysis.ts';
 import { type Answer, ask, clearFacts, isStated } from './answers.ts';
 import { ageOf, daysOf } from './dates.ts';
 import { type EpisodeState, rayKey } from './episode.ts';
@@ -14,7 +15,7 @@ export interface GateView {
   readonly ray: Ray;
 }
 export interface Gate {
-  readonly id: string;
+  readonly id: NoStage | 'symptoms';
   /** Why no stage is given, or `undefined` where the gate is open. */
   readonly closes: (view: GateView) => string | undefined;
   /** What is assumed because nobody asked. */
@@ -63,9 +64,7 @@ export const GATES: readonly Gate[] = [
   {
     id: 'neuropathic',
     closes: ({ visit, side }) =>
-      footSensation(visit, side) === 'lost'
-        ? 'protective sensation is lost: the neuropathic foot is not staged'
-        : undefined,
+      footSensation(visit, side) === 'lost' ? 'protective sensation is lost (neuropathic foot)' : undefined,
     assumes: ({ visit, side }) => {
       const feeling = footSensation(visit, side);
       if (feeling === 'reduced') return 'feeling is reduced, protective sensation taken as kept: confirm it';
@@ -73,9 +72,8 @@ export const GATES: readonly Gate[] = [
     },
   },
   {
-    id: 'acute',
-    closes: ({ visit }) =>
-      isAcuteInjury(visit) === true ? 'an acute injury under six weeks old is not staged' : undefined,
+    id: 'acute injury',
+    closes: ({ visit }) => (isAcuteInjury(visit) === true ? 'an acute injury under six weeks old' : undefined),
     assumes: ({ visit, before, side, ray }) => {
       if (isAcuteInjury(visit) === 'unknown') return 'time since the injury not stated, taken as over six weeks';
       const asked = (['onset', 'trigger'] as const).some((finding) => clearFacts(visit.facts, finding).length > 0);

@@ -1,15 +1,18 @@
 import type { Side } from '../../grammar/values.ts';
-import type { NextStep, StageOutcome } from './analysis.ts';
+import type { NextStep, NoStage, StageOutcome } from './analysis.ts';
 import { ask, clearFacts, isStated } from './answers.ts';
+import { CAUTIONS } from './cautions.ts';
 import { type Day, dayFrom, dayOf, daysBetween } from './dates.ts';
 import { readDrawer } from './drawer.ts';
 import { courseOf, footKey, isoDayOf, plateImages, rayKey, steroidDays } from './episode.ts';
 import type { AnyFact } from './facts.ts';
 import { ageInYears, footSensation, type GateView, isAcuteInjury, isStatedPainless, isSystemic } from './gates.ts';
-import { CAUTIONS, type PathInputs, pathRow } from './path-rows.ts';
+import type { PathInputs } from './path-inputs.ts';
+import { pathRow } from './path-rows.ts';
 import { isOpenWound, pulsesFelt, redFlagOf, webSigns } from './red-flags.ts';
 import type { RayStage } from './stage.ts';
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const ORDINALS: readonly string[] = ['', '1st', '2nd', '3rd', '4th', '5th'];
 
 /** The next step for one ray, as advice: the first row of the path that its inputs meet. */
@@ -20,7 +23,7 @@ export function nextStep(view: GateView, stage: RayStage): NextStep {
   return {
     row: row.id,
     step: row.step,
-    why: flagged ? `${row.why} Here: ${flagged.why}.` : row.why,
+    why: flagged ? `${capital(flagged.why)}.` : row.why,
     wouldChange: row.wouldChange,
     cautions: row.cautions.map((id) => CAUTIONS[id]),
     review: row.review,
@@ -40,7 +43,9 @@ export function pathInputs(view: GateView, stage: RayStage): PathInputs {
   const years = ageInYears(visit, header);
   const unstable = drawer.every((step) => step !== 'not done' && step >= 1);
   const stable = drawer.every((step) => step === 0);
-  const staged = stageInput(stage) === 'cannot' && isQuiet(view) ? 'quiet' : stageInput(stage);
+  const input = stageInput(stage);
+  const staged =
+    (input === 'cannot' || input === 'none found' || input === 'not used') && isQuiet(view) ? 'quiet' : input;
   return {
     flag: redFlagOf(view)?.flag ?? 'none',
     growing: years !== undefined && years < 18,
@@ -74,7 +79,10 @@ const tenderShaft = ({ visit, side, ray }: GateView): boolean =>
 /** Stated straight, neither tender nor swollen, and no drawer that says otherwise; silence counts for none of them. */
 function isQuiet({ visit, side, ray }: GateView): boolean {
   const drawer = ask(visit.facts, 'drawer', { side, ray });
-  const untested = drawer.is === 'not mentioned' || (drawer.is === 'stated' && drawer.fact.status === 'not done');
+  const untested =
+    drawer.is === 'not mentioned' ||
+    (drawer.is === 'stated' && (drawer.fact.status === 'not done' || drawer.fact.status === 'absent')) ||
+    (drawer.is === 'stated' && drawer.fact.values.grade?.high === 0);
   const denied = (['tenderness', 'swelling', 'deviation'] as const).every((finding) => {
     const answer = ask(visit.facts, finding, { side, ray });
     return answer.is === 'stated' && answer.fact.status === 'absent' && !('place' in answer.fact.values);
@@ -95,6 +103,14 @@ const fractured = ({ visit, side, ray }: GateView): boolean =>
       (subject.at === 'foot' || (subject.at === 'ray' && subject.ray === ray)),
   );
 
+const BY_GATE: Readonly<Partial<Record<NoStage, PathInputs['stage']>>> = {
+  lax: 'lax',
+  'no symptom': 'lax',
+  'acute injury': 'acute injury',
+  'no instability': 'none found',
+  neuropathic: 'neuropathic',
+};
+
 /** A span takes its lower stage, unless overlap or dislocation is in it. */
 function stageInput({ outcome, evidence }: RayStage): PathInputs['stage'] {
   if (outcome.is === 'staged') return outcome.stage;
@@ -105,9 +121,7 @@ function stageInput({ outcome, evidence }: RayStage): PathInputs['stage'] {
     return severe ? outcome.high : outcome.low;
   }
   if (outcome.is === 'cannot stage') return 'cannot';
-  if (outcome.why.startsWith('lax') || outcome.why.startsWith('no symptom')) return 'lax';
-  if (outcome.why.startsWith('an acute injury')) return 'acute injury';
-  return outcome.why === 'no instability found' ? 'none found' : 'not used';
+  return BY_GATE[outcome.by] ?? 'not used';
 }
 
 function operatedTrack({ visit, before, side, ray }: GateView): PathInputs['operated'] {

@@ -1,5 +1,5 @@
 import type { Ray, Side } from '../../grammar/values.ts';
-import type { Evidence, ExamStep, RayAnalysis, Stage, StageOutcome } from './analysis.ts';
+import type { Evidence, ExamStep, NoStage, RayAnalysis, Stage, StageOutcome } from './analysis.ts';
 import { clearFacts } from './answers.ts';
 import { type DecidingFindings, decidingFindings, STEPS, supporting } from './deciding.ts';
 import type { AnyFact } from './facts.ts';
@@ -14,24 +14,17 @@ export function stageRay(view: GateView): RayStage {
   const { visit, side, ray } = view;
   const deciding = decidingFindings(visit, side, ray);
   const flag = redFlagOf(view);
-  const closed = flag?.closes
-    ? `red flag first: ${flag.why}`
-    : GATES.map((gate) => gate.closes(view)).find((why) => why);
+  const closed = flag?.closes ? notApplicable('red flag', `red flag first: ${flag.why}`) : closedGate(view);
   const painless = isStatedPainless(visit, side, ray) && !numb(view);
   const decided = decide(deciding.possible);
   const shown = decided.rows.includes('dislocated') || decided.rows.includes('overlap');
-  const outcome = closed
-    ? notApplicable(closed)
-    : painless && !shown
-      ? withoutSymptoms(deciding.possible)
-      : decided.outcome;
+  const outcome = closed ?? (painless && !shown ? withoutSymptoms(deciding.possible) : decided.outcome);
   const gated = outcome.is === 'not applicable';
   return {
     side,
     ray,
     outcome,
-    source: decided.source,
-    mark: decided.mark,
+    ...(gated ? PRACTICE : { source: decided.source, mark: decided.mark }),
     labels: labels(view, deciding, outcome, painless),
     ...statedStage(view),
     evidence: gated ? [] : evidence(view, deciding, decided),
@@ -41,13 +34,24 @@ export function stageRay(view: GateView): RayStage {
   };
 }
 
-const notApplicable = (why: string): StageOutcome => ({ is: 'not applicable', why });
+/** Gates are common practice, whatever the source of the stages that they keep away. */
+const PRACTICE = { source: 'common practice', mark: 'common practice' } as const;
+const notApplicable = (by: NoStage, why: string): StageOutcome => ({ is: 'not applicable', by, why });
+function closedGate(view: GateView): StageOutcome | undefined {
+  for (const { id, closes } of GATES) {
+    const why = closes(view);
+    if (why && id !== 'symptoms') return notApplicable(id, why);
+  }
+  return undefined;
+}
 const numb = ({ visit, side }: GateView): boolean => ['reduced', 'lost'].includes(footSensation(visit, side) ?? '');
 
 /** Drawer 1 or more without symptoms is a lax joint. */
 function withoutSymptoms({ drawer }: Possible): StageOutcome {
   const lax = drawer.every((step) => step !== 'not done' && step >= 1);
-  return notApplicable(lax ? 'lax without symptoms: not staged' : 'no symptom at the joint is stated');
+  return lax
+    ? notApplicable('lax', 'the joint is lax without symptoms')
+    : notApplicable('no symptom', 'the joint is stated to be without symptoms');
 }
 
 interface Decision {
@@ -83,7 +87,8 @@ function outcomeOf(verdicts: readonly Verdict[]): StageOutcome {
     return { is: 'cannot stage', why };
   }
   if (verdicts.includes('cannot')) return { is: 'cannot stage', why: 'the drawer is missing' };
-  if (verdicts.every((verdict) => verdict === 'no instability')) return notApplicable('no instability found');
+  if (verdicts.every((verdict) => verdict === 'no instability'))
+    return notApplicable('no instability', 'no instability found');
   if (verdicts.includes('no instability'))
     return { is: 'cannot stage', why: 'stable joint: tenderness, swelling or purchase missing' };
   const stages = verdicts.flatMap((verdict) => verdict as readonly Stage[]);
@@ -176,16 +181,32 @@ function statedStage({ visit, side, ray }: GateView): Pick<RayAnalysis, 'stated'
   };
 }
 
-const WHY: Readonly<Partial<Record<Deciding, string>>> = {
-  dislocated: 'the joint is dislocated',
-  overlap: 'the toe overlaps',
-  drawer: 'the drawer decides',
-  alignment: 'the alignment decides',
-  gap: 'the space is widened',
-  tender: 'tenderness at the plate decides',
-  swollen: 'swelling decides',
-  purchase: 'purchase decides',
+const DRAWER_SHOWS: Readonly<Record<string, string>> = {
+  0: 'stable',
+  1: 'under half subluxable',
+  2: 'over half subluxable',
+  3: 'dislocatable',
+  4: 'dislocated at rest',
+  'not done': 'missing',
 };
+/** What a deciding finding says, over all the values that it may have. */
+function shows(key: Deciding, possible: Possible): string {
+  const says: Readonly<Partial<Record<Deciding, (value: unknown) => string>>> = {
+    dislocated: (value) => (value === 'no' ? 'not dislocated' : value === 'old' ? 'dislocated, and old' : 'dislocated'),
+    overlap: (value) =>
+      value === 'no' ? 'no overlap' : value === 'rest' ? 'it overlaps at rest' : 'it overlaps at times',
+    drawer: (value) => DRAWER_SHOWS[String(value)] ?? String(value),
+    alignment: (value) =>
+      value === 'marked' ? 'marked deviation or extension' : value === 'deviated' ? 'out of line' : 'straight',
+    tender: (value) => (value ? 'tender at the plate or plantar head' : 'not tender there'),
+    swollen: (value) => (value ? 'swollen' : 'not swollen'),
+    purchase: (value) => (value === 'normal' ? 'purchase is normal' : 'purchase is reduced'),
+    gap: () => 'the space is widened',
+    sameOtherSide: () => 'the other side is alike',
+  };
+  const say = says[key];
+  return say ? [...new Set(possible[key].map(say))].join(' or ') : '';
+}
 function evidence(view: GateView, { facts, possible }: DecidingFindings, decision: Decision): Evidence[] {
   const beside = isLowerThanDislocated(possible);
   const deciding = decision.decides.flatMap((key) =>
@@ -194,7 +215,7 @@ function evidence(view: GateView, { facts, possible }: DecidingFindings, decisio
         statement: fact.statement,
         place: fact.origin.word,
         finding: fact.finding,
-        ...(key === 'drawer' && beside ? LOWER_DRAWER : { role: 'decides', why: WHY[key] ?? 'decides' }),
+        ...(key === 'drawer' && beside ? LOWER_DRAWER : { role: 'decides', why: shows(key, possible) }),
       }),
     ),
   );

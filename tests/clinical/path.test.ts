@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { CAUTIONS, PATH_ROWS } from '../../server/clinical/path-rows.ts';
+import { CAUTIONS } from '../../server/clinical/cautions.ts';
+import { PATH_ROWS } from '../../server/clinical/path-rows.ts';
 import { analyses, rayOf, wrap } from './note.ts';
 
 // The path: common practice. Each row has a note that reaches it and, where it matters, one that nearly does.
 const TWO = '2nd tender plate, drawer 2, medial';
-const rowOf = (text: string): string => rayOf(text).next.row;
+const rowOf = (text: string): string => rayOf(text, text.startsWith('5th') ? 5 : 2).next.row;
 const TORN = 'mri 2nd tear full';
 /** A first visit that plans tape, and the review some weeks later. */
 const course = (date: string, review: string): string =>
@@ -126,10 +127,11 @@ const CASES: Readonly<Record<string, { reaches: readonly string[]; not: readonly
     ],
   },
   'no instability': {
-    reaches: ['2nd tender none, swelling none, drawer 0, straight'],
-    not: ['2nd tender plate, swelling, drawer 0, straight'],
+    reaches: ['2nd pain push-off, tender none, swelling none, drawer 0, straight'],
+    not: ['2nd tender none, swelling none, drawer 0, straight', '2nd tender plate, swelling, drawer 0, straight'],
   },
-  'not staged': { reaches: [`${TWO}\nsense lost`], not: [TWO] },
+  'not staged': { reaches: ['5th tender plate, drawer 2'], not: [TWO, `${TWO}\nsense lost`] },
+  'neuropathic foot': { reaches: [`${TWO}\nsense lost`], not: [TWO, `${TWO}\nsense reduced`] },
   'first course': {
     reaches: [
       TWO,
@@ -198,6 +200,10 @@ const CASES: Readonly<Record<string, { reaches: readonly string[]; not: readonly
       '2nd tender plate, drawer 3\ndp absent, pt absent',
     ],
     not: ['2nd overlap hallux at rest, tender none', '2nd tender plate, drawer 3\npulses 2'],
+  },
+  'stage 3, image agrees': {
+    reaches: ['2nd tender plate, drawer 3\nmri 2nd tear full'],
+    not: ['2nd tender plate, drawer 3', '2nd tender plate, drawer 3\nmri 2nd tear none'],
   },
   'stage 3': {
     reaches: ['2nd tender plate, drawer 3', '2nd tender plate, overlap hallux sometimes, drawer 2'],

@@ -5,7 +5,7 @@ import type { RayAnalysis, Stage, StageOutcome } from '../../server/clinical/ana
 import { type Answer, ask } from '../../server/clinical/answers.ts';
 import { type DrawerStep, readDrawer } from '../../server/clinical/drawer.ts';
 import type { AnyFact, Fact, Subject } from '../../server/clinical/facts.ts';
-import type { PathInputs, PathRow } from '../../server/clinical/path-rows.ts';
+import type { PathInputs, PathRow } from '../../server/clinical/path-inputs.ts';
 import { defineRule, type Rule } from '../../server/clinical/rules/define-rule.ts';
 
 declare const drawer: ValuesOf<'drawer'>;

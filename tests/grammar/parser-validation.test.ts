@@ -27,7 +27,7 @@ test('the outline parser has no ambiguity, left recursion or unreachable alterna
 });
 
 test('validation does report an ambiguous parser', () => {
-  const [token = Lexer.NA] = SHAPES;
+  const token = SHAPES[1]!;
   class Ambiguous extends EmbeddedActionsParser {
     constructor() {
       super(SHAPES, { skipValidations: false });

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { LEXICON } from '../../grammar/lexicon/index.ts';
+import { CAUTIONS } from '../../server/clinical/cautions.ts';
 import { readDrawer } from '../../server/clinical/drawer.ts';
-import { CAUTIONS, PATH_ROWS } from '../../server/clinical/path-rows.ts';
+import { PATH_ROWS } from '../../server/clinical/path-rows.ts';
 import { RULES } from '../../server/clinical/rules/index.ts';
 import { STAGING_ROWS } from '../../server/clinical/staging-rows.ts';
 import { codesOf, lastVisit, questioning, rayOf, stageOf, wrap } from '../clinical/note.ts';

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { LEXICON } from '../../grammar/lexicon/index.ts';
 import { SOURCES, type Source } from '../../grammar/sources.ts';
-import { CAUTIONS, PATH_ROWS } from '../../server/clinical/path-rows.ts';
+import { CAUTIONS } from '../../server/clinical/cautions.ts';
+import { PATH_ROWS } from '../../server/clinical/path-rows.ts';
 import { RULES } from '../../server/clinical/rules/index.ts';
 import { lastVisit, rayOf, stageOf } from '../clinical/note.ts';
 
