@@ -1,5 +1,5 @@
 import { NOT_DONE, SECTION_WORD } from '../../grammar/lexicon/closed-words.ts';
-import type { Entry, Section, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
+import type { Entry, Lead, Section, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
 import { entryOf, LEXICON } from '../../grammar/lexicon/index.ts';
 import { readLine } from '../../grammar/read-line.ts';
 import type { RoleKind } from '../../grammar/syntax.ts';
@@ -40,19 +40,21 @@ const ROLES: Readonly<Record<Candidate['kind'], readonly RoleKind[]>> = {
   status: ['modifier'],
 };
 /** Would the reader take the word at this place, in the role that it is offered in? */
-function isTaken({ text, kind }: Candidate, { before, header }: CompletionContext): boolean {
-  if (header === 'allow') return true;
+function isTaken({ text, kind }: Candidate, { before, header, lineStart }: CompletionContext): boolean {
+  // A header word alone still lacks what it names, and a code is whatever the rules call themselves.
+  if (header === 'allow' || (kind === 'header' && lineStart)) return true;
   const { roles, problems } = readLine(before + text);
   const role = roles.find(({ end }) => end > before.length);
   const spoiled = kind !== 'header' && problems.some(({ end }) => end > before.length);
   return role !== undefined && role.start >= before.length && ROLES[kind].includes(role.kind) && !spoiled;
 }
 
-function headerWords(word: string, { today, codes }: CompletionContext): Candidate[] {
+function headerWords(word: string, { before, today, codes }: CompletionContext): Candidate[] {
+  const written = before.toLowerCase().split(/\s+/);
   if (word === 'allow') return codes.map((code) => plain('value', code, 'a report of this visit'));
-  return (HEADER_WORDS[word]?.after(today) ?? []).map((each) =>
-    plain('header', each, each === today ? 'today' : `after ${word}`),
-  );
+  return (HEADER_WORDS[word]?.after(today) ?? [])
+    .filter((each) => !written.includes(each))
+    .map((each) => plain('header', each, each === today ? 'today' : `after ${word}`));
 }
 
 function statementWords(context: CompletionContext): Candidate[] {
@@ -99,11 +101,24 @@ function findings({ section, subject, stated }: CompletionContext): Candidate[] 
       return sections.includes(section) && fits(subjects) && !repeated;
     })
     .toSorted((a, b) => a.order - b.order)
-    .map((entry) => ({
-      ...plain('finding', entry.word, KINDS[entry.kind]),
-      about: describeFinding(entry),
-      forms: [...entry.forms, ...Object.keys(entry.leads)],
-    }));
+    .flatMap((entry) => [
+      { ...plain('finding', entry.word, KINDS[entry.kind]), about: describeFinding(entry), forms: entry.forms },
+      ...leads(entry, section),
+    ]);
+}
+
+/** The words that open a finding and say more than its own word: `medial`, `straight`, `plate repair`. */
+function leads(entry: Entry, section: Section): Candidate[] {
+  const fitting = Object.entries(entry.leads).filter(([, { sections }]) => !sections || sections.includes(section));
+  const said = (gives: Lead['gives'], absent?: true) => JSON.stringify([gives ?? {}, absent ?? false]);
+  const firsts = new Map<string, string[]>();
+  for (const [text, { gives, absent }] of fitting) {
+    const key = said(gives, absent);
+    firsts.set(key, [...(firsts.get(key) ?? []), text]);
+  }
+  return [...firsts.values()].flatMap(([first = '', ...others]) =>
+    first === '' ? [] : [{ ...plain('finding', first, entry.word), about: describeFinding(entry), forms: others }],
+  );
 }
 const KINDS: Readonly<Record<Entry['kind'], string>> = {
   sign: 'sign',

@@ -14,7 +14,7 @@ export function completion(note: Note, { line, character }: Position): Completio
   const text = (note.line(line)?.text ?? '').slice(0, character);
   const items: CompletionItem[] = [];
   const seen = new Set<string>();
-  for (const start of wordStarts(text)) {
+  for (const start of wordStarts(text).reverse()) {
     const typed = text.slice(start).toLowerCase();
     const phrase = typed.includes(' ');
     const context = contextOf(note, line, text.slice(0, start));
@@ -46,7 +46,7 @@ const KINDS: Readonly<Record<Candidate['kind'], CompletionItemKind>> = {
   status: COMPLETION.operator,
 };
 
-/** Where the word under the cursor starts, then the words before it, nearest first. */
+/** Where the word under the cursor starts, then the words before it. */
 function wordStarts(text: string): number[] {
   const starts: number[] = [];
   let end = text.length;
@@ -62,5 +62,6 @@ function wordStarts(text: string): number[] {
 
 /** The form that the typed letters begin: the canonical word, or another in which the finding is written. */
 function filterOf({ label, forms }: Candidate, typed: string): string | undefined {
-  return [label, ...forms].find((form) => form.toLowerCase().startsWith(typed));
+  const known = typed.endsWith(' ') ? [label] : [label, ...forms];
+  return known.find((form) => form.toLowerCase().startsWith(typed));
 }

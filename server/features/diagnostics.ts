@@ -13,7 +13,14 @@ const SEVERITIES: Readonly<Record<Severity, DiagnosticSeverity>> = {
   style: SEVERITY.hint,
 };
 /** Reported at once, these would blink at every letter of a word that is being typed. */
-const HALF_TYPED: ReadonlySet<string> = new Set(['unknown-word', 'word-out-of-place', 'number-without-place']);
+const HALF_TYPED: ReadonlySet<string> = new Set([
+  'unknown-word',
+  'word-out-of-place',
+  'number-without-place',
+  'unclear-finding',
+  'open-quote',
+  'bad-header',
+]);
 /** As many as anyone reads; the rest is near other visits, and the command line lists all. */
 const LIMIT = 250;
 

@@ -8,17 +8,16 @@ const COLUMN = 9;
 
 /**
  * The line as the formatter writes it: canonical words, single spaces, the first word as a column. Comments, quotes and
- * whatever was not read with certainty keep their text. A line whose meaning would change is returned as it is.
+ * whatever was not read with certainty keep their text; `verbatim` are spans that only the whole visit shows to be unread. A line whose meaning would change is returned as it is.
  */
-export function formatLine(line: LineSyntax): string {
+export function formatLine(line: LineSyntax, verbatim: readonly Span[] = []): string {
   if (line.kind === 'comment' || line.roles.length === 0) return line.kind === 'blank' ? '' : line.text;
-  const written = write(line);
+  const written = write(line, [...keptSpans(line), ...verbatim]);
   if (written === line.text) return written;
   return sameMeaning(line, readLine(written)) ? written : line.text;
 }
 
-function write(line: LineSyntax): string {
-  const kept = keptSpans(line);
+function write(line: LineSyntax, kept: readonly Span[]): string {
   let text = '';
   line.roles.forEach((role, index) => {
     const previous = line.roles[index - 1];
@@ -39,7 +38,7 @@ function gap(line: LineSyntax, left: Role, right: Role, width: number, kept: rea
   if (right.kind === 'comment' || kept.some(({ start, end }) => start < left.end && right.start < end)) return typed;
   const [before, after] = [line.text.slice(left.start, left.end), line.text.slice(right.start, right.end)];
   if (after === ',' || after === ';') return '';
-  if (line.kind === 'statements' && left === line.roles[0] && typed !== '')
+  if (line.kind === 'statements' && left === line.roles[0] && left.kind !== 'punctuation' && typed !== '')
     return ' '.repeat(Math.max(1, COLUMN - width));
   if (before === ',' || before === ';') return ' ';
   if (typed === '') return '';

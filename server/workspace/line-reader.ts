@@ -7,7 +7,7 @@ export type LineReader = (text: string) => LineSyntax;
  * A reader that remembers lines by their text, since reading is pure and notes repeat themselves. At `limit` lines the
  * older half is forgotten; open documents keep what they hold.
  */
-export function rememberingReader(limit = 50_000, read: LineReader = readLine): LineReader {
+export function rememberingReader(limit = 4_000, read: LineReader = readLine): LineReader {
   let recent = new Map<string, LineSyntax>();
   let older = new Map<string, LineSyntax>();
   return (text) => {
