@@ -2,6 +2,7 @@ import type { Ray, Side } from '../../grammar/values.ts';
 import { clearFacts } from './answers.ts';
 import { type Day, dayFrom, daysBetween, daysOf, isoOf, range } from './dates.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
+import { injuryDays } from './injury.ts';
 
 /** What later visits need to know of earlier ones; small, so that the fold over visits stops soon after an edit. */
 export interface EpisodeState {
@@ -15,6 +16,8 @@ export interface EpisodeState {
   readonly stage: Readonly<Record<string, readonly [number, number]>>;
   /** Foot to the newest day of a steroid injection. */
   readonly steroid: Readonly<Record<string, string>>;
+  /** Foot to the earliest day of an injury or a sudden onset whose time was stated. */
+  readonly injury: Readonly<Record<string, string>>;
   /** A drawer grade without scale has been seen: one hint a file is enough. */
   readonly scaleAsked: boolean;
 }
@@ -30,6 +33,7 @@ export const NO_EPISODE: EpisodeState = {
   plate: {},
   stage: {},
   steroid: {},
+  injury: {},
   scaleAsked: false,
 };
 
@@ -59,6 +63,7 @@ export function foldVisit(
     plate: { ...before.plate, ...plateImages(visit, on) },
     stage,
     steroid: { ...before.steroid, ...steroids(visit, day) },
+    injury: { ...before.injury, ...injuryDays(visit) },
     scaleAsked:
       before.scaleAsked || clearFacts(visit.facts, 'drawer').some(({ values }) => values.grade && !values.grade.scale),
   };

@@ -2,9 +2,9 @@ import type { Ray, Side } from '../../grammar/values.ts';
 import { LESSER_RAYS } from '../../grammar/values.ts';
 import type { NoStage } from './analysis.ts';
 import { type Answer, ask, clearFacts, isStated } from './answers.ts';
-import { ageOf, daysOf } from './dates.ts';
 import { type EpisodeState, rayKey } from './episode.ts';
 import type { AnyFact, HeaderFacts, VisitFacts } from './facts.ts';
+import { isAcuteInjury } from './injury.ts';
 
 /** Everything that a gate may look at, for one ray of one visit. */
 export interface GateView {
@@ -73,9 +73,10 @@ export const GATES: readonly Gate[] = [
   },
   {
     id: 'acute injury',
-    closes: ({ visit }) => (isAcuteInjury(visit) === true ? 'an acute injury under six weeks old' : undefined),
-    assumes: ({ visit, before, side, ray }) => {
-      if (isAcuteInjury(visit) === 'unknown') return 'time since the injury not stated, taken as over six weeks';
+    closes: (view) => (isAcuteInjury(view) === true ? 'an acute injury under six weeks old' : undefined),
+    assumes: (view) => {
+      const { visit, before, side, ray } = view;
+      if (isAcuteInjury(view) === 'unknown') return 'time since the injury not stated, taken as over six weeks';
       const asked = (['onset', 'trigger'] as const).some((finding) => clearFacts(visit.facts, finding).length > 0);
       const known = asked || before.stage[rayKey(side, ray)] !== undefined;
       return known ? undefined : 'onset and injury not mentioned, taken as no acute injury';
@@ -109,30 +110,6 @@ export function footSensation(visit: VisitFacts, side: Side): 'normal' | 'reduce
     if (fact.status === 'absent') words.push('lost');
   }
   return (['lost', 'reduced', 'normal'] as const).find((word) => words.includes(word));
-}
-
-const SIX_WEEKS = 42;
-/** The shortest and longest age of the complaint in days that the visit states. */
-export function symptomDays(visit: VisitFacts): { least: number; most: number } | undefined {
-  for (const { values } of clearFacts(visit.facts, 'onset')) {
-    const age = values.for ? daysOf(values.for) : values.on && ageOf(values.on, visit);
-    if (age) return age;
-  }
-  const [first] = clearFacts(visit.facts, 'duration').flatMap(({ values }) => values.for ?? []);
-  return first && daysOf(first);
-}
-
-/** An injury or a sudden onset, with its age where it is stated. */
-export function isAcuteInjury(visit: VisitFacts): boolean | 'unknown' {
-  const injured = clearFacts(visit.facts, 'trigger').some(
-    (fact) => fact.status === 'present' && fact.values.what?.words.includes('injury'),
-  );
-  const sudden = clearFacts(visit.facts, 'onset').some(
-    (fact) => fact.status === 'present' && fact.values.manner?.words.includes('sudden'),
-  );
-  if (!injured && !sudden) return false;
-  const days = symptomDays(visit);
-  return days ? days.most < SIX_WEEKS : 'unknown';
 }
 
 /** Tender or swollen at three or more MTP joints over both feet, or compression sore in both feet. */

@@ -6,7 +6,8 @@ import { type Day, dayFrom, dayOf, daysBetween } from './dates.ts';
 import { readDrawer } from './drawer.ts';
 import { courseOf, footKey, isoDayOf, plateImages, rayKey, steroidDays } from './episode.ts';
 import type { AnyFact } from './facts.ts';
-import { ageInYears, footSensation, type GateView, isAcuteInjury, isStatedPainless, isSystemic } from './gates.ts';
+import { ageInYears, footSensation, type GateView, isStatedPainless, isSystemic } from './gates.ts';
+import { isAcuteInjury } from './injury.ts';
 import type { PathInputs } from './path-inputs.ts';
 import { pathRow } from './path-rows.ts';
 import { isOpenWound, pulsesFelt, redFlagOf, webSigns } from './red-flags.ts';
@@ -57,7 +58,7 @@ export function pathInputs(view: GateView, stage: RayStage): PathInputs {
         )),
     systemic: isSystemic(visit),
     operated: operatedTrack(view),
-    acuteRupture: isAcuteInjury(visit) === true && drawer.every((step) => step !== 'not done' && step >= 2),
+    acuteRupture: isAcuteInjury(view) === true && drawer.every((step) => step !== 'not done' && step >= 2),
     web: webSigns(visit, side, ray),
     joint: unstable || staged === 3 || staged === 4 ? 'unstable' : stable ? 'stable' : 'unknown',
     stage: staged,

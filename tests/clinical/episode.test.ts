@@ -119,6 +119,24 @@ describe('progress', () => {
   });
 });
 
+describe('an acute injury', () => {
+  const injured = visit('2026-03-01', 'first', 'history injury; onset sudden 1 week\n2nd tender plate, drawer 1');
+  const review = (date: string, body = TWO, side = 'right') =>
+    rayOf(note(injured, visit(date, 'review', body, side)), 2, side === 'left' ? 'left' : 'right').next.row;
+  it('stays acute in later visits until six weeks have passed since it', () => {
+    expect(review('2026-03-15')).toBe('acute rupture');
+    expect(review('2026-04-04')).toBe('acute rupture');
+    expect(review('2026-04-05')).toBe('first course');
+  });
+  it('of one foot does not make the other acute', () => {
+    expect(review('2026-03-15', TWO, 'left')).toBe('first course');
+  });
+  it('gives way to a time that a later visit states', () => {
+    expect(review('2026-03-15', `history onset gradual 5 months\n${TWO}`)).toBe('first course');
+    expect(review('2026-03-15', `history injury\n${TWO}`)).toBe('acute rupture');
+  });
+});
+
 describe('the fold over visits', () => {
   it('is pure: the same visit on the same state gives an equal state', () => {
     const { facts, before } = lastVisit(note(visit('2026-01-05', 'first', `${TWO}\nplan tape 2nd`)));
