@@ -126,6 +126,7 @@ describe('the faulty sample', () => {
       '34 contradiction number-without-place',
       '35 contradiction stage-unsupported',
       '36 contradiction invasive-unconfirmed',
+      '40 missing several-unstable-rays',
     ]);
   });
 

@@ -2,6 +2,7 @@ import { dislocatedLowDrawer, drawerScale, overlapStraight, stageUnsupported, st
 import type { Rule } from './define-rule.ts';
 import { acuteDislocationIncomplete, invasiveUnconfirmed, steroidUnstable } from './hazards.ts';
 import { redFlagFirst } from './red-flags.ts';
+import { severalUnstableRays } from './several-rays.ts';
 import { wrongSide } from './sides.ts';
 import { unclearFinding, valueOutOfRange, wrongUnit } from './values.ts';
 
@@ -19,5 +20,6 @@ export const RULES: readonly Rule[] = [
   valueOutOfRange,
   wrongUnit,
   drawerScale,
+  severalUnstableRays,
   unclearFinding,
 ];
