@@ -23,6 +23,9 @@ describe('row 1: dislocated at rest', () => {
     expect(stageOf('2nd dislocated 8 weeks, tender plantar')).toBe('4');
     expect(stageOf('2nd dislocated since 2024-03, tender plantar')).toBe('4');
     expect(stageOf('2nd dislocated since 2026-02, tender plantar')).toBe('not applicable');
+    // Some day of January lies less than six weeks before the visit: not surely old.
+    expect(stageOf('2nd dislocated since 2026-01, tender plantar')).toBe('not applicable');
+    expect(stageOf('2nd dislocated since 2025-12, tender plantar')).toBe('4');
     expect(stageOf('2nd dislocated 2 weeks, tender plantar')).toBe('not applicable');
     expect(stageOf('2nd dislocated acute, tender plantar')).toBe('not applicable');
   });
