@@ -1,4 +1,4 @@
-import { EmbeddedActionsParser, type IToken, Lexer } from 'chevrotain';
+import { EmbeddedActionsParser, type IOrAlt, type IToken, Lexer } from 'chevrotain';
 import type { PartialDate } from '../values.ts';
 import type { Item } from './items.ts';
 import * as t from './tokens.ts';
@@ -25,34 +25,36 @@ export class OutlineParser extends EmbeddedActionsParser {
     return items;
   });
 
-  private readonly item = this.RULE(
-    'item',
-    (): Item =>
-      this.OR([
-        { ALT: () => word(this.CONSUME(t.Word)) },
-        { ALT: () => word(this.CONSUME(t.SignWord)) },
-        { ALT: () => this.SUBRULE(this.quantity) },
-        { ALT: () => this.SUBRULE(this.ordinals) },
-        { ALT: () => sided(this.CONSUME(t.SidedRay)) },
-        { ALT: () => slashed(this.CONSUME(t.Slashed)) },
-        { ALT: () => isoDate(this.CONSUME(t.IsoDate)) },
-        { ALT: (): Item => ({ is: 'bad date', why: 'ambiguous', ...span(this.CONSUME(t.SlashDate)) }) },
-        { ALT: () => clock(this.CONSUME(t.Clock)) },
-        { ALT: () => quote(this.CONSUME(t.Quote), true) },
-        { ALT: () => quote(this.CONSUME(t.OpenQuote), false) },
-        { ALT: () => question(this.CONSUME(t.Question), this.LA(-1), this.LA(1)) },
-        { ALT: (): Item => ({ is: 'break', of: 'segment', ...span(this.CONSUME(t.Comma)) }) },
-        { ALT: (): Item => ({ is: 'break', of: 'statement', ...span(this.CONSUME(t.Semicolon)) }) },
-        { ALT: (): Item => ({ is: 'break', of: 'statement', ...span(this.CONSUME(t.Stop)) }) },
-        { ALT: (): Item => ({ is: 'keeper', ...span(this.CONSUME(t.Keeper)) }) },
-        { ALT: (): Item => ({ is: 'comment', ...span(this.CONSUME(t.Comment)) }) },
-        { ALT: () => other(this.CONSUME(t.Arrow)) },
-        { ALT: () => other(this.CONSUME(t.Dash)) },
-        { ALT: () => other(this.CONSUME(t.Unit)) },
-        { ALT: () => other(this.CONSUME(t.Bound)) },
-        { ALT: () => other(this.CONSUME(t.Other)) },
-      ]),
-  );
+  /** Kept once made: made anew at every item, they would be a third of what reading a line allocates. */
+  private alternatives: IOrAlt<Item>[] | undefined;
+
+  private readonly item = this.RULE('item', (): Item => {
+    this.alternatives ??= [
+      { ALT: () => word(this.CONSUME(t.Word)) },
+      { ALT: () => word(this.CONSUME(t.SignWord)) },
+      { ALT: () => this.SUBRULE(this.quantity) },
+      { ALT: () => this.SUBRULE(this.ordinals) },
+      { ALT: () => sided(this.CONSUME(t.SidedRay)) },
+      { ALT: () => slashed(this.CONSUME(t.Slashed)) },
+      { ALT: () => isoDate(this.CONSUME(t.IsoDate)) },
+      { ALT: (): Item => ({ is: 'bad date', why: 'ambiguous', ...span(this.CONSUME(t.SlashDate)) }) },
+      { ALT: () => clock(this.CONSUME(t.Clock)) },
+      { ALT: () => quote(this.CONSUME(t.Quote), true) },
+      { ALT: () => quote(this.CONSUME(t.OpenQuote), false) },
+      { ALT: () => question(this.CONSUME(t.Question), this.LA(-1), this.LA(1)) },
+      { ALT: (): Item => ({ is: 'break', of: 'segment', ...span(this.CONSUME(t.Comma)) }) },
+      { ALT: (): Item => ({ is: 'break', of: 'statement', ...span(this.CONSUME(t.Semicolon)) }) },
+      { ALT: (): Item => ({ is: 'break', of: 'statement', ...span(this.CONSUME(t.Stop)) }) },
+      { ALT: (): Item => ({ is: 'keeper', ...span(this.CONSUME(t.Keeper)) }) },
+      { ALT: (): Item => ({ is: 'comment', ...span(this.CONSUME(t.Comment)) }) },
+      { ALT: () => other(this.CONSUME(t.Arrow)) },
+      { ALT: () => other(this.CONSUME(t.Dash)) },
+      { ALT: () => other(this.CONSUME(t.Unit)) },
+      { ALT: () => other(this.CONSUME(t.Bound)) },
+      { ALT: () => other(this.CONSUME(t.Other)) },
+    ];
+    return this.OR(this.alternatives);
+  });
 
   /** `2`, `~10-15°`, `>50 %`, `2+`; the unit sign may stand off the number. */
   private readonly quantity = this.RULE('quantity', (): Item => {
@@ -100,7 +102,7 @@ const word = (token: IToken): Item => ({ is: 'word', text: token.image, parts: p
 const other = (token: IToken): Item => ({ is: 'other', text: token.image, ...span(token) });
 const partsOf = (image: string): string[] => {
   const lower = image.toLowerCase().replaceAll('’', "'");
-  return /^\p{L}.*-/u.test(lower) ? lower.split('-') : [lower];
+  return lower.includes('-') && /^\p{L}.*-/u.test(lower) ? lower.split('-') : [lower];
 };
 
 interface QuantityTokens {

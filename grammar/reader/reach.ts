@@ -59,9 +59,10 @@ const BIND_BACK = new Set<string>([
  * between commas (`tender, none`) reaches the finding before it.
  */
 function unreadReach(segment: readonly Element[], before: Draft | undefined): void {
+  const opener = segment.findIndex(({ is }) => is === 'unread');
+  if (opener < 0) return;
   const [first, ...later] = findings(segment);
   const near = neighbours(segment);
-  const opener = segment.findIndex(({ is }) => is === 'unread');
   segment.forEach((element, i) => {
     if (element.is !== 'unread') return;
     const { left, right } = near[i] ?? {};
@@ -128,6 +129,7 @@ function unusedSubject(segment: readonly Element[]): Cause | undefined {
  * is harmless; alone after a finding (`drawer 2 3rd`) it reaches `before`, and is handed back: what inherits it is unclear.
  */
 function loneSubjects(segment: readonly Element[], before: Draft | undefined): Cause | undefined {
+  if (!segment.some(({ is }) => is === 'subject')) return undefined;
   let trailing: Cause | undefined;
   const near = neighbours(segment);
   segment.forEach((element, i) => {
