@@ -5,7 +5,8 @@ export type LineReader = (text: string) => LineSyntax;
 
 /**
  * A reader that remembers lines by their text, since reading is pure and notes repeat themselves. At `limit` lines the
- * older half is forgotten; open documents keep what they hold.
+ * older half is forgotten; open documents keep what they hold. Each letter typed is a new line of text, so that a larger
+ * memory would mostly hold what nobody reads again.
  */
 export function rememberingReader(limit = 4_000, read: LineReader = readLine): LineReader {
   let recent = new Map<string, LineSyntax>();
