@@ -42,7 +42,7 @@ export function ask<F extends FindingId>(facts: readonly AnyFact[], finding: F, 
 
 /** Do two facts of one finding say the same? Places and quotes aside. */
 export const sameMeaning = (a: AnyFact, b: AnyFact): boolean =>
-  a.status === b.status && JSON.stringify(sorted(a.values)) === JSON.stringify(sorted(b.values));
+  a === b || (a.status === b.status && JSON.stringify(sorted(a.values)) === JSON.stringify(sorted(b.values)));
 
 const sorted = (values: object): [string, unknown][] => Object.entries(values).sort(([a], [b]) => a.localeCompare(b));
 

@@ -136,34 +136,25 @@ class FactReader {
     const slots = Object.fromEntries(Object.entries(node.slots).map(([slot, span]) => [slot, at(span)]));
     const place = { place: at(node), word: at(node.word), slots };
     const base = { statement, section: node.section, quotes: node.quotes.map(({ text }) => text), causes };
+    const { values, unclear } = this.values(node);
     for (const subject of subjects.length > 0 ? subjects : [FOOT])
       for (const side of sides.length > 0 ? sides : [undefined]) {
-        const where = { subject, ...(side && subject.at !== 'patient' ? { side } : {}) };
+        const where = { subject, side: subject.at === 'patient' ? undefined : side };
         if (node.id === 'panel') this.panel({ ...base, ...where }, place);
-        else
-          this.add({
-            ...base,
-            ...where,
-            finding: node.id,
-            status: node.status,
-            ...this.values(node),
-            origin: { kind: 'stated', ...place },
-          });
+        else {
+          const origin = { kind: 'stated', place: place.place, word: place.word, slots } as const;
+          this.facts.push(factOf(base, where, { finding: node.id, status: node.status, values, unclear }, origin));
+        }
       }
     return causes.length === 0 && Object.values(node.slots).every((slot) => slot.causes.length === 0);
   }
 
-  private add(fact: Omit<AnyFact, 'clarity'>): void {
-    this.facts.push({ ...fact, clarity: fact.causes.length > 0 ? 'unclear' : 'clear' } as AnyFact);
-  }
-
-  private panel(
-    base: Pick<AnyFact, 'statement' | 'section' | 'quotes' | 'causes' | 'subject' | 'side'>,
-    place: Omit<AnyFact['origin'], 'kind'>,
-  ): void {
+  private panel(base: Base & Where, place: Omit<AnyFact['origin'], 'kind'>): void {
     const kind = base.subject.at === 'web' ? 'web' : 'ray';
-    for (const { finding, status } of PANELS[kind].members)
-      this.add({ ...base, finding, status, values: {}, unclear: [], origin: { kind: 'panel', ...place } });
+    for (const { finding, status } of PANELS[kind].members) {
+      const origin = { kind: 'panel', ...place } as const;
+      this.facts.push(factOf(base, base, { finding, status, values: {}, unclear: [] }, origin));
+    }
   }
 
   private values(node: FindingNode): { values: Record<string, Value>; unclear: string[] } {
@@ -259,6 +250,28 @@ function wholeWords(text: string, span: Span): Span {
   while (start > 0 && /[^\s,;.]/.test(text.charAt(start - 1))) start -= 1;
   while (end < text.length && /[^\s,;.]/.test(text.charAt(end))) end += 1;
   return { start, end };
+}
+
+type Base = Pick<AnyFact, 'statement' | 'section' | 'quotes' | 'causes'>;
+type Where = { readonly subject: Subject; readonly side: Side | undefined };
+type Said = Pick<AnyFact, 'finding' | 'status' | 'values' | 'unclear'>;
+
+/** Written out: copying by spread took most of the time in which a visit's facts are read. */
+function factOf(base: Base, { subject, side }: Where, said: Said, origin: AnyFact['origin']): AnyFact {
+  const fact = {
+    finding: said.finding,
+    statement: base.statement,
+    section: base.section,
+    subject,
+    status: said.status,
+    clarity: base.causes.length > 0 ? 'unclear' : 'clear',
+    values: said.values,
+    unclear: said.unclear,
+    quotes: base.quotes,
+    causes: base.causes,
+    origin,
+  };
+  return (side ? Object.assign(fact, { side }) : fact) as AnyFact;
 }
 
 const FOOT: Subject = { at: 'foot' };
