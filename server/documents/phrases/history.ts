@@ -52,9 +52,13 @@ const trigger: Own<'trigger'> = {
     },
   },
   present: ({ what }) =>
-    what ? was('given as the trigger', what, /\b(and|shoes|heels|stairs)\b/.test(what)) : was('given as written'),
+    what
+      ? was(/ and /.test(what) ? 'given as triggers' : 'given as the trigger', what, isPlural(what))
+      : was('given as written'),
   absent: ({ what }) => (what ? was('denied as the trigger', what) : was('no trigger', 'there')),
 };
+
+const isPlural = (what: string): boolean => /\b(and|shoes|heels|stairs)\b/.test(what);
 
 /** `on push-off`, `at night`: said after the pain; `burning` before it. */
 const isCircumstance = (text: string): boolean => /^(on|at) /.test(text);

@@ -82,6 +82,6 @@ export const commas = (...texts: readonly (string | undefined)[]): string =>
   texts.filter((text) => text !== undefined && text !== '').join(', ');
 export const withArticle = (text: string): string => `${/^[aeiou]/i.test(text) ? 'an' : 'a'} ${text}`;
 /** A test whose result could not be read; the text itself stands beside it as written. */
-export const UNREAD_RESULT = 'a result given as written';
+export const UNREAD_RESULT = 'a result that was not interpreted (quoted as written)';
 
 export const AMOUNT = { slight: 'slight', mild: 'mild', moderate: 'moderate', marked: 'marked' } as const;

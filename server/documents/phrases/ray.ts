@@ -171,8 +171,8 @@ const unremarkable: SubjectPhrase<'unremarkable'> = {
   noun: 'ray',
   name: 'an unremarkable finding',
   wording: {},
-  present: () => was('recorded as unremarkable, extent not stated'),
-  absent: () => was('recorded as not unremarkable, extent not stated'),
+  present: () => was('recorded as unremarkable, without saying what was examined'),
+  absent: () => was('recorded as not unremarkable, without saying what was examined'),
 };
 
 export const RAY_PHRASES = {

@@ -48,7 +48,7 @@ const measure = <F extends Course>(
 ): Omit<OwnPhrase<F>, 'wording'> & { readonly wording: typeof wording } => ({
   shape: 'own',
   name,
-  by: verb === 'tried' ? 'used' : 'carried out',
+  by: verb === 'tried' ? 'provided' : 'carried out',
   preposition,
   wording,
   present: course(verb),
