@@ -8,7 +8,7 @@ export type LineReader = (text: string) => LineSyntax;
  * older half is forgotten; open documents keep what they hold. Each letter typed is a new line of text, so that a larger
  * memory would mostly hold what nobody reads again.
  */
-export function rememberingReader(limit = 4_000, read: LineReader = readLine): LineReader {
+export function rememberingReader(limit = 1_000, read: LineReader = readLine): LineReader {
   let recent = new Map<string, LineSyntax>();
   let older = new Map<string, LineSyntax>();
   return (text) => {
