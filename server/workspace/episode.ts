@@ -13,12 +13,13 @@ export interface Analyser {
   readonly unused: (header: HeaderFacts, hidden: ReadonlySet<string>) => readonly Report[];
 }
 
-interface Entry {
+/** What is kept of every visit; its facts are many times as large, and quickly found again. */
+interface Entry extends Pick<VisitAnalysis, 'before' | 'after' | 'reports' | 'hidden'> {
   readonly block: Block;
   readonly context: Context;
-  readonly before: EpisodeState;
-  readonly analysis: VisitAnalysis;
 }
+/** How many whole analyses are kept: those of the visits that an editor shows and asks about. */
+const WHOLE = 32;
 
 /** By block; kept apart from the analyses, so that a look over ten thousand visits is a walk over numbers. */
 export interface Counts {
@@ -34,6 +35,7 @@ export class Episode {
   private readonly blocks: Blocks;
   private readonly analyser: Analyser;
   private entries: (Entry | undefined)[];
+  private readonly whole = new Map<Entry, VisitAnalysis>();
   private reportCounts: number[];
   private dangerCounts: number[];
   private heading: { block: Block; header: HeaderFacts; reports: readonly Report[] };
@@ -59,7 +61,7 @@ export class Episode {
   get headerReports(): readonly Report[] {
     const { header, reports } = this.heading;
     if (header.allowances.length === 0) return reports;
-    const hidden = new Set(this.entries.flatMap((entry) => entry?.analysis.hidden ?? []));
+    const hidden = new Set(this.entries.flatMap((entry) => entry?.hidden ?? []));
     return [...reports, ...this.analyser.unused(header, hidden)];
   }
   get today(): string {
@@ -94,22 +96,24 @@ export class Episode {
   /** The analysis of the visit in a block, settled up to it. `undefined` for the header and beyond the end. */
   visit(index: number): VisitAnalysis | undefined {
     while (this.next <= index && this.step());
-    return this.entries[index]?.analysis;
+    const entry = this.entries[index];
+    if (!entry) return undefined;
+    return this.whole.get(entry) ?? this.keep(entry, this.analyser.visit(entry.block, entry.before, entry.context));
   }
   get counts(): Counts {
     this.count(0, this.headerReports);
     return { reports: this.reportCounts, dangers: this.dangerCounts };
   }
-  /** What is known of a visit without analysing it. */
-  known(index: number): VisitAnalysis | undefined {
-    return this.entries[index]?.analysis;
+  /** The reports of a visit, as far as they are known without analysing it. */
+  reports(index: number): readonly Report[] {
+    return this.entries[index]?.reports ?? [];
   }
 
   /** Settles one visit; false when all are settled. */
   private step(): boolean {
     const index = this.next;
     if (index >= this.blocks.count) return false;
-    const before = this.entries[index - 1]?.analysis.after ?? NO_EPISODE;
+    const before = this.entries[index - 1]?.after ?? NO_EPISODE;
     const block = this.blocks.block(index);
     const entry = this.entries[index];
     const valid = entry?.block === block && entry.context === this.context && sameStructure(entry.before, before);
@@ -119,11 +123,25 @@ export class Episode {
     }
     if (!valid) {
       const analysis = this.analyser.visit(block, before, this.context);
-      this.entries[index] = { block, before, context: this.context, analysis };
-      this.count(index, analysis.reports);
+      const { reports, hidden } = analysis;
+      // Most visits change nothing of the episode: sharing the state makes the next comparison one of identity.
+      const after = sameStructure(analysis.after, before) ? before : analysis.after;
+      const made: Entry = { block, context: this.context, before, after, reports, hidden };
+      this.entries[index] = made;
+      this.keep(made, analysis);
+      this.count(index, reports);
     }
     this.next = index + 1;
     return true;
+  }
+
+  private keep(entry: Entry, analysis: VisitAnalysis): VisitAnalysis {
+    this.whole.set(entry, analysis);
+    for (const oldest of this.whole.keys()) {
+      if (this.whole.size <= WHOLE) break;
+      this.whole.delete(oldest);
+    }
+    return analysis;
   }
 
   private count(index: number, reports: readonly Report[]): void {

@@ -126,7 +126,7 @@ export class OpenNote implements Note {
     return { index, firstLine, lastLine: firstLine + lines.length - 1, lines, analysis };
   }
   reports(index: number): readonly Report[] {
-    return index === 0 ? this.headerReports : (this.episode.known(index)?.reports ?? []);
+    return index === 0 ? this.headerReports : this.episode.reports(index);
   }
   get counts(): Counts {
     return this.episode.counts;
