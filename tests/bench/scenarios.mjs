@@ -7,7 +7,6 @@ import { noteLines, rayLine } from './generator.mjs';
 import { median, summary } from './statistics.mjs';
 import { typing } from './typing.mjs';
 
-const WARM_UP = 1_500;
 const probe = fileURLToPath(new URL('heap-probe.cjs', import.meta.url));
 
 /** Types in the first, the middle and the last visit of a note, by turns of fifty edits. */
@@ -45,19 +44,19 @@ async function headerEdit(editor, lines) {
 }
 
 /** One note of a size: opening, typing, a newline at the top, memory. */
-export async function noteScenario(server, visits, edits) {
+export async function noteScenario(server, { visits, edits, warmUp, header = false }) {
   const lines = noteLines(visits);
   const text = lines.join('\n');
   const editor = new Editor(server);
   await editor.initialize();
   const opened = await editor.open(text);
   const reports = editor.diagnostics.length;
-  await type(editor, lines, visits, WARM_UP, 100);
+  await type(editor, lines, visits, warmUp, 100);
   const before = editor.memory();
   const [first, middle, last] = await type(editor, lines, visits, edits, 200);
   const after = editor.memory();
   const newline = await newlineAtTop(editor, 200);
-  const header = await headerEdit(editor, lines);
+  const everyVisit = header ? await headerEdit(editor, lines) : undefined;
   await editor.close();
   return {
     visits,
@@ -68,7 +67,7 @@ export async function noteScenario(server, visits, edits) {
     places: { first: summary(first), middle: summary(middle), last: summary(last) },
     memory: { before, after },
     newline,
-    header,
+    everyVisit,
   };
 }
 
@@ -84,13 +83,13 @@ export async function coldStarts(server, starts) {
 }
 
 /** What typing has really kept: the heap after a collection, in a process of its own, in MB. */
-export async function heapGrowth(server, edits) {
+export async function heapGrowth(server, { edits, warmUp }) {
   const visits = 1_000;
   const lines = noteLines(visits);
   const editor = new Editor(server, { args: ['--expose-gc', '--require', probe] });
   await editor.initialize();
   await editor.open(lines.join('\n'));
-  await type(editor, lines, visits, WARM_UP, 100);
+  await type(editor, lines, visits, warmUp, 100);
   const before = await editor.heap();
   await type(editor, lines, visits, edits, 200);
   const after = await editor.heap();
