@@ -1,30 +1,42 @@
-import { Temporal } from 'temporal-polyfill';
+import {
+  addDays,
+  addMonths,
+  addWeeks,
+  addYears,
+  create,
+  diffDays,
+  type Record as PlainDate,
+  subtractDays,
+  toString as toIso,
+} from 'temporal-polyfill/fns/PlainDate';
 import type { Duration, PartialDate, ValueOf } from '../../grammar/values.ts';
 
 /** A day without time. */
-export type Day = Temporal.PlainDate;
+export type Day = PlainDate;
 
 /** Reads an ISO day (`2026-03-09`); `undefined` for anything else or a day that the calendar lacks. */
 export function dayOf(iso: string): Day | undefined {
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(iso)) return undefined;
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(iso) ?? [];
+  if (year === undefined) return undefined;
   try {
-    return Temporal.PlainDate.from(iso, { overflow: 'reject' });
+    return create(Number(year), Number(month), Number(day));
   } catch {
     return undefined;
   }
 }
-export const dayFrom = (date: PartialDate & { month: number; day: number }): Day => Temporal.PlainDate.from(date);
+export const dayFrom = ({ year, month, day }: PartialDate & { month: number; day: number }): Day =>
+  create(year, month, day);
 
 /** Whole days from one day to another; negative where `to` is earlier. */
-export const daysBetween = (from: Day, to: Day): number => from.until(to, { largestUnit: 'days' }).days;
+export const daysBetween = (from: Day, to: Day): number => diffDays(from, to);
 
 /** The first and the last day that a partial date may mean. */
 export function range(date: PartialDate): { first: Day; last: Day } {
   const { year, month, day } = date;
-  const first = Temporal.PlainDate.from({ year, month: month ?? 1, day: day ?? 1 });
+  const first = create(year, month ?? 1, day ?? 1);
   if (day) return { first, last: first };
-  const next = month ? first.add({ months: 1 }) : first.add({ years: 1 });
-  return { first, last: next.subtract({ days: 1 }) };
+  const next = month ? addMonths(first, 1) : addYears(first, 1);
+  return { first, last: subtractDays(next, 1) };
 }
 
 /** The shortest and the longest time in days that a duration may mean; an open bound is kept open. */
@@ -47,7 +59,8 @@ export function daysOf(duration: Duration): { least: number; most: number } {
 export function after(day: Day, duration: Duration): Day {
   const { low, unit } = duration;
   if (unit === 'hours' || unit === 'minutes') return day;
-  return day.add({ [unit]: Math.round(low) });
+  const add = { days: addDays, weeks: addWeeks, months: addMonths, years: addYears }[unit];
+  return add(day, Math.round(low));
 }
 
 /** How long before its visit a date lies, in days; `undefined` where the visit has no date. */
@@ -62,4 +75,6 @@ export function ageOf(
   return { least: daysBetween(last, day), most: daysBetween(first, day) };
 }
 
-export const isoOf = (day: Day): string => day.toString();
+export const isoOf = (day: Day): string => toIso(day);
+/** The day a whole number of days earlier. */
+export const daysBefore = (day: Day, days: number): Day => subtractDays(day, days);

@@ -1,6 +1,6 @@
 import type { Ray, Side } from '../../grammar/values.ts';
 import { clearFacts } from './answers.ts';
-import { type Day, dayFrom, daysBetween, daysOf, isoOf, range } from './dates.ts';
+import { type Day, dayFrom, daysBefore, daysBetween, daysOf, isoOf, range } from './dates.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
 import { injuryDays } from './injury.ts';
 
@@ -118,7 +118,7 @@ function steroids(visit: VisitFacts, day: Day | undefined): Record<string, strin
 function lastDayOf(fact: Extract<AnyFact, { finding: 'steroid' }>, day: Day | undefined): string | undefined {
   const on = fact.values.on;
   if (on?.is === 'date') return isoOf(range(on.date).last);
-  if (on?.is === 'ago' && day) return isoOf(day.subtract({ days: Math.floor(daysOf(on.ago).least) }));
+  if (on?.is === 'ago' && day) return isoOf(daysBefore(day, Math.floor(daysOf(on.ago).least)));
   return undefined;
 }
 

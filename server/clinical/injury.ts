@@ -1,8 +1,9 @@
 import type { Side } from '../../grammar/values.ts';
 import { clearFacts } from './answers.ts';
-import { ageOf, dayFrom, dayOf, daysBetween, daysOf, isoOf } from './dates.ts';
+import { ageOf, dayFrom, dayOf, daysBefore, daysBetween, daysOf, isoOf } from './dates.ts';
 import type { EpisodeState } from './episode.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
+import { factsOf } from './read-facts.ts';
 
 interface InjuryView {
   readonly visit: VisitFacts;
@@ -21,8 +22,9 @@ function symptomDays(visit: VisitFacts): { least: number; most: number } | undef
   return first && daysOf(first);
 }
 
+type Injury = Extract<AnyFact, { finding: 'trigger' | 'onset' }>;
 /** The statements of an injury or a sudden onset. */
-const injuries = (visit: VisitFacts): AnyFact[] => [
+const injuries = (visit: VisitFacts): Injury[] => [
   ...clearFacts(visit.facts, 'trigger').filter(
     (fact) => fact.status === 'present' && fact.values.what?.words.includes('injury'),
   ),
@@ -31,21 +33,39 @@ const injuries = (visit: VisitFacts): AnyFact[] => [
   ),
 ];
 
-/** An injury or a sudden onset under six weeks old, stated in this visit or, with its time, in an earlier one. */
-export function isAcuteInjury({ visit, before, side }: InjuryView): boolean | 'unknown' {
-  const stated = injuries(visit).length > 0;
-  const age = symptomDays(visit);
-  if (stated && age) return age.most < SIX_WEEKS;
-  const earlier = age ? undefined : (before.injury[side] ?? before.injury.patient);
-  const day = earlier === undefined ? undefined : dayOf(earlier);
-  if (day && visit.date) return daysBetween(day, dayFrom(visit.date)) < SIX_WEEKS;
-  return stated ? 'unknown' : false;
+/** An onset, its time or an injury is written and cannot be read. A trigger of another kind says nothing of an injury. */
+export const isInjuryUnread = ({ facts }: VisitFacts): boolean =>
+  (['onset', 'duration'] as const).some((finding) => factsOf(facts, finding).some(isUnread)) ||
+  factsOf(facts, 'trigger').some((fact) => isUnread(fact) && (fact.values.what?.words.includes('injury') ?? true));
+const isUnread = ({ clarity, causes }: AnyFact): boolean =>
+  clarity === 'unclear' && causes.some(({ why }) => why !== 'no result');
+
+/** How old a stated injury is by its own time, else by that of the complaint. */
+function injuryAge({ values }: Injury, visit: VisitFacts): { least: number; most: number } | undefined {
+  const own = values.for ? daysOf(values.for) : values.on && ageOf(values.on, visit);
+  return own ?? symptomDays(visit);
 }
 
-/** Foot to the earliest day on which an injury that this visit states, with its time, may have happened. */
+/** An injury or a sudden onset under six weeks old, stated in this visit or, with its time, in an earlier one. */
+export function isAcuteInjury({ visit, before, side }: InjuryView): boolean | 'unknown' {
+  const stated = injuries(visit);
+  const ages = stated.flatMap((fact) => injuryAge(fact, visit) ?? []);
+  if (ages.length > 0) return ages.some(({ most }) => most < SIX_WEEKS);
+  const earlier = symptomDays(visit) ? undefined : (before.injury[side] ?? before.injury.patient);
+  const day = earlier === undefined ? undefined : dayOf(earlier);
+  if (day && visit.date) return daysBetween(day, dayFrom(visit.date)) < SIX_WEEKS;
+  return stated.length > 0 ? 'unknown' : false;
+}
+
+/** Foot to the earliest day on which the newest injury that this visit states, with its time, may have happened. */
 export function injuryDays(visit: VisitFacts): Record<string, string> {
-  const age = symptomDays(visit);
-  if (!age || !visit.date || !Number.isFinite(age.most)) return {};
-  const day = isoOf(dayFrom(visit.date).subtract({ days: Math.ceil(age.most) }));
-  return Object.fromEntries(injuries(visit).map((fact) => [fact.side ?? 'patient', day]));
+  const days: Record<string, string> = {};
+  for (const fact of injuries(visit)) {
+    const age = injuryAge(fact, visit);
+    if (!age || !visit.date || !Number.isFinite(age.most)) continue;
+    const day = isoOf(daysBefore(dayFrom(visit.date), Math.ceil(age.most)));
+    const foot = fact.side ?? 'patient';
+    if ((days[foot] ?? '') < day) days[foot] = day;
+  }
+  return days;
 }
