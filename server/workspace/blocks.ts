@@ -97,7 +97,7 @@ export class Blocks {
     );
     const removed = last - at + 1;
     this.blocks = replaced(this.blocks, at, removed, blocks);
-    this.sumFrom(at);
+    this.sumFrom(at, removed === blocks.length ? at + removed : undefined);
     return { at, removed, inserted: blocks.length };
   }
 
@@ -108,15 +108,19 @@ export class Blocks {
     return { line, character: Math.max(0, Math.min(character, this.line(line)?.text.length ?? 0)) };
   }
 
-  private sumFrom(at: number): void {
+  /** Blocks from `same` on are those that were there: once one starts where it did, so do all after it. */
+  private sumFrom(at: number, same = Number.POSITIVE_INFINITY): void {
     const { blocks } = this;
     if (this.firsts.length < blocks.length + 1) {
       const longer = new Int32Array((blocks.length + 1) * 2);
       longer.set(this.firsts);
       this.firsts = longer;
     }
-    for (let index = at; index < blocks.length; index++)
-      this.firsts[index + 1] = (this.firsts[index] ?? 0) + this.block(index).length;
+    for (let index = at; index < blocks.length; index++) {
+      const next = (this.firsts[index] ?? 0) + this.block(index).length;
+      if (index + 1 >= same && next === this.firsts[index + 1]) return;
+      this.firsts[index + 1] = next;
+    }
   }
 }
 
