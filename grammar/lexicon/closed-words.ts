@@ -353,4 +353,12 @@ export const RED_FLAG_WORDS: readonly string[] = [
   'tumor',
   'cancer',
   'charcot',
+  'mass',
+  'lump',
+  'sarcoma',
+  'melanoma',
+  'dvt',
+  'cellulitis',
+  'abscess',
+  'osteomyelitis',
 ];

@@ -18,7 +18,7 @@ export const HISTORY = [
       sudden: { gives: { manner: 'sudden' } },
     },
     slots: {
-      manner: words({ gradual: ['insidious', 'slow'], sudden: ['acute', 'abrupt'] }),
+      manner: words({ gradual: ['insidious', 'slow'], sudden: ['acute', 'abrupt'] }, { before: true }),
       for: duration(['for', 'over', 'x']),
       on: date(['on', 'since', 'from']),
     },
@@ -69,11 +69,14 @@ export const HISTORY = [
         },
         { many: true },
       ),
+      for: duration(),
+      on: date(['on', 'since', 'from']),
     },
     many: true,
     order: 12,
-    technique: 'Ask what brings the pain on, and about a recent rise in load.',
-    meaning: 'A rise in load with tenderness of a shaft suggests a stress injury of bone.',
+    technique: 'Ask what brings the pain on, about a recent rise in load, and when an injury was.',
+    meaning:
+      'A rise in load with tenderness of a shaft suggests a stress injury of bone; an injury under six weeks ago stops staging.',
   }),
   entry({
     ...practice,

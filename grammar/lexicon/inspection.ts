@@ -162,6 +162,7 @@ export const INSPECTION = [
     slots: {
       state: words({ pink: ['warm and pink'], pale: [], white: [], blue: ['dusky'], cold: [] }, { many: true }),
     },
+    many: true,
     order: 69,
     technique: 'Colour and warmth against the neighbouring toes, before and after any reduction.',
     meaning: 'A cold, pale, white or blue toe is an emergency.',

@@ -1,5 +1,6 @@
 /** Each caution stands here once; every document prints it once. */
 export const CAUTIONS = {
+  'unread red flag': 'Words that may be a red flag were not understood in this visit: read and settle them first.',
   'no steroid in infection':
     'No steroid into a joint that may be infected; aspirate before antibiotics if the patient is stable.',
   'watch circulation': 'Record circulation and feeling of the toe before and after any reduction or correction.',

@@ -37,7 +37,7 @@ export function decidingFindings(visit: VisitFacts, side: Side, ray: Ray): Decid
     assumptions,
     possible: {
       dislocated: dislocated.values,
-      overlap: overlapOf(overlapAnswer),
+      overlap: overlapOf(overlapAnswer, ray),
       drawer: drawer.steps,
       alignment: alignment.values,
       gap: [gap.length > 0],
@@ -72,12 +72,13 @@ function sign(answer: Answer<'swelling'>): boolean[] {
   return answer.is === 'stated' && answer.fact.status === 'absent' ? [false] : [true, false];
 }
 
-function overlapOf(answer: Answer<'overlap'>): World['overlap'][] {
+/** Only the second toe lies beside the hallux: of another ray an overlap that names no neighbour leaves it open. */
+function overlapOf(answer: Answer<'overlap'>, ray: Ray): World['overlap'][] {
   if (answer.is === 'not mentioned') return ['no'];
   if (answer.is !== 'stated') return ['no', 'rest'];
   const { status, values } = answer.fact;
   if (status === 'absent' || (status === 'present' && values.onto?.words.includes('third'))) return ['no'];
-  if (status !== 'present') return ['no', 'rest'];
+  if (status !== 'present' || (ray !== 2 && !values.onto)) return ['no', 'rest'];
   return values.when?.words.includes('sometimes') ? ['sometimes'] : ['rest'];
 }
 

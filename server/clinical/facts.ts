@@ -18,7 +18,7 @@ export type Subject =
   | { readonly at: 'patient' };
 
 /** Why a fact is unclear: what the reader found, or what the visit lacks. */
-export type FactCause = Cause | (Span & { readonly why: 'no side'; readonly text: string });
+export type FactCause = Cause | (Span & { readonly why: 'no side' | 'which toe'; readonly text: string });
 
 /** One statement about one subject. A finding that nobody mentioned has no fact. */
 export interface Fact<F extends FindingId = FindingId> {
@@ -94,7 +94,7 @@ export interface VisitFacts {
   readonly allowances: readonly Allowance[];
 }
 
-export type UnclearKind = CauseKind | 'no side';
+export type UnclearKind = CauseKind | 'no side' | 'which toe';
 
 /** One text for a subject with its side, for keys and for people alike. */
 export function subjectKey(subject: Subject, side?: Side): string {

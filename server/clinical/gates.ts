@@ -4,7 +4,7 @@ import type { NoStage } from './analysis.ts';
 import { type Answer, ask, clearFacts, isStated } from './answers.ts';
 import { type EpisodeState, rayKey } from './episode.ts';
 import type { AnyFact, HeaderFacts, VisitFacts } from './facts.ts';
-import { isAcuteInjury } from './injury.ts';
+import { isAcuteInjury, isInjuryUnread } from './injury.ts';
 
 /** Everything that a gate may look at, for one ray of one visit. */
 export interface GateView {
@@ -38,6 +38,8 @@ export const GATES: readonly Gate[] = [
     assumes: ({ visit, side, ray }) => {
       const tender = ask(visit.facts, 'tenderness', { side, ray });
       const denied = tender.is === 'stated' && tender.fact.status === 'absent' && !isStatedPainless(visit, side, ray);
+      const unread = painOf(visit, side, ray).some(({ is }) => is === 'unclear');
+      if (denied && unread) return 'what is written of the pain cannot be read, taken as symptomatic';
       if (denied) return 'pain at this ray not denied, taken as symptomatic';
       const silent = painOf(visit, side, ray).every(({ is }) => is === 'not mentioned');
       return silent && tender.is === 'not mentioned'
@@ -76,6 +78,8 @@ export const GATES: readonly Gate[] = [
     closes: (view) => (isAcuteInjury(view) === true ? 'an acute injury under six weeks old' : undefined),
     assumes: (view) => {
       const { visit, before, side, ray } = view;
+      if (isAcuteInjury(view) === false && isInjuryUnread(visit))
+        return 'an injury or onset is written that cannot be read, taken as no acute injury';
       if (isAcuteInjury(view) === 'unknown') return 'time since the injury not stated, taken as over six weeks';
       const asked = (['onset', 'trigger'] as const).some((finding) => clearFacts(visit.facts, finding).length > 0);
       const known = asked || before.stage[rayKey(side, ray)] !== undefined;

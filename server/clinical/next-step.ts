@@ -1,6 +1,6 @@
 import type { Side } from '../../grammar/values.ts';
 import type { NextStep, NoStage, StageOutcome } from './analysis.ts';
-import { ask, clearFacts, isStated } from './answers.ts';
+import { type Answer, ask, clearFacts, isStated } from './answers.ts';
 import { CAUTIONS } from './cautions.ts';
 import { type Day, dayFrom, dayOf, daysBetween } from './dates.ts';
 import { readDrawer } from './drawer.ts';
@@ -10,6 +10,7 @@ import { ageInYears, footSensation, type GateView, isStatedPainless, isSystemic 
 import { isAcuteInjury } from './injury.ts';
 import type { PathInputs } from './path-inputs.ts';
 import { pathRow } from './path-rows.ts';
+import { hasUnreadRedFlag } from './reading-reports.ts';
 import { isOpenWound, pulsesFelt, redFlagOf, webSigns } from './red-flags.ts';
 import type { RayStage } from './stage.ts';
 
@@ -26,7 +27,9 @@ export function nextStep(view: GateView, stage: RayStage): NextStep {
     step: row.step,
     why: flagged ? `${capital(flagged.why)}.` : row.why,
     wouldChange: row.wouldChange,
-    cautions: row.cautions.map((id) => CAUTIONS[id]),
+    cautions: [...(hasUnreadRedFlag(view.visit) ? (['unread red flag'] as const) : []), ...row.cautions].map(
+      (id) => CAUTIONS[id],
+    ),
     review: row.review,
     urgent: row.urgent ?? false,
     ...(row.plan ? { plan: row.plan.replaceAll('{ray}', ORDINALS[view.ray] ?? '') } : {}),
@@ -77,15 +80,14 @@ const tenderShaft = ({ visit, side, ray }: GateView): boolean =>
     (fact) => fact.status === 'present' && fact.values.place?.words.includes('shaft'),
   );
 
-/** Stated straight, neither tender nor swollen, and no drawer that says otherwise; silence counts for none of them. */
+/** Stated straight and not tender, and either not swollen or with a stable drawer; a sign that says otherwise is none of that. */
 function isQuiet({ visit, side, ray }: GateView): boolean {
   const drawer = ask(visit.facts, 'drawer', { side, ray });
   const untested =
-    drawer.is === 'not mentioned' ||
-    (drawer.is === 'stated' && (drawer.fact.status === 'not done' || drawer.fact.status === 'absent')) ||
-    (drawer.is === 'stated' && drawer.fact.values.grade?.high === 0);
+    drawer.is === 'not mentioned' || (drawer.is === 'stated' && drawer.fact.status === 'not done') || isStable(drawer);
   const denied = (['tenderness', 'swelling', 'deviation'] as const).every((finding) => {
     const answer = ask(visit.facts, finding, { side, ray });
+    if (finding === 'swelling' && answer.is === 'not mentioned') return isStable(drawer);
     return answer.is === 'stated' && answer.fact.status === 'absent' && !('place' in answer.fact.values);
   });
   const pain = ask(visit.facts, 'pain', { side, ray });
@@ -95,6 +97,9 @@ function isQuiet({ visit, side, ray }: GateView): boolean {
   });
   return untested && denied && others && (pain.is === 'not mentioned' || isStatedPainless(visit, side, ray));
 }
+
+const isStable = (drawer: Answer<'drawer'>): boolean =>
+  drawer.is === 'stated' && (drawer.fact.status === 'absent' || drawer.fact.values.grade?.high === 0);
 
 const fractured = ({ visit, side, ray }: GateView): boolean =>
   clearFacts(visit.facts, 'image-other', { side }).some(

@@ -130,6 +130,7 @@ class FactReader {
     const causes: FactCause[] = [...node.causes];
     if (subjects.length === 0) causes.push({ why: 'no subject', text: '', ...spanOf(node.word) });
     if (sides.length === 0) causes.push({ why: 'no side', text: '', ...spanOf(node.word) });
+    if (overlapsWhich(node, subjects)) causes.push({ why: 'which toe', text: '', ...spanOf(node.word) });
     for (const cause of causes) this.report(node, cause, at);
     for (const [slot, { causes }] of Object.entries(node.slots))
       for (const cause of causes) this.report(node, cause, at, slot);
@@ -273,6 +274,10 @@ function factOf(base: Base, { subject, side }: Where, said: Said, origin: AnyFac
   };
   return (side ? Object.assign(fact, { side }) : fact) as AnyFact;
 }
+
+/** `2nd to 3rd overlap`: nobody says which toe lies on which. */
+const overlapsWhich = ({ id, status, slots }: FindingNode, subjects: readonly Subject[]): boolean =>
+  id === 'overlap' && status !== 'absent' && subjects.length > 1 && !slots.onto;
 
 const FOOT: Subject = { at: 'foot' };
 const spanOf = ({ start, end }: { start: number; end: number }) => ({ start, end });

@@ -105,6 +105,10 @@ const span = ({ start, end }: { start: number; end: number }) => ({ start, end }
 
 const RED_FLAG = new RegExp(`(?<![\\p{L}\\d])(?:${RED_FLAG_WORDS.join('|')})(?![\\p{L}\\d])`, 'giu');
 
+/** Does the visit hold a red-flag word that is kept as typed? A quoted remark is the clinician's own and is none. */
+export const hasUnreadRedFlag = ({ verbatim }: VisitFacts): boolean =>
+  verbatim.some(({ quote, text }) => !quote && text.search(RED_FLAG) >= 0);
+
 /** A red-flag word in a finding that the line reads and the visit leaves without subject or side is unread as well. */
 export function unreadRedFlags(visit: VisitFacts, lines: readonly LineSyntax[]): Report[] {
   const found = new Map<string, Report>();

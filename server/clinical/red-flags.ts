@@ -119,7 +119,7 @@ export function circulationStated(visit: VisitFacts, side: Side, ray: Ray): bool
   return (
     whole.some((finding) => ask(visit.facts, finding, { side, whole: true }).is === 'stated') ||
     ask(visit.facts, 'capillary-refill', { side, ray }).is === 'stated' ||
-    ask(visit.facts, 'perfusion', { side, ray }).is === 'stated'
+    clearFacts(visit.facts, 'perfusion', { side, ray }).length > 0
   );
 }
 

@@ -32,6 +32,11 @@ describe('an acute injury', () => {
     `history injury; duration 3 weeks\n${TWO}`,
     `history onset sudden 10 days; injury\n${TWO}`,
     `history onset sudden on 2026-03-01\n${TWO}`,
+    `history injury 5 days ago\n${TWO}`,
+    `history injury 12 days\n${TWO}`,
+    `history trauma on 2026-02-20\n${TWO}`,
+    `history onset gradual 2 years; injury 3 weeks ago\n${TWO}`,
+    `history injury 2 years ago; sudden onset 10 days\n${TWO}`,
   ])('%s: not staged', (note) => {
     expect(stageOf(note)).toBe('not applicable');
     expect(whyOf(note)).toMatch(/acute injury/);
@@ -41,6 +46,8 @@ describe('an acute injury', () => {
     `history onset sudden on 2025-11-02\n${TWO}`,
     `history onset gradual 3 weeks\n${TWO}`,
     `history injury; duration 5 months\n${TWO}`,
+    `history injury 2 years ago; onset gradual 3 weeks\n${TWO}`,
+    `history trigger running 3 weeks\n${TWO}`,
   ])('%s: staged', (note) => expect(stageOf(note)).toBe('2'));
   it('of a time that nobody states is staged with that assumption', () => {
     const note = `history injury\n${TWO}`;

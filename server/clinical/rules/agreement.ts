@@ -36,7 +36,7 @@ export const statedTwice = defineRule({
         continue;
       }
       const same = sameMeaning(fact, other);
-      const denies = many && (fact.status === 'absent') !== (other.status === 'absent') && placeless(fact, other);
+      const denies = many && (fact.status === 'absent') !== (other.status === 'absent') && isDenied(fact, other);
       if (!same && many && !denies) continue;
       const what = `${entryOf(fact.finding).word} of ${subjectKey(fact.subject, fact.side)}`;
       yield {
@@ -50,11 +50,15 @@ export const statedTwice = defineRule({
     }
   },
 });
-/** A denial without a place contradicts every place. */
-const placeless = (a: AnyFact, b: AnyFact): boolean => {
-  const denial = a.status === 'absent' ? a : b;
-  return !('place' in denial.values && denial.values.place);
+/** A denial contradicts the same place or kind (`no injury` an injury); one that names none contradicts them all. */
+const isDenied = (a: AnyFact, b: AnyFact): boolean => {
+  const [denied, said] = a.status === 'absent' ? [namedIn(a), namedIn(b)] : [namedIn(b), namedIn(a)];
+  return denied.length === 0 || denied.some((word) => said.includes(word));
 };
+const namedIn = ({ values }: AnyFact): readonly string[] => [
+  ...('place' in values && values.place ? values.place.words : []),
+  ...('what' in values && values.what ? values.what.words : []),
+];
 
 export const dislocatedLowDrawer = defineRule({
   ...memory,

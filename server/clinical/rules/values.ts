@@ -89,6 +89,7 @@ const REASONS: Readonly<Partial<Record<Unclear['why'], (unclear: Unclear) => str
   comparison: () => 'a comparison is kept as typed',
   'no subject': () => 'no ray or web is named',
   'two statuses': () => 'it has two statuses',
+  'which toe': () => 'it is not sure which toe lies on which: write "2nd overlap hallux" or "2nd overlap third"',
 };
 
 /** A story is kept as typed, and a test without its result may still be typed: no warning for either. */

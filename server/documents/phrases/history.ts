@@ -51,11 +51,13 @@ const trigger: Own<'trigger'> = {
       'load-rise': 'a rise in load',
     },
   },
-  present: ({ what }) =>
-    what
-      ? was(/ and /.test(what) ? 'given as triggers' : 'given as the trigger', what, isPlural(what))
-      : was('given as written'),
-  absent: ({ what }) => (what ? was('denied as the trigger', what) : was('no trigger', 'there')),
+  present: ({ what, for: time, on }) => {
+    const when = commas(on, time && `with a duration of ${time}`);
+    if (!what) return was(commas('given as written', when));
+    return was(commas(/ and /.test(what) ? 'given as triggers' : 'given as the trigger', when), what, isPlural(what));
+  },
+  absent: ({ what, for: time, on }) =>
+    what ? was(commas('denied as the trigger', on, time), what) : was(commas('no trigger', on, time), 'there'),
 };
 
 const isPlural = (what: string): boolean => /\b(and|shoes|heels|stairs)\b/.test(what);

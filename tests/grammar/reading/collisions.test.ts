@@ -161,7 +161,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/on': {
-    claims: `class filler, ${['anti-inflammatory', 'boot', 'dislocated', 'insert', 'onset', 'operation', 'pad', 'review', 'steroid', 'tape'].map((id) => `label ${id}.on`).join(', ')}`,
+    claims: `class filler, ${['anti-inflammatory', 'boot', 'dislocated', 'insert', 'onset', 'operation', 'pad', 'review', 'steroid', 'tape', 'trigger'].map((id) => `label ${id}.on`).join(', ')}`,
     winner: 'the same: a label is passed over, too',
     shown: [
       ['plan review on 2026-05-01', 'plan/review on=2026-5-1'],
