@@ -3,6 +3,7 @@ import type { Fix } from '../clinical/analysis.ts';
 import type { Range } from '../workspace/blocks.ts';
 import type { Note } from '../workspace/note.ts';
 import { type Lines, type TextEdit, textEdits } from '../workspace/text-edits.ts';
+import { planAcceptances } from './accept-plan.ts';
 import { acceptances } from './accept-stage.ts';
 
 export const ACTION_KINDS = ['quickfix', 'source.fixAll'] as const;
@@ -17,7 +18,9 @@ export function codeActions(
   const wanted = (kind: string) =>
     only === undefined || only.some((each) => kind === each || kind.startsWith(`${each}.`));
   return [
-    ...(wanted('quickfix') ? [...quickFixes(note, range, given), ...acceptances(note, range)] : []),
+    ...(wanted('quickfix')
+      ? [...quickFixes(note, range, given), ...acceptances(note, range), ...planAcceptances(note, range)]
+      : []),
     ...(only !== undefined && wanted('source.fixAll') ? fixAll(note) : []),
   ];
 }

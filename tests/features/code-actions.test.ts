@@ -61,6 +61,39 @@ describe('quick fixes', () => {
   });
 });
 
+describe('accepting a computed next step', () => {
+  const accept = /^Accept the next step for 2nd right as my plan/m;
+  const visit = 'scales drawer 0-4\nvisit 2026-03-09 first right\n2nd tender plantar, drawer |2';
+
+  test('writes it as a plan at the end of the visit, marked', () => {
+    checkAction(
+      visit,
+      accept,
+      'scales drawer 0-4\nvisit 2026-03-09 first right\n2nd tender plantar, drawer 2\n' +
+        'plan     tape 2nd; stiff-insert; met-pad; xray; review in 6-8 weeks // accepted from the computed next step',
+    );
+  });
+
+  test('is not offered for what is planned already', () => {
+    const planned = 'plan tape 2nd; stiff-insert; met-pad; xray; review in 6 weeks';
+    expect(titles(`${visit}\n${planned}`).filter((title) => accept.test(title))).toEqual([]);
+  });
+
+  test('is not offered where the step is no plan', () => {
+    expect(titles('scales drawer 0-4\nvisit 2026-03-09 first right\n2nd tender plan|tar').join()).not.toMatch(accept);
+  });
+
+  test('puts it into the filed note only once it is accepted', () => {
+    const { note, position } = noteWithCursor(visit);
+    const [action] = codeActions(note, { start: position, end: position }).filter(({ title }) => accept.test(title));
+    const text = applied(note, action!.edit!.changes![note.uri]!);
+    expect(clinicNoteOf(note, { line: 2, computed: false })?.text).not.toMatch(/Taping/);
+    expect(clinicNoteOf(settled(text), { line: 2, computed: false })?.text).toMatch(
+      /Taping of the second toe is planned/,
+    );
+  });
+});
+
 describe('accepting a computed stage', () => {
   const accept = /^Accept stage \d, 2nd right/;
 
