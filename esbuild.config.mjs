@@ -27,19 +27,19 @@ export const bundles = [
 /**
  * Builds every bundle into dist/. A bundle that fails is removed, so that nothing stale is ever run in its place.
  * @param {{ production?: boolean }} [options]
- * @returns {Promise<{ absent: string[], failed: string[] }>} bundles without an entry file yet, and those with errors
+ * @returns {Promise<{ failed: string[] }>} the bundles with errors
  */
 export async function build({ production = false } = {}) {
   const dist = join(root, 'dist');
   mkdirSync(dist, { recursive: true });
   // The root package is ESM; without this Node would read the CommonJS bundles as ESM.
-  writeFileSync(join(dist, 'package.json'), '{ "type": "commonjs" }\n');
-  const present = bundles.filter(({ from }) => existsSync(join(root, from)));
-  const absent = bundles.filter((row) => !present.includes(row)).map(({ out }) => out);
-  const results = await Promise.allSettled(present.map((row) => bundleOne(row, production)));
-  const failed = present.filter((_, index) => results[index]?.status === 'rejected').map(({ out }) => out);
-  for (const name of [...absent, ...failed]) rmSync(join(dist, `${name}.js`), { force: true });
-  return { absent, failed };
+  const manifest = join(dist, 'package.json');
+  // A file that stands already is left alone: another process may be reading it.
+  if (!existsSync(manifest)) writeFileSync(manifest, '{ "type": "commonjs" }\n');
+  const results = await Promise.allSettled(bundles.map((row) => bundleOne(row, production)));
+  const failed = bundles.filter((_, index) => results[index]?.status === 'rejected').map(({ out }) => out);
+  for (const name of failed) rmSync(join(dist, `${name}.js`), { force: true });
+  return { failed };
 }
 
 /**
@@ -62,8 +62,7 @@ function bundleOne({ out, from, runs }, production) {
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const { absent, failed } = await build({ production: process.argv.includes('--production') });
-  for (const name of absent) console.error(`build: dist/${name}.js skipped: its entry file does not exist yet`);
+  const { failed } = await build({ production: process.argv.includes('--production') });
   for (const name of failed) console.error(`build: dist/${name}.js failed`);
   process.exitCode = failed.length > 0 ? 1 : 0;
 }
