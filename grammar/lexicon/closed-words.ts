@@ -230,7 +230,9 @@ export const SIDES: Readonly<Record<string, 'right' | 'left' | 'both'>> = {
   'both feet': 'both',
   'both sides': 'both',
   'right foot': 'right',
+  'r foot': 'right',
   'left foot': 'left',
+  'l foot': 'left',
 };
 /** Words that, with a number, name rays (`toe 2`, `MTPs 2-4`). */
 export const RAY_WORDS: readonly string[] = [

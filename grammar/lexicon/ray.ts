@@ -145,7 +145,7 @@ export const RAY = [
     forms: ['paper test', 'paper pull out', 'purchase', 'toe purchase'],
     slots: {
       result: words({
-        holds: ['held', 'normal', 'intact'],
+        holds: ['held', 'normal', 'intact', 'ok', 'good'],
         weak: ['reduced', 'weakly'],
         'pulls-out': ['pulls out', 'pulled out', 'lost', 'fails', 'slips'],
       }),

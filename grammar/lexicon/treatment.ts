@@ -7,10 +7,10 @@ const course = {
   on: date(),
   kept: words({ 'well kept': ['daily', 'kept'], 'poorly kept': ['irregular', 'intermittent', 'not kept'] }),
   response: words({
-    better: ['improved', 'helped', 'relief', 'good relief'],
+    better: ['improved', 'helped', 'relief', 'good relief', 'much better', 'a lot better'],
     partial: ['some relief', 'partial relief', 'a little better'],
     'no-relief': ['no relief', 'no benefit', 'no better', 'no help', 'unhelpful', 'no effect'],
-    worse: ['aggravated', 'made worse'],
+    worse: ['aggravated', 'made worse', 'much worse'],
   }),
 };
 const shared = {
@@ -51,7 +51,19 @@ export const TREATMENT = [
     id: 'insert',
     subjects: ['foot', 'patient'],
     word: 'stiff-insert',
-    forms: ['insert', 'insole', 'stiff sole', 'carbon plate', 'carbon insert', 'rocker', 'rocker sole', 'stiff shoe'],
+    forms: [
+      'insert',
+      'insole',
+      'stiff insole',
+      'stiff sole',
+      'stiff soled shoe',
+      'carbon plate',
+      'carbon insert',
+      'carbon insole',
+      'rocker',
+      'rocker sole',
+      'stiff shoe',
+    ],
     slots: course,
     order: 112,
     technique: 'A stiff plate or sole that limits extension of the MTP joints.',
@@ -190,6 +202,7 @@ export const OPERATION = [
       'pip fusion': { gives: { what: 'pip fusion' } },
       'neuroma excision': { gives: { what: 'neuroma excision' } },
       pin: { gives: { what: 'pin' } },
+      'k-wire': { gives: { what: 'pin' } },
     },
     slots: {
       what: words({

@@ -168,7 +168,8 @@ const subjectFollows = ({ items }: Binder, start: number): boolean => {
 const HEADS: Readonly<Record<string, readonly string[]>> = { pulses: ['dp', 'pt'] };
 function heads(binder: Binder, id: string, next: number): boolean {
   const members = HEADS[id];
-  const after = binder.findingAt(next);
+  const side = matchesAt(binder.items, next).find(({ form }) => form.side);
+  const after = binder.findingAt(side?.next ?? next);
   return members !== undefined && after !== undefined && members.includes(after.id);
 }
 
@@ -182,7 +183,7 @@ const takeSide: Taker = (binder, { form, next }, index) => {
     const sided: SubjectNode = { ...last.subject, side: form.side, end: at.end };
     binder.statement.elements[binder.statement.elements.length - 1] = { is: 'subject', subject: sided };
     binder.subject = sided;
-  } else if (draft && ends && !draft.side) {
+  } else if (draft && !draft.side && (ends || awaitsResult(binder, next))) {
     draft.side = form.side;
     draft.end = at.end;
   } else if (binder.statement.elements.length === 0 && binder.sectionNamed && binder.roles.at(-1)?.kind === 'keyword')
@@ -194,6 +195,17 @@ const takeSide: Taker = (binder, { form, next }, index) => {
   binder.role('modifier', at);
   return true;
 };
+
+/** `pulses both feet palpable`: the side stands between a test and the word that is its result. */
+function awaitsResult(binder: Binder, next: number): boolean {
+  const draft = binder.current;
+  if (draft?.entry?.bare !== 'incomplete' || hasValue(draft) || draft.statusGiven) return false;
+  const open = new Map(binder.openSlots());
+  return matchesAt(binder.items, next).some(
+    ({ form: { values, classes } }) =>
+      classes.has('absent') || values.get(draft.id as FindingId)?.some(({ slot }) => open.has(slot)),
+  );
+}
 
 const takePanel: Taker = (binder, { form, next }, index) => {
   if (!form.classes.has('panel')) return false;

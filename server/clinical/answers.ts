@@ -1,7 +1,7 @@
 import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { Ray, Side, Web } from '../../grammar/values.ts';
+import { factsOf } from './fact-index.ts';
 import type { AnyFact } from './facts.ts';
-import { factsOf } from './read-facts.ts';
 
 type FactOf<F extends FindingId> = Extract<AnyFact, { finding: F }>;
 

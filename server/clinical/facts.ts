@@ -42,6 +42,8 @@ export interface Fact<F extends FindingId = FindingId> {
     readonly word: Place;
     /** Where each value stands. */
     readonly slots: Readonly<Record<string, Place>>;
+    /** The side is only that of a heading on an earlier line of a bilateral visit. */
+    readonly sideFrom?: 'heading';
   };
 }
 /** A fact of any one finding; narrowing `finding` narrows the values. */

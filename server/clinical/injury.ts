@@ -2,8 +2,8 @@ import type { Side } from '../../grammar/values.ts';
 import { clearFacts } from './answers.ts';
 import { ageOf, dayFrom, dayOf, daysBefore, daysBetween, daysOf, isoOf } from './dates.ts';
 import type { EpisodeState } from './episode.ts';
+import { factsOf } from './fact-index.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
-import { factsOf } from './read-facts.ts';
 
 interface InjuryView {
   readonly visit: VisitFacts;

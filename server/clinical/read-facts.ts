@@ -1,5 +1,5 @@
 import type { SubjectKind } from '../../grammar/lexicon/entry.ts';
-import { entryOf, type FindingId } from '../../grammar/lexicon/index.ts';
+import { entryOf } from '../../grammar/lexicon/index.ts';
 import type {
   FindingNode,
   HeadingNode,
@@ -64,6 +64,7 @@ export function readVisitFacts(
   lines.forEach((line, at) => {
     if (line.heading)
       heading = { ...(line.heading.subject ? (heading.side ? { side: heading.side } : {}) : {}), ...line.heading };
+    reader.carried = known?.side === 'both' && (heading.side ?? 'both') !== 'both' && !line.heading?.side;
     for (const [index, statement] of line.statements.entries())
       reader.statement(line.text, statement, heading, `${at}:${index}`, at);
   });
@@ -99,6 +100,8 @@ class FactReader {
   readonly facts: AnyFact[] = [];
   readonly verbatim: Verbatim[] = [];
   readonly unclear: Unclear[] = [];
+  /** In a bilateral visit: the side in force is that of a heading on an earlier line. */
+  carried = false;
   private readonly visitSide: Side | 'both' | undefined;
   private readonly scale: HeaderFacts['drawerScale'];
   private readonly named: ReadonlySet<Ray>;
@@ -143,7 +146,11 @@ class FactReader {
         const where = { subject, side: subject.at === 'patient' ? undefined : side };
         if (node.id === 'panel') this.panel({ ...base, ...where }, place);
         else {
-          const origin = { kind: 'stated', place: place.place, word: place.word, slots } as const;
+          const origin = {
+            kind: 'stated',
+            ...place,
+            ...(this.carried && where.side && !node.side ? HEADED : {}),
+          } as const;
           this.facts.push(factOf(base, where, { finding: node.id, status: node.status, values, unclear }, origin));
         }
       }
@@ -279,29 +286,6 @@ function factOf(base: Base, { subject, side }: Where, said: Said, origin: AnyFac
 const overlapsWhich = ({ id, status, slots }: FindingNode, subjects: readonly Subject[]): boolean =>
   id === 'overlap' && status !== 'absent' && subjects.length > 1 && !slots.onto;
 
+const HEADED = { sideFrom: 'heading' } as const;
 const FOOT: Subject = { at: 'foot' };
 const spanOf = ({ start, end }: { start: number; end: number }) => ({ start, end });
-
-type ByFinding = ReadonlyMap<FindingId, readonly AnyFact[]>;
-/** Facts by finding, kept as long as their list: the core asks some fifty times a visit. */
-const indexes = new WeakMap<readonly AnyFact[], ByFinding>();
-
-function indexOf(facts: readonly AnyFact[]): ByFinding {
-  const known = indexes.get(facts);
-  if (known) return known;
-  const index = new Map<FindingId, AnyFact[]>();
-  for (const fact of facts) {
-    const list = index.get(fact.finding);
-    if (list) list.push(fact);
-    else index.set(fact.finding, [fact]);
-  }
-  indexes.set(facts, index);
-  return index;
-}
-
-/** All facts of one finding, typed. */
-export const factsOf = <F extends FindingId>(
-  facts: readonly AnyFact[],
-  finding: F,
-): readonly Extract<AnyFact, { finding: F }>[] =>
-  (indexOf(facts).get(finding) ?? []) as readonly Extract<AnyFact, { finding: F }>[];

@@ -197,7 +197,7 @@ function shows(key: Deciding, possible: Possible): string {
       value === 'no' ? 'no overlap' : value === 'rest' ? 'it overlaps at rest' : 'it overlaps at times',
     drawer: (value) => DRAWER_SHOWS[String(value)] ?? String(value),
     alignment: (value) =>
-      value === 'marked' ? 'marked deviation or extension' : value === 'deviated' ? 'out of line' : 'straight',
+      value === 'marked' ? 'markedly out of line' : value === 'deviated' ? 'out of line' : 'straight',
     tender: (value) => (value ? 'tender at the plate or plantar head' : 'not tender there'),
     swollen: (value) => (value ? 'swollen' : 'not swollen'),
     purchase: (value) => (value === 'normal' ? 'purchase is normal' : 'purchase is reduced'),
@@ -207,6 +207,12 @@ function shows(key: Deciding, possible: Possible): string {
   const say = says[key];
   return say ? [...new Set(possible[key].map(say))].join(' or ') : '';
 }
+/** Of an alignment each statement says its own; the worst of several is not said of all. */
+function sayOf(fact: AnyFact, key: Deciding, possible: Possible): string {
+  if (fact.finding === 'extension' && fact.status === 'present') return 'extended at the MTP joint';
+  const marked = fact.finding === 'deviation' && fact.values.degree?.words.includes('marked');
+  return key === 'alignment' && fact.status === 'present' && !marked ? 'out of line' : shows(key, possible);
+}
 function evidence(view: GateView, { facts, possible }: DecidingFindings, decision: Decision): Evidence[] {
   const beside = isLowerThanDislocated(possible);
   const deciding = decision.decides.flatMap((key) =>
@@ -215,7 +221,7 @@ function evidence(view: GateView, { facts, possible }: DecidingFindings, decisio
         statement: fact.statement,
         place: fact.origin.word,
         finding: fact.finding,
-        ...(key === 'drawer' && beside ? LOWER_DRAWER : { role: 'decides', why: shows(key, possible) }),
+        ...(key === 'drawer' && beside ? LOWER_DRAWER : { role: 'decides', why: sayOf(fact, key, possible) }),
       }),
     ),
   );

@@ -92,3 +92,55 @@ describe('a quiet neighbour', () => {
     '3rd drawer 0, straight',
   ])('%s is not quiet', (note) => expect(rayOf(note, 3).next.row).not.toBe('quiet ray'));
 });
+
+describe('a plan under the heading of one foot in a bilateral visit', () => {
+  const both = (body: string) => wrap(body, 'scales drawer 0-4', 'visit 2026-03-09 first both');
+  const EXAM = 'R:\n2nd tender plantar, drawer 2\nL:\n2nd tender plantar, drawer 0, straight';
+  const carried = (body: string) =>
+    lastVisit(both(`${EXAM}\n${body}`)).reports.filter(({ code }) => code === 'side-from-heading');
+  it('says once a line which foot it is read as', () => {
+    const [report, ...more] = carried('plan tape 2nd 8 weeks; stiff-insert; review in 8 weeks');
+    expect(report).toMatchObject({ severity: 'missing', message: expect.stringMatching(/left.*heading/) });
+    expect(more).toEqual([]);
+  });
+  it('warns where an operation or an injection takes its side so', () => {
+    for (const plan of ['plan operation 2nd plate repair', 'plan steroid 2nd'])
+      expect(carried(plan)).toMatchObject([{ severity: 'contradiction' }]);
+  });
+  it.each([
+    'plan tape R2 8 weeks; review in 8 weeks',
+    'plan left stiff-insert',
+    'both:\nplan stiff-insert',
+    'L: plan tape 2nd',
+    'plan review in 8 weeks',
+  ])('is silent on %s', (plan) => expect(carried(plan)).toEqual([]));
+  it('is silent in a visit of one foot', () => {
+    expect(codesOf('right:\n2nd tender plantar, drawer 2\nplan tape 2nd')).not.toContain('side-from-heading');
+  });
+});
+
+describe('a stage stated where stages are not used', () => {
+  const operated = wrap('operation 2nd weil', 'scales drawer 0-4', 'visit 2025-10-01 operation right');
+  it('of an operated joint is reported: a floating toe is no instability', () => {
+    const note = `${operated}\nvisit 2026-03-09 review right\n2nd lifted 3 mm, drawer 1\nstage 2nd 2\n`;
+    const [report] = lastVisit(note).reports.filter(({ code }) => code === 'stage-unsupported');
+    expect(report?.message).toMatch(/operated on/);
+  });
+  it('of the fifth ray is reported', () =>
+    expect(codesOf('5th tender plantar\nstage 5th 2')).toContain('stage-unsupported'));
+  it('above 0 of a joint without instability is reported', () => {
+    expect(codesOf('2nd not tender, drawer 0, straight\nstage 2nd 1')).toContain('stage-unsupported');
+    expect(codesOf('2nd not tender, drawer 0, straight\nstage 2nd 0')).not.toContain('stage-unsupported');
+  });
+  it('is left alone where the drawer is missing', () => {
+    expect(codesOf('3rd tender plantar\nstage 3rd 2')).not.toContain('stage-unsupported');
+  });
+});
+
+describe('what the evidence says of an extended toe', () => {
+  it('is no more than the clinician said', () => {
+    const whys = rayOf('2nd tender plantar, extended 15°').evidence.map(({ why }) => why);
+    expect(whys.join()).not.toMatch(/marked/);
+    expect(whys.join()).toMatch(/extended/);
+  });
+});

@@ -127,6 +127,7 @@ describe('the faulty sample', () => {
       '35 contradiction stage-unsupported',
       '36 contradiction invasive-unconfirmed',
       '40 missing several-unstable-rays',
+      '45 missing side-from-heading',
     ]);
   });
 

@@ -145,6 +145,12 @@ export const stageUnsupported = defineRule({
     for (const analysis of rays) {
       const { stated } = analysis;
       const allowed = computedRange(analysis);
+      const barred = stated && barring(analysis.outcome, stated.high);
+      if (stated && barred)
+        yield {
+          place: stated.place,
+          message: `A stage is stated here and none is used: ${barred}. Describe the joint instead, or correct what says so.`,
+        };
       if (!stated || !allowed || (stated.high >= allowed.low && stated.low <= allowed.high)) continue;
       const text = allowed.low === allowed.high ? `${allowed.low}` : `${allowed.low} to ${allowed.high}`;
       const fix = { title: `Write stage ${text}`, safety: 'needs review' } as const;
@@ -160,6 +166,12 @@ export const stageUnsupported = defineRule({
     }
   },
 });
+/** Why no stage is used for the joint at all, whatever its findings. */
+function barring(outcome: RayAnalysis['outcome'], high: number): string | undefined {
+  if (outcome.is !== 'not applicable') return undefined;
+  const { by, why } = outcome;
+  return by === 'operated' || by === 'ray 5' || (by === 'no instability' && high > 0) ? why : undefined;
+}
 const numberPlace = (stated: NonNullable<RayAnalysis['stated']>) => stated.valuePlace ?? stated.place;
 function computedRange({ outcome }: RayAnalysis): { low: number; high: number } | undefined {
   if (outcome.is === 'staged') return { low: outcome.stage, high: outcome.stage };

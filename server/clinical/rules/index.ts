@@ -3,7 +3,7 @@ import type { Rule } from './define-rule.ts';
 import { acuteDislocationIncomplete, invasiveUnconfirmed, steroidUnstable } from './hazards.ts';
 import { redFlagFirst } from './red-flags.ts';
 import { severalUnstableRays } from './several-rays.ts';
-import { wrongSide } from './sides.ts';
+import { sideFromHeading, wrongSide } from './sides.ts';
 import { unclearFinding, valueOutOfRange, wrongUnit } from './values.ts';
 
 /** Every rule, one row each, by severity of harm. */
@@ -12,6 +12,7 @@ export const RULES: readonly Rule[] = [
   acuteDislocationIncomplete,
   steroidUnstable,
   wrongSide,
+  sideFromHeading,
   invasiveUnconfirmed,
   dislocatedLowDrawer,
   overlapStraight,

@@ -40,3 +40,36 @@ export const wrongSide = defineRule({
     }
   },
 });
+
+const INVASIVE: readonly string[] = ['operation', 'steroid'];
+
+export const sideFromHeading = defineRule({
+  ...practice,
+  code: 'side-from-heading',
+  name: 'Side of a plan from a heading',
+  severity: 'missing',
+  scope: 'statement',
+  reads: ['operation', 'steroid', 'tape', 'image'],
+  what: 'In a bilateral visit a line of the plan takes its side only from a heading further up.',
+  why: 'A heading reaches to the next one, so a plan that was meant for the other foot, or for both, would be read as one-sided.',
+  instead: 'Write the side with the treatment (tape R2), or a heading "both:" or "right:" before the plan.',
+  examples: {
+    invalid: 'forefoot 1\n\nvisit 2026-03-09 first both\nL:\n2nd tender plantar\nplan tape 2nd',
+    valid: 'forefoot 1\n\nvisit 2026-03-09 first both\nL:\n2nd tender plantar\nplan tape L2',
+    nearMiss: 'right:\n2nd tender plantar\nplan tape 2nd',
+  },
+  *check({ visit }) {
+    const lines = new Map<number, (typeof visit.facts)[number]>();
+    for (const fact of visit.facts) {
+      const { line } = fact.origin.place;
+      if (fact.section !== 'plan' || fact.origin.sideFrom !== 'heading' || fact.status === 'avoid') continue;
+      if (!lines.has(line) || INVASIVE.includes(fact.finding)) lines.set(line, fact);
+    }
+    for (const fact of lines.values())
+      yield {
+        place: fact.origin.place,
+        severity: INVASIVE.includes(fact.finding) ? 'contradiction' : 'missing',
+        message: `This is read as the ${fact.side} foot, from the heading above. Write the side here, or "both:" before the plan.`,
+      };
+  },
+});
