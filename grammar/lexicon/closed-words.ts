@@ -170,7 +170,7 @@ export const HOLDING: readonly string[] = [
   'last visit',
 ];
 /** They assert and change nothing. */
-export const HARMLESS: readonly string[] = ['still', 'now', 'today', 'currently', 'again'];
+export const HARMLESS: readonly string[] = ['still', 'now', 'today', 'currently', 'again', 'continue'];
 /** Grammar words between a finding and its values. */
 export const FILLERS: readonly string[] = [
   'a',
@@ -216,7 +216,7 @@ export const EQUIVOCAL: readonly string[] = ['equivocal', '+/-', 'borderline', '
 export const POSITIVE: readonly string[] = ['positive', 'pos', '+ve', '+'];
 export const PRESENT: readonly string[] = ['present', 'yes', 'noted'];
 export const PANEL: readonly string[] = ['normal'];
-export const OTHERS: readonly string[] = ['others', 'other rays', 'the rest', 'remaining rays'];
+export const OTHERS: readonly string[] = ['others', 'other rays', 'other toes', 'the rest', 'remaining rays'];
 
 export const SIDES: Readonly<Record<string, 'right' | 'left' | 'both'>> = {
   right: 'right',

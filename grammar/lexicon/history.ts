@@ -50,7 +50,11 @@ export const HISTORY = [
     subjects: ['ray', 'foot', 'patient'],
     word: 'trigger',
     forms: ['provoked by', 'brought on by'],
-    leads: { injury: { gives: { what: 'injury' }, noun: true }, trauma: { gives: { what: 'injury' }, noun: true } },
+    leads: {
+      injury: { gives: { what: 'injury' }, noun: true },
+      trauma: { gives: { what: 'injury' }, noun: true },
+      fall: { gives: { what: 'injury' }, noun: true },
+    },
     slots: {
       what: words(
         {

@@ -79,6 +79,7 @@ export const IMAGING = [
       subluxed: { gives: { state: 'subluxed' } },
       subluxated: { gives: { state: 'subluxed' } },
       dislocated: { gives: { state: 'dislocated' } },
+      dislocation: { gives: { state: 'dislocated' }, noun: true },
     },
     slots: {
       state: words({ congruent: ['normal'], subluxed: ['subluxated'], dislocated: ['dislocation'], narrowed: [] }),
@@ -93,7 +94,7 @@ export const IMAGING = [
     bare: 'present',
     subjects: ['ray'],
     word: 'tear',
-    forms: ['plate tear', 'plantar plate tear', 'torn'],
+    forms: ['plate tear', 'plantar plate tear', 'torn', 'plate torn', 'plantar plate torn'],
     leads: { 'plate intact': { absent: true }, 'intact plate': { absent: true } },
     slots: {
       extent: words({ partial: ['partial thickness'], full: ['complete', 'full thickness'] }, { before: true }),
@@ -145,9 +146,20 @@ export const IMAGING = [
       synovitis: { gives: { what: 'synovitis' }, noun: true },
       effusion: { gives: { what: 'effusion' }, noun: true },
       fracture: { gives: { what: 'fracture' }, noun: true },
+      'stress fracture': { gives: { what: 'stress fracture' }, noun: true },
+      'stress reaction': { gives: { what: 'stress reaction' }, noun: true },
       erosion: { gives: { what: 'erosion' }, noun: true },
     },
-    slots: { what: words({ synovitis: [], effusion: [], fracture: [], erosion: ['erosions'] }) },
+    slots: {
+      what: words({
+        synovitis: [],
+        effusion: [],
+        fracture: [],
+        'stress fracture': [],
+        'stress reaction': [],
+        erosion: ['erosions'],
+      }),
+    },
     many: true,
     order: 77,
     technique: 'Anything else reported; quote what has no word here.',

@@ -121,6 +121,7 @@ export const INSPECTION = [
     id: 'tenderness',
     kind: 'sign',
     bare: 'present',
+    subjects: ['ray', 'web'],
     word: 'tender',
     forms: ['tenderness', 'ttp', 'tender to palpation', 'tender on palpation'],
     leads: { nt: { absent: true }, 'non tender': { absent: true } },

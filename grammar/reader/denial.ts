@@ -1,6 +1,6 @@
 import * as closed from '../lexicon/closed-words.ts';
 import type { Cause } from '../syntax.ts';
-import { type Draft, type Element, hasValue } from './draft.ts';
+import { type Draft, type Element, isBare } from './draft.ts';
 
 const DENYING = new Set<string>([...closed.NO, ...closed.NOT, ...closed.ABSENT, ...closed.AVOID, ...closed.DENYING]);
 const HOLDING = new Set<string>(closed.HOLDING);
@@ -50,12 +50,16 @@ class DeniedList {
   }
 
   take(draft: Draft): void {
-    const bare = !draft.statusGiven && !hasValue(draft);
     if (draft.denied || draft.deniesPart) this.settle({ by: draft });
-    else if (this.denier && bare) {
+    else if (this.denier && isBare(draft)) {
       if (this.closed && this.run.length > 0 && this.isClosedBefore(draft)) this.settle(this.denier);
       this.run.push(draft);
-    } else this.settle();
+    } else {
+      // `no redness or pale`: what an `or` joins to a denial is never asserted.
+      if (this.denier && this.closed && !draft.statusGiven && !this.isClosedBefore(draft))
+        draft.causes.push(reach(draft));
+      this.settle();
+    }
   }
 
   settle(next?: Denier): void {
@@ -65,7 +69,7 @@ class DeniedList {
       else if (this.closed) {
         draft.status = by?.status ?? 'absent';
         draft.statusGiven = true;
-      } else draft.causes.push({ why: 'reach of no', text: 'no', start: draft.word.start, end: draft.word.end });
+      } else draft.causes.push(reach(draft));
     }
     this.run = [];
     this.denier = next;
@@ -80,6 +84,8 @@ class DeniedList {
     return before.slice(last).some((element) => element.is === 'finding');
   }
 }
+
+const reach = ({ word }: Draft): Cause => ({ why: 'reach of no', text: 'no', start: word.start, end: word.end });
 
 function addOnce(draft: Draft, cause: Cause): void {
   if (!draft.causes.includes(cause)) draft.causes.push(cause);

@@ -60,6 +60,11 @@ export const causeOf = (why: CauseKind, at: Span, line: string): Cause => ({
 export const hasValue = (draft: Draft): boolean =>
   Object.keys(draft.slots).some((slot) => !draft.entry?.slots[slot]?.locating);
 
+/** Only named, if by one of its kinds (`erosion`): neither a status nor a value beyond its own name. */
+export const isBare = (draft: Draft): boolean =>
+  !draft.statusGiven &&
+  Object.keys(draft.slots).every((slot) => draft.led?.includes(slot) || draft.entry?.slots[slot]?.locating);
+
 export function setSlot(draft: Draft, slot: string, value: Value, at: Span, causes: Cause[] = []): void {
   const present = draft.slots[slot];
   if (present && present.value.is === 'word' && value.is === 'word') {

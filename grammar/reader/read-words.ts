@@ -2,7 +2,7 @@ import type { Entry } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
 import type { Role, SubjectNode } from '../syntax.ts';
 import { type Binder, beforeClaim } from './binder.ts';
-import { causeOf, hasValue } from './draft.ts';
+import { causeOf, hasValue, isBare } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
 import { subjectAt } from './subjects.ts';
 
@@ -256,7 +256,10 @@ function inDenial(binder: Binder): boolean {
   const subject = elements.findLastIndex((each) => each.is === 'subject');
   const rest = elements.slice(subject + 1);
   const denier = rest.findLastIndex((each) => each.is === 'finding' && each.draft.denied);
-  return denier >= 0 && rest.slice(denier + 1).every((each) => each.is !== 'finding' || !hasValue(each.draft));
+  return (
+    denier >= 0 &&
+    rest.slice(denier + 1).every((each) => each.is !== 'finding' || each.draft.denied || isBare(each.draft))
+  );
 }
 
 const TAKERS: readonly Taker[] = [

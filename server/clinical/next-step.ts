@@ -101,11 +101,12 @@ function isQuiet({ visit, side, ray }: GateView): boolean {
 const isStable = (drawer: Answer<'drawer'>): boolean =>
   drawer.is === 'stated' && (drawer.fact.status === 'absent' || drawer.fact.values.grade?.high === 0);
 
+const BONE_SIGNS: readonly string[] = ['fracture', 'stress fracture', 'stress reaction'];
 const fractured = ({ visit, side, ray }: GateView): boolean =>
   clearFacts(visit.facts, 'image-other', { side }).some(
     ({ subject, status, values }) =>
       status === 'present' &&
-      values.what?.words.includes('fracture') &&
+      values.what?.words.some((word) => BONE_SIGNS.includes(word)) &&
       (subject.at === 'foot' || (subject.at === 'ray' && subject.ray === ray)),
   );
 

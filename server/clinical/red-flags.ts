@@ -137,12 +137,12 @@ export function pulsesFelt(visit: VisitFacts, side: Side): 'felt' | 'absent' | '
   return both === 'felt' || (dp === 'felt' && pt === 'felt') ? 'felt' : 'not examined';
 }
 
-/** A web sign in a space beside the ray: click, squeeze, numbness or pain. */
+/** A web sign in a space beside the ray: click, squeeze, numbness, pain or tenderness. */
 export function webSigns(visit: VisitFacts, side: Side, ray: Ray): boolean {
   return ([ray - 1, ray] as const).some((web) => {
     if (web < 1 || web > 4) return false;
     const about = { side, web: web as 1 | 2 | 3 | 4 };
-    return (['click', 'squeeze', 'numbness', 'pain'] as const).some((finding) =>
+    return (['click', 'squeeze', 'numbness', 'pain', 'tenderness'] as const).some((finding) =>
       isStated(visit.facts, finding, 'present', about),
     );
   });

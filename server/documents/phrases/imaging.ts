@@ -95,7 +95,16 @@ const lesion: TherePhrase<'web-lesion'> = {
 const other: TherePhrase<'image-other'> = {
   shape: 'there',
   name: 'another finding',
-  wording: { what: { synovitis: 'synovitis', effusion: 'effusion', fracture: 'fracture', erosion: 'erosion' } },
+  wording: {
+    what: {
+      synovitis: 'synovitis',
+      effusion: 'effusion',
+      fracture: 'fracture',
+      'stress fracture': 'stress fracture',
+      'stress reaction': 'stress reaction of bone',
+      erosion: 'erosion',
+    },
+  },
   present: ({ what }) =>
     what === undefined ? 'a finding given as written' : what === 'synovitis' ? what : withArticle(what),
   absent: ({ what }) => what ?? 'other finding',
