@@ -95,7 +95,7 @@ export const HISTORY = [
       place: words(
         {
           plantar: ['ball', 'underneath'],
-          head: ['met head', 'metatarsal head'],
+          head: ['met head', 'mt head', 'metatarsal head'],
           dorsal: [],
           joint: ['mtp joint'],
           toe: [],
@@ -145,7 +145,7 @@ export const HISTORY = [
     word: 'fever',
     forms: ['febrile', 'pyrexia', 'pyrexial'],
     leads: { afebrile: { absent: true }, apyrexial: { absent: true } },
-    slots: { temperature: number('°C', 34, 43, false) },
+    slots: { temperature: number('°C', 34, 43, true) },
     order: 31,
     technique: 'Ask, and take the temperature where a joint is hot.',
     meaning: 'A hot joint with fever is infection until shown otherwise: same-day assessment.',

@@ -130,8 +130,8 @@ export const INSPECTION = [
         {
           plate: ['plantar plate'],
           plantar: ['plantarly'],
-          head: ['met head', 'metatarsal head'],
-          shaft: ['met shaft', 'metatarsal shaft'],
+          head: ['met head', 'mt head', 'metatarsal head'],
+          shaft: ['met shaft', 'mt shaft', 'metatarsal shaft'],
           dorsal: ['dorsally'],
         },
         { locating: true, before: true, many: true },

@@ -127,7 +127,7 @@ export const RAY = [
     forms: ['dislocation'],
     slots: {
       reducibility: words({ reducible: ['reduces'], irreducible: ['not reducible'] }),
-      age: words({ acute: ['fresh', 'new'], chronic: ['old', 'longstanding'] }),
+      age: words({ acute: ['fresh', 'new'], chronic: ['old', 'longstanding'] }, { before: true }),
       for: duration(),
       on: date(),
       at: clock(),

@@ -59,6 +59,7 @@ function ordinals(at: At): SubjectRead {
   const web = classAt(at.items, next, 'web word');
   if (web !== undefined) return webs(at, rays, web);
   const joint = at.opensFinding(next) ? undefined : classAt(at.items, next, 'joint word');
+  if (joint === undefined && isMetatarsal(at.items, next)) return raySubject(at, rays, next + 1, 'metatarsal');
   return raySubject(at, rays, joint ?? next, joint === undefined ? undefined : 'joint');
 }
 
@@ -95,6 +96,11 @@ function webs(at: At, numbers: readonly number[], next: number): SubjectRead {
 }
 
 const METATARSAL = /^mts?$|^metatarsals?$/i;
+/** `2nd metatarsal tender`, and no longer phrase (`2nd metatarsal head`), which is a place. */
+function isMetatarsal(items: readonly Item[], index: number): boolean {
+  const item = items[index];
+  return item?.is === 'word' && METATARSAL.test(item.text) && matchesAt(items, index)[0]?.next === index + 1;
+}
 
 /** `web 2`, `webs 2-3`, `toe 2`, `MTPs 2,3,5`; without a number the word is no subject. */
 function numbered(at: At, from: number, kind: 'ray' | 'web'): SubjectRead | undefined {
