@@ -47,6 +47,7 @@ export function pathInputs(view: GateView, stage: RayStage): PathInputs {
   const years = ageInYears(visit, header);
   const unstable = drawer.every((step) => step !== 'not done' && step >= 1);
   const stable = drawer.every((step) => step === 0);
+  const acute = isAcuteInjury(view) === true && drawer.every((step) => step !== 'not done' && step >= 2);
   const input = stageInput(stage);
   const staged =
     (input === 'cannot' || input === 'none found' || input === 'not used') && isQuiet(view) ? 'quiet' : input;
@@ -61,19 +62,27 @@ export function pathInputs(view: GateView, stage: RayStage): PathInputs {
         )),
     systemic: isSystemic(visit),
     operated: operatedTrack(view),
-    acuteRupture: isAcuteInjury(view) === true && drawer.every((step) => step !== 'not done' && step >= 2),
+    acuteRupture: acute ? (imagingOf(view, true) === 'concordant' ? 'imaged' : 'suspected') : 'no',
+    transfer: isTransfer(view),
     web: webSigns(visit, side, ray),
     joint: unstable || staged === 3 || staged === 4 ? 'unstable' : stable ? 'stable' : 'unknown',
     stage: staged,
     course: course.length,
     response: course.response,
     kept: course.kept,
-    imaging: imagingOf(view, stage.outcome),
+    imaging: imagingOf(view, isUnstable(stage.outcome)),
     progressing: progressing(view, stage.outcome),
     operation: operationOf(view),
     accommodate: isStatedPainless(visit, side, ray) || pulsesFelt(visit, side) === 'absent',
   };
 }
+
+/** Tender at the metatarsal head of a ray whose neighbour was operated on before this visit. */
+const isTransfer = ({ visit, before, side, ray }: GateView): boolean =>
+  [ray - 1, ray + 1].some((next) => before.operated[`${side} ray ${next}`] !== undefined) &&
+  clearFacts(visit.facts, 'tenderness', { side, ray }).some(
+    (fact) => fact.status === 'present' && fact.values.place?.words.some((at) => at === 'head' || at === 'plantar'),
+  );
 
 const tenderShaft = ({ visit, side, ray }: GateView): boolean =>
   clearFacts(visit.facts, 'tenderness', { side, ray }).some(
@@ -143,12 +152,13 @@ function operatedTrack({ visit, before, side, ray }: GateView): PathInputs['oper
   return !here && (grade || wound || signs) ? 'off track' : 'on track';
 }
 
+const isUnstable = (outcome: StageOutcome): boolean =>
+  (outcome.is === 'staged' && outcome.stage >= 1) || (outcome.is === 'span' && outcome.low >= 1);
 /** Does the newest image of the plate agree with the exam? Absent where none is reported. */
-export function imagingOf({ visit, before, side, ray }: GateView, outcome: StageOutcome): PathInputs['imaging'] {
+export function imagingOf({ visit, before, side, ray }: GateView, unstable: boolean): PathInputs['imaging'] {
   const key = rayKey(side, ray);
   const image = plateImages(visit, isoDayOf(visit))[key] ?? before.plate[key];
   if (!image) return 'absent';
-  const unstable = (outcome.is === 'staged' && outcome.stage >= 1) || (outcome.is === 'span' && outcome.low >= 1);
   if (image.tear === 'equivocal') return 'discordant';
   return (image.tear === 'present') === unstable ? 'concordant' : 'discordant';
 }

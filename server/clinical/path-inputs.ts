@@ -11,8 +11,10 @@ export interface PathInputs {
   readonly bone: boolean;
   readonly systemic: boolean;
   readonly operated: 'no' | 'on track' | 'off track';
-  /** Sudden or injured under six weeks ago, drawer 2 or more. */
-  readonly acuteRupture: boolean;
+  /** Sudden or injured under six weeks ago, drawer 2 or more; the newest image may show the tear. */
+  readonly acuteRupture: 'no' | 'suspected' | 'imaged';
+  /** Tender at the head beside a ray that was operated on in an earlier visit: load may have moved there. */
+  readonly transfer: boolean;
   readonly web: boolean;
   readonly joint: 'stable' | 'unstable' | 'unknown';
   /** `quiet`: no drawer, but stated straight, neither tender nor swollen. Else the lower stage of a span, unless overlap or dislocation is in it. */

@@ -38,7 +38,9 @@ export function groupFacts(facts: readonly AnyFact[], visitSide: Side | 'both' |
     const site = siteOf(fact);
     const is = fact.origin.kind === 'panel' ? 'panel' : piece.shape.is;
     const noun =
-      is !== 'panel' && piece.noun && fact.subject.at === 'ray' && !fact.subject.part ? piece.noun : nounOf(site);
+      is !== 'panel' && piece.noun && fact.subject.at === 'ray' && fact.subject.part !== 'metatarsal'
+        ? piece.noun
+        : nounOf(site);
     const named = site.subject.at !== 'foot' || site.side !== visitSide;
     const key = [fact.section, is, noun, kindOf(is, piece, named)].join('|');
     const at = `${key}|${site.side}|${JSON.stringify(site.subject)}`;

@@ -118,7 +118,8 @@ const INPUTS = {
   bone: [false, true],
   systemic: [false, true],
   operated: ['no', 'on track', 'off track'],
-  acuteRupture: [false, true],
+  acuteRupture: ['no', 'suspected', 'imaged'],
+  transfer: [false, true],
   web: [false, true],
   joint: ['stable', 'unstable', 'unknown'],
   stage: ['lax', 'none found', 'not used', 'neuropathic', 'acute injury', 'quiet', 'cannot', 0, 1, 2, 3, 4],
@@ -143,7 +144,8 @@ const QUIET: PathInputs = {
   bone: false,
   systemic: false,
   operated: 'no',
-  acuteRupture: false,
+  acuteRupture: 'no',
+  transfer: false,
   web: false,
   joint: 'unknown',
   stage: 1,
@@ -155,7 +157,18 @@ const QUIET: PathInputs = {
   operation: 'not planned',
   accommodate: false,
 };
-const GATES = ['flag', 'growing', 'bone', 'systemic', 'operated', 'acuteRupture', 'web', 'joint', 'stage'] as const;
+const GATES = [
+  'flag',
+  'growing',
+  'bone',
+  'systemic',
+  'operated',
+  'acuteRupture',
+  'transfer',
+  'web',
+  'joint',
+  'stage',
+] as const;
 const COURSE = ['stage', 'course', 'response', 'kept', 'imaging', 'progressing', 'operation', 'accommodate'] as const;
 /** The rows of the course without operation, common practice for stages 0 to 2 only. */
 const EARLY = [

@@ -78,6 +78,29 @@ const CASES: Readonly<Record<string, { reaches: readonly string[]; not: readonly
     ],
     not: ['2nd swelling mild', 'plan operation 2nd weil\n2nd drawer 1'],
   },
+  'acute rupture, image agrees': {
+    reaches: [
+      `history onset sudden 2 weeks\n${TWO}\nmri 2nd tear full`,
+      `history injury 10 days ago\n${TWO}\nus 2nd tear`,
+    ],
+    not: [
+      `history onset sudden 2 weeks\n${TWO}\nmri 2nd plate intact`,
+      `history onset sudden 2 weeks\n${TWO}`,
+      `history onset gradual 2 years\n${TWO}\nmri 2nd tear full`,
+    ],
+  },
+  transfer: {
+    reaches: [
+      `${wrap('operation 3rd weil', 'scales drawer 0-4', 'visit 2025-11-01 operation right')}visit 2026-03-09 postop right\n2nd tender head, drawer 0, straight`,
+      `${wrap('operation 3rd weil', 'scales drawer 0-4', 'visit 2025-11-01 operation right')}visit 2026-03-09 postop right\n2nd tender head`,
+    ],
+    not: [
+      '2nd tender head, drawer 0, straight, no swelling, paper holds',
+      `${wrap('operation 3rd weil', 'scales drawer 0-4', 'visit 2025-11-01 operation left')}visit 2026-03-09 review right\n2nd tender head`,
+      `${wrap('operation 3rd weil', 'scales drawer 0-4', 'visit 2025-11-01 operation right')}visit 2026-03-09 postop right\n2nd not tender, drawer 0, straight`,
+      `${wrap('operation 3rd weil', 'scales drawer 0-4', 'visit 2025-11-01 operation right')}visit 2026-03-09 postop right\n2nd tender head, drawer 2`,
+    ],
+  },
   'acute rupture': {
     reaches: [`history onset sudden 2 weeks\n${TWO}`, `history injury; duration 10 days\n2nd drawer 3`],
     not: [

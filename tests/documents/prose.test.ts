@@ -11,6 +11,16 @@ function prose(lines: string, visit = 'visit 2026-03-09 first right', header = '
     .map(textOf);
 }
 
+describe('a toe that is named as such', () => {
+  test('keeps its name, and is no joint', () => {
+    expect(prose('2nd toe white, cap refill 2 s')).toEqual([
+      'The second toe was white.',
+      'Capillary refill of the second toe was 2 s.',
+    ]);
+    expect(prose('2nd mtp medial 12°')).toEqual(['The second toe was deviated medially by 12°.']);
+  });
+});
+
 describe('equal facts of several places', () => {
   test('join in one sentence', () => {
     expect(prose('4th tender none\n5th tender none')).toEqual([

@@ -52,7 +52,7 @@ const INTENDED: readonly [sample: string, date: string, ray: string, outcome: st
   ['overlapping-toe', '2026-03-30', 'left 2', 'stage 3', 'stage 3, image agrees'],
   ['overlapping-toe', '2026-04-27', 'left 2', 'stage 3', 'stage 3, image agrees'],
   ['acute-dislocation', '2026-07-11', 'right 2', 'not applicable', 'acute dislocation'],
-  ['acute-dislocation', '2026-07-16', 'right 2', 'not applicable', 'acute rupture'],
+  ['acute-dislocation', '2026-07-16', 'right 2', 'not applicable', 'acute rupture, image agrees'],
   ['operated', '2026-02-17', 'right 2', 'not applicable', 'operated, on track'],
   ['operated', '2026-05-12', 'right 2', 'not applicable', 'operated, on track'],
   ['bilateral', '2026-08-24', 'right 2', 'stage 1', 'first course'],
