@@ -55,6 +55,8 @@ export interface FindingNode extends Span {
   readonly word: Span;
   readonly subject?: SubjectNode;
   readonly side?: Side | 'both';
+  /** Sides that the line names beside a finding that has none of its own. */
+  readonly beside?: readonly (Span & { readonly value: Side | 'both' })[];
   readonly status: Status;
   readonly slots: Readonly<Record<string, SlotNode>>;
   readonly quotes: readonly (Span & { readonly text: string })[];

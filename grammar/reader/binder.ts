@@ -6,6 +6,7 @@ import type { Side, Span, Status, Value } from '../values.ts';
 import { causeOf, type Draft, type Element, hasValue, type StatementDraft, setSlot } from './draft.ts';
 import { type Form, type Match, matchesAt, type ValueClaim } from './forms.ts';
 import type { Item } from './items.ts';
+import type { SideMention } from './sides.ts';
 
 interface Before extends Span {
   readonly form: Form;
@@ -23,6 +24,7 @@ export class Binder {
   readonly roles: Role[] = [];
   readonly problems: ReadingProblem[] = [];
   readonly statements: StatementDraft[] = [];
+  readonly sides: SideMention[] = [];
   section: Section = 'exam';
   /** The line has opened its section by a word. */
   sectionNamed = false;
@@ -201,6 +203,7 @@ export class Binder {
       draft.status = 'absent';
       draft.statusGiven = true;
     }
+    if (claim.id === 'deviation' && claim.lead?.gives) draft.bareDirection = true;
     if (claim.lead?.noun) draft.led = Object.keys(claim.lead.gives ?? {});
     for (const [slot, value] of Object.entries(claim.lead?.gives ?? {}))
       setSlot(draft, slot, { is: 'word', words: [value] }, at);

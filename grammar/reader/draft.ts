@@ -2,6 +2,7 @@ import type { Entry, Section } from '../lexicon/entry.ts';
 import type { FindingId } from '../lexicon/index.ts';
 import type { Cause, CauseKind, FindingNode, SlotNode, SubjectNode, VerbatimNode } from '../syntax.ts';
 import type { Side, Span, Status, Value } from '../values.ts';
+import type { SideMention } from './sides.ts';
 
 /** A finding while its line is being read. */
 export interface Draft {
@@ -14,6 +15,8 @@ export interface Draft {
   end: number;
   subject?: SubjectNode;
   side?: Side | 'both';
+  /** Sides that the line names beside a finding without side. */
+  beside?: readonly SideMention[];
   status: Status;
   /** A status word, or a word that denies by itself, has been read. */
   statusGiven: boolean;
@@ -21,6 +24,8 @@ export interface Draft {
   denied: boolean;
   /** Slots that the leading word itself gave: `no fracture` denies that fracture, it has no value beside the denial. */
   led?: readonly string[];
+  /** Opened by a direction alone (`lateral`). */
+  bareDirection?: boolean;
   /** A value of its own starts with `no` (`no pain`): what follows may belong to that denial. */
   deniesPart?: boolean;
   doubted?: Span;
@@ -107,8 +112,8 @@ export function finished(draft: Draft, line: string): FindingNode {
   }
   // `toe purchase absent` has lost its grip; of a paper test it might be said of a good one.
   if (draft.id === 'paper' && status === 'absent') add('named result', draft.word);
-  const { id, section, word, segment, start, end, subject, side, quotes, causes } = draft;
+  const { id, section, word, segment, start, end, subject, side, beside, quotes, causes } = draft;
   const slots: Record<string, SlotNode> = draft.slots;
-  const optional = { ...(subject ? { subject } : {}), ...(side ? { side } : {}) };
+  const optional = { ...(subject ? { subject } : {}), ...(side ? { side } : {}), ...(beside ? { beside } : {}) };
   return { id, section, word, segment, start, end, status: draft.status, slots, quotes, causes, ...optional };
 }

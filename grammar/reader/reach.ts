@@ -16,6 +16,7 @@ export function applyReach(statements: readonly StatementDraft[]): void {
     for (const { by, elements: segment } of segments(elements)) {
       unreadReach(segment, before);
       partReach(segment);
+      directionReach(segment);
       distancingReach(segment, before);
       if (unused && segment[0]?.is === 'subject') findings(segment)[0]?.causes.push(unused);
       if (segment.length > 0) unused = unusedSubject(segment);
@@ -108,6 +109,22 @@ function partReach(segment: readonly Element[]): void {
     }
   });
 }
+
+/**
+ * A bare direction beside a sign of the skin or the joint may be the place of that sign (`lateral head tender`, `tender plantar
+ * lateral`); a toe that deviates has degrees, or stands apart.
+ */
+function directionReach(segment: readonly Element[]): void {
+  segment.forEach((element, i) => {
+    if (element.is !== 'finding' || !element.draft.bareDirection || hasAngle(element.draft)) return;
+    const near = [segment[i - 1], segment[i + 1]].find((each) => each?.is === 'finding' && isLocal(each.draft));
+    const { start, end } = element.draft.word;
+    if (near) element.draft.causes.push({ why: 'either neighbour', text: '', start, end });
+  });
+}
+const hasAngle = ({ slots }: Draft): boolean => 'angle' in slots || 'degree' in slots;
+/** A sign that sits at a spot, other than the stance of the toe. */
+const isLocal = ({ entry }: Draft): boolean => entry?.kind === 'sign' && !entry.sections.includes('stand');
 
 /** A distancing word reaches its whole segment and, alone in it, the finding before. */
 function distancingReach(segment: readonly Element[], before: Draft | undefined): void {

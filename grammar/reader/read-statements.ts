@@ -10,6 +10,7 @@ import { applyReach } from './reach.ts';
 import { readPair, readSubject, subjectText } from './read-subjects.ts';
 import { readWords } from './read-words.ts';
 import { withRedFlags } from './red-flags.ts';
+import { sideReach } from './sides.ts';
 import { subjectAt } from './subjects.ts';
 
 type Body = Pick<LineSyntax, 'statements' | 'roles' | 'problems' | 'heading'>;
@@ -21,6 +22,7 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
   for (let i = next; i < items.length; ) i = step(binder, i);
   binder.closeSegment();
   applyReach(binder.statements);
+  sideReach(binder.statements, binder.sides, line);
   const statements = binder.statements
     .filter(({ elements, verbatim }) => verbatim.length > 0 || elements.some(({ is }) => is === 'finding'))
     .map((draft): StatementNode => {

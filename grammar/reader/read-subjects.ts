@@ -30,6 +30,7 @@ export function readSubject(binder: Binder, i: number): number | undefined {
     return read.next;
   }
   const side = binder.side?.value;
+  if (read.subject.side) binder.sides.push({ value: read.subject.side, segment: binder.segment, ...at });
   const subject: SubjectNode = side ? { ...read.subject, side } : read.subject;
   binder.side = undefined;
   binder.unreadSubject = undefined;

@@ -147,6 +147,10 @@ const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
     return true;
   }
   if (!claim || describesNext(binder, form, claim.id, next)) return false;
+  if (shortFor(form, binder.current?.id)) {
+    binder.unread(at, 'either neighbour', 'word-out-of-place');
+    return true;
+  }
   if (heads(binder, claim.id, next)) {
     binder.role('keyword', at);
     return true;
@@ -155,6 +159,11 @@ const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
   if (binder.current && denies(form)) binder.current.deniesPart = true;
   return true;
 };
+/** `drawer 1+ red`: short for another word beside that test. */
+const shortFor = ({ parts }: Match['form'], current: string | undefined): boolean =>
+  current !== undefined && (SHORT_FOR[parts.join(' ')]?.includes(current) ?? false);
+const SHORT_FOR: Readonly<Record<string, readonly string[]>> = { red: ['drawer', 'dislocated', 'mtp', 'pip'] };
+
 /** `no painful click`: the word is a quality of the finding after it, and no finding of its own. */
 const describesNext = (binder: Binder, form: Match['form'], own: FindingId, next: number): boolean => {
   const after = binder.findingAt(next);
@@ -176,6 +185,7 @@ function heads(binder: Binder, id: string, next: number): boolean {
 const takeSide: Taker = (binder, { form, next }, index) => {
   if (!form.side) return false;
   const at = binder.span(index, next);
+  binder.sides.push({ value: form.side, segment: binder.segment, ...at });
   const last = binder.last();
   const draft = last?.is === 'finding' ? last.draft : undefined;
   const ends = binder.items[next] === undefined || ['break', 'comment'].includes(binder.items[next]?.is ?? '');

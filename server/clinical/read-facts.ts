@@ -130,7 +130,7 @@ class FactReader {
   ): boolean {
     const subjects = this.subjects(node, heading);
     const sides = this.sides(node, heading, subjects);
-    const causes: FactCause[] = [...node.causes];
+    const causes: FactCause[] = [...node.causes, ...otherSide(node, sides)];
     if (subjects.length === 0) causes.push({ why: 'no subject', text: '', ...spanOf(node.word) });
     if (sides.length === 0) causes.push({ why: 'no side', text: '', ...spanOf(node.word) });
     if (overlapsWhich(node, subjects)) causes.push({ why: 'which toe', text: '', ...spanOf(node.word) });
@@ -280,6 +280,13 @@ function factOf(base: Base, { subject, side }: Where, said: Said, origin: AnyFac
     origin,
   };
   return (side ? Object.assign(fact, { side }) : fact) as AnyFact;
+}
+
+/** A side from the heading or the visit is in doubt where the line has named the other one (`R hva 38 ima 16`). */
+function otherSide({ side, beside = [] }: FindingNode, sides: readonly (Side | undefined)[]): FactCause[] {
+  const [only] = sides;
+  const other = side || !only || sides.length > 1 ? undefined : beside.find(({ value }) => value !== only);
+  return other ? [{ why: 'subject between', text: other.value, start: other.start, end: other.end }] : [];
 }
 
 /** `2nd to 3rd overlap`: nobody says which toe lies on which. */
