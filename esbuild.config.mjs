@@ -14,9 +14,31 @@ const node = { platform: 'node', target: 'node20', format: 'cjs' };
 /** @type {import('esbuild').BuildOptions} */
 const browser = { platform: 'browser', target: 'es2022', format: 'cjs' };
 
+/**
+ * Leaves a dynamic import to a bundle of its own, which is loaded when it is first needed.
+ * @param {string} module as imported
+ * @param {string} bundle beside the importing bundle in dist/
+ * @returns {import('esbuild').Plugin}
+ */
+function apart(module, bundle) {
+  return {
+    name: `apart ${bundle}`,
+    setup({ onResolve }) {
+      onResolve({ filter: /./ }, ({ kind, path }) =>
+        kind === 'dynamic-import' && path === module ? { path: bundle, external: true } : undefined,
+      );
+    },
+  };
+}
+
 /** One row a bundle: where it goes, where it starts, where it runs. */
 export const bundles = [
-  { out: 'server', from: 'server/main.ts', runs: node },
+  {
+    out: 'server',
+    from: 'server/main.ts',
+    runs: { ...node, plugins: [apart('./features/clinic-note.ts', './clinic-note.js')] },
+  },
+  { out: 'clinic-note', from: 'server/features/clinic-note.ts', runs: node },
   { out: 'server-browser', from: 'server/browser.ts', runs: { ...browser, format: /** @type {const} */ ('iife') } },
   { out: 'client', from: 'client/node.ts', runs: node },
   { out: 'client-browser', from: 'client/browser.ts', runs: browser },

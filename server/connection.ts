@@ -11,7 +11,7 @@ import type {
   TextDocumentIdentifier,
   TextDocumentPositionParams,
 } from 'vscode-languageserver-protocol';
-import { type ClinicNoteParams, clinicNoteOf } from './features/clinic-note.ts';
+import type { ClinicNoteParams } from './features/clinic-note.ts';
 import { ACTION_KINDS, codeActions } from './features/code-actions.ts';
 import { completion } from './features/completion.ts';
 import { foldingRanges } from './features/folding.ts';
@@ -61,7 +61,11 @@ const REQUESTS: readonly Row[] = [
   row<SemanticTokensRangeParams>('textDocument/semanticTokens/range', { data: [] }, (note, { range }) =>
     semanticTokens(note, range),
   ),
-  row<ClinicNoteParams>('forefoot/clinicNote', null, clinicNoteOf),
+  // Prose is the largest part that nobody needs to start: it is a bundle of its own, loaded with the first note that is asked for.
+  row<ClinicNoteParams>('forefoot/clinicNote', null, async (note, params) => {
+    const { clinicNoteOf } = await import('./features/clinic-note.ts');
+    return clinicNoteOf(note, params);
+  }),
   row<{ line: number }>('forefoot/stageAtCursor', null, (note, { line }) => stageAtCursor(note, line)),
 ];
 
@@ -125,12 +129,16 @@ export function serve(connection: MessageConnection, host: Host): void {
   for (const { method, empty, answer } of REQUESTS)
     connection.onRequest(method, (params: unknown) => {
       if (life !== 'running') return notRunning(life);
-      try {
-        const note = notes.get(uriOf(params));
-        return note ? answer(note, params) : empty;
-      } catch (error) {
+      const failed = (error: unknown) => {
         log(method, error);
         return empty;
+      };
+      try {
+        const note = notes.get(uriOf(params));
+        const answered = note ? answer(note, params) : empty;
+        return answered instanceof Promise ? answered.catch(failed) : answered;
+      } catch (error) {
+        return failed(error);
       }
     });
 
