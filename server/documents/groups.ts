@@ -35,12 +35,14 @@ export function groupFacts(facts: readonly AnyFact[], visitSide: Side | 'both' |
   const buckets = new Map<string, Bucket>();
   for (const fact of facts) {
     const piece = pieceOf(fact);
-    const site = siteOf(fact);
+    let site = siteOf(fact);
     const is = fact.origin.kind === 'panel' ? 'panel' : piece.shape.is;
     const noun =
       is !== 'panel' && piece.noun && fact.subject.at === 'ray' && fact.subject.part !== 'metatarsal'
         ? piece.noun
         : nounOf(site);
+    if (noun === piece.noun && site.subject.at === 'ray')
+      site = { ...site, subject: { at: 'ray', ray: site.subject.ray } };
     const named = site.subject.at !== 'foot' || site.side !== visitSide;
     const key = [fact.section, is, noun, kindOf(is, piece, named)].join('|');
     const at = `${key}|${site.side}|${JSON.stringify(site.subject)}`;

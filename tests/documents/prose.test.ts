@@ -17,6 +17,7 @@ describe('a toe that is named as such', () => {
       'The second toe was white.',
       'Capillary refill of the second toe was 2 s.',
     ]);
+    expect(prose('2nd toe pink\n2nd straight')).toEqual(['The second toe was straight and pink.']);
     expect(prose('2nd mtp medial 12°')).toEqual(['The second toe was deviated medially by 12°.']);
   });
 });

@@ -149,7 +149,7 @@ export const stageUnsupported = defineRule({
       if (stated && barred)
         yield {
           place: stated.place,
-          message: `A stage is stated here and none is used: ${barred}. Describe the joint instead, or correct what says so.`,
+          message: `A stage is stated, but no stage applies (${barred}). Describe the joint, or correct what says so.`,
         };
       if (!stated || !allowed || (stated.high >= allowed.low && stated.low <= allowed.high)) continue;
       const text = allowed.low === allowed.high ? `${allowed.low}` : `${allowed.low} to ${allowed.high}`;
