@@ -53,6 +53,8 @@ export type Value =
     }
   | { readonly is: 'stage'; readonly low: number; readonly high: number }
   | { readonly is: 'pulse grade'; readonly low: number; readonly high: number }
+  /** Of the torn plate as seen at operation or on an image. */
+  | { readonly is: 'anatomical grade'; readonly low: number; readonly high: number }
   | ({ readonly is: 'duration' } & Duration)
   | { readonly is: 'date'; readonly date: PartialDate }
   | { readonly is: 'ago'; readonly ago: Duration }

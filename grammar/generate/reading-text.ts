@@ -54,6 +54,7 @@ function valueText(value: Value): string {
     case 'fraction':
       return `${value.part} of ${value.whole}`;
     case 'drawer grade':
+    case 'anatomical grade':
     case 'pulse grade':
       return `grade ${range(value.low, value.high)}`;
     case 'stage':

@@ -71,6 +71,7 @@ const MARKS: Readonly<Record<Mark, string>> = {
 const GRADES: Readonly<Record<GradeSlot['of'], string>> = {
   drawer: 'a drawer grade',
   stage: 'a clinical stage',
+  anatomical: 'an anatomical grade',
   pulse: 'a pulse grade',
 };
 

@@ -45,9 +45,9 @@ export interface FractionSlot extends SlotBase {
   readonly kind: 'fraction';
 }
 export interface GradeSlot extends SlotBase {
-  /** `drawer` grades carry a scale, `stage` is the clinical stage, `pulse` is graded 0 to 4; none is a bare number. */
+  /** `drawer` grades carry a scale, `stage` is the clinical stage, `anatomical` the torn plate as seen, `pulse` 0 to 4; none is a bare number. */
   readonly kind: 'grade';
-  readonly of: 'drawer' | 'stage' | 'pulse';
+  readonly of: 'drawer' | 'stage' | 'anatomical' | 'pulse';
   readonly min: number;
   readonly max: number;
 }

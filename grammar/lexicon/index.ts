@@ -3,8 +3,9 @@ import type { Entry, Slot } from './entry.ts';
 import { HISTORY } from './history.ts';
 import { IMAGING } from './imaging.ts';
 import { INSPECTION } from './inspection.ts';
+import { OPERATION, ORDERS } from './operation.ts';
 import { RAY } from './ray.ts';
-import { OPERATION, PLAN, TREATMENT } from './treatment.ts';
+import { PLAN, TREATMENT } from './treatment.ts';
 import { WEBS_AND_FOOT } from './webs-and-foot.ts';
 
 export const LEXICON = [
@@ -15,6 +16,7 @@ export const LEXICON = [
   ...WEBS_AND_FOOT,
   ...IMAGING,
   ...OPERATION,
+  ...ORDERS,
   ...PLAN,
 ] as const;
 
@@ -23,7 +25,12 @@ type EntryOf<F extends FindingId> = Extract<(typeof LEXICON)[number], { id: F }>
 export type SlotId<F extends FindingId> = keyof EntryOf<F>['slots'] & string;
 
 type WordValue<W extends string> = { readonly is: 'word'; readonly words: readonly W[] };
-type GradeValue = { drawer: ValueOf<'drawer grade'>; stage: ValueOf<'stage'>; pulse: ValueOf<'pulse grade'> };
+type GradeValue = {
+  drawer: ValueOf<'drawer grade'>;
+  stage: ValueOf<'stage'>;
+  anatomical: ValueOf<'anatomical grade'>;
+  pulse: ValueOf<'pulse grade'>;
+};
 type ValueOfSlot<S extends Slot> = S extends { kind: 'words'; values: Readonly<Record<infer W, readonly string[]>> }
   ? WordValue<W & string>
   : S extends { kind: 'grade'; of: infer G extends keyof GradeValue }

@@ -1,4 +1,5 @@
 import { date, duration, entry, number, words } from './entry.ts';
+import { PROCEDURES } from './operation.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -71,6 +72,7 @@ export const TREATMENT = [
   }),
   entry({
     ...shared,
+    sections: ['tried', 'operation', 'plan'],
     id: 'boot',
     subjects: ['foot', 'patient'],
     word: 'boot',
@@ -79,6 +81,18 @@ export const TREATMENT = [
     order: 113,
     technique: 'A walking boot, heel height matched on the other side.',
     meaning: 'Off-loads the forefoot; think of falls and of a clot before prescribing it.',
+  }),
+  entry({
+    ...shared,
+    sections: ['tried', 'operation', 'plan'],
+    id: 'postop-shoe',
+    subjects: ['foot', 'patient'],
+    word: 'postop-shoe',
+    forms: ['post op shoe', 'surgical shoe', 'heel wedge shoe', 'offloading shoe'],
+    slots: course,
+    order: 113,
+    technique: 'A flat or heel-wedge shoe with a stiff sole.',
+    meaning: 'Keeps the load off the forefoot while it heals; the note of the operation says for how long.',
   }),
   entry({
     ...shared,
@@ -163,61 +177,12 @@ export const PLAN = [
     word: 'operation',
     forms: ['surgery', 'theatre'],
     slots: {
-      procedure: words(
-        {
-          'plate repair': ['plantar plate repair'],
-          'weil osteotomy': ['weil', 'shortening osteotomy'],
-          'tendon transfer': ['flexor transfer', 'flexor to extensor transfer'],
-          'pip fusion': ['pip arthrodesis'],
-          'neuroma excision': ['neurectomy'],
-          amputation: [],
-        },
-        { many: true },
-      ),
+      procedure: words(PROCEDURES, { many: true }),
       on: date(['on']),
     },
     many: true,
     order: 122,
     technique: 'State the ray and the procedure; consent is recorded by whoever takes it.',
     meaning: 'Elective after an adequate course and concordant imaging.',
-  }),
-] as const;
-
-export const OPERATION = [
-  entry({
-    ...practice,
-    id: 'procedure',
-    kind: 'procedure',
-    bare: 'incomplete',
-    sections: ['operation'],
-    subjects: ['ray', 'web', 'foot'],
-    word: 'procedure',
-    leads: {
-      'plate repair': { gives: { what: 'plate repair' } },
-      'plantar plate repair': { gives: { what: 'plate repair' } },
-      weil: { gives: { what: 'weil osteotomy' } },
-      'weil osteotomy': { gives: { what: 'weil osteotomy' } },
-      'tendon transfer': { gives: { what: 'tendon transfer' } },
-      'flexor transfer': { gives: { what: 'tendon transfer' } },
-      'pip fusion': { gives: { what: 'pip fusion' } },
-      'neuroma excision': { gives: { what: 'neuroma excision' } },
-      pin: { gives: { what: 'pin' } },
-      'k-wire': { gives: { what: 'pin' } },
-    },
-    slots: {
-      what: words({
-        'plate repair': ['plantar plate repair'],
-        'weil osteotomy': ['weil'],
-        'tendon transfer': ['flexor transfer'],
-        'pip fusion': [],
-        'neuroma excision': [],
-        pin: ['k-wire'],
-      }),
-      shortening: number('mm', 0, 15, false, { labels: ['shortening', 'shortened'] }),
-    },
-    many: true,
-    order: 130,
-    technique: 'Name each procedure with its ray.',
-    meaning: 'An operated joint is not staged again: a floating or stiff toe is described as such.',
   }),
 ] as const;

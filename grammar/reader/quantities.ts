@@ -109,7 +109,12 @@ function measured(q: Quantity, shape: NumberSlot): { value: Value; cause?: Cause
 const outside = (q: Quantity, shape: { min: number; max: number }): boolean =>
   q.low < shape.min || q.high > shape.max || q.high < q.low;
 
-const GRADES = { drawer: 'drawer grade', stage: 'stage', pulse: 'pulse grade' } as const;
+const GRADES = {
+  drawer: 'drawer grade',
+  stage: 'stage',
+  anatomical: 'anatomical grade',
+  pulse: 'pulse grade',
+} as const;
 /** Ranges of grades are of neighbours only, and a grade is whole and unbounded. */
 function graded(q: Quantity, shape: GradeSlot): { value: Value; cause?: CauseKind } {
   const value: Value = { is: GRADES[shape.of], low: q.low, high: q.high };

@@ -58,6 +58,8 @@ export function valueWords(value: Value): string {
     }
     case 'stage':
       return `clinical stage ${spread(value.low, value.high)}`;
+    case 'anatomical grade':
+      return `anatomical grade ${spread(value.low, value.high)}`;
     case 'pulse grade':
       return `grade ${spread(value.low, value.high)}`;
     case 'date':

@@ -68,6 +68,7 @@ function valuesOf(slot: Slot): Value[] {
       return [{ is: 'fraction', part: 9, whole: 10 }];
     case 'grade':
       if (slot.of === 'stage') return [2, 3].map((low) => ({ is: 'stage', low, high: 3 }));
+      if (slot.of === 'anatomical') return [{ is: 'anatomical grade', low: 2, high: 3 }];
       if (slot.of === 'pulse') return [1, 2].map((low) => ({ is: 'pulse grade', low, high: low }));
       return [
         { is: 'drawer grade', low: 2, high: 2, scale: '0-4' },

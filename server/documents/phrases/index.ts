@@ -2,6 +2,7 @@ import type { FindingId } from '../../../grammar/lexicon/index.ts';
 import { HISTORY_PHRASES } from './history.ts';
 import { IMAGING_PHRASES } from './imaging.ts';
 import { INSPECTION_PHRASES } from './inspection.ts';
+import { OPERATION_PHRASES } from './operation.ts';
 import type { Phrase } from './phrase.ts';
 import { RAY_PHRASES } from './ray.ts';
 import { TREATMENT_PHRASES } from './treatment.ts';
@@ -11,6 +12,7 @@ import { WEB_AND_FOOT_PHRASES } from './webs-and-foot.ts';
 export const PHRASES: { readonly [F in FindingId]: Phrase<F> } = {
   ...HISTORY_PHRASES,
   ...TREATMENT_PHRASES,
+  ...OPERATION_PHRASES,
   ...INSPECTION_PHRASES,
   ...RAY_PHRASES,
   ...WEB_AND_FOOT_PHRASES,

@@ -1,4 +1,5 @@
 import type { Section } from '../../../grammar/lexicon/entry.ts';
+import { PROCEDURE_WORDING } from './operation.ts';
 import {
   commas,
   type OwnPhrase,
@@ -10,7 +11,7 @@ import {
   withArticle,
 } from './phrase.ts';
 
-type Course = 'tape' | 'pad' | 'insert' | 'boot' | 'anti-inflammatory' | 'steroid';
+type Course = 'tape' | 'pad' | 'insert' | 'boot' | 'postop-shoe' | 'anti-inflammatory' | 'steroid';
 
 const wording = {
   kept: { 'well kept': 'well kept', 'poorly kept': 'poorly kept' },
@@ -30,9 +31,10 @@ const course =
   (verb: string) =>
   (said: Said<Course> & { readonly count?: string }, section: Section): Predicate => {
     const times = said.count && (said.count === '1' ? '1 time' : `${said.count} times`);
-    const done = section === 'plan' ? 'planned' : verb;
+    const ahead = section === 'plan' || section === 'operation';
+    const done = section === 'plan' ? 'planned' : ahead ? 'ordered' : verb;
     const rest = commas(spaced(done, times, said.on, forTime(said.for)), said.kept, said.response);
-    return section === 'plan' ? planned(rest) : was(rest);
+    return ahead ? planned(rest) : was(rest);
   };
 const without =
   (verb: string) =>
@@ -79,36 +81,11 @@ const operation: OwnPhrase<'operation'> = {
   by: 'arranged',
   preposition: 'on',
   wording: {
-    procedure: {
-      'plate repair': 'plantar plate repair',
-      'weil osteotomy': 'Weil osteotomy',
-      'tendon transfer': 'tendon transfer',
-      'pip fusion': 'PIP joint fusion',
-      'neuroma excision': 'neuroma excision',
-      amputation: 'amputation',
-    },
+    procedure: PROCEDURE_WORDING,
   },
   present: ({ procedure, on }) =>
     planned(spaced('planned', on && `to take place ${on}`, procedure && `(${procedure})`)),
   absent: ({ procedure, on }) => planned(spaced('not planned', on, procedure && `(${procedure})`)),
-};
-
-const procedure: OwnPhrase<'procedure'> = {
-  shape: 'own',
-  name: 'the procedure',
-  by: 'carried out',
-  wording: {
-    what: {
-      'plate repair': 'plantar plate repair',
-      'weil osteotomy': 'Weil osteotomy',
-      'tendon transfer': 'tendon transfer',
-      'pip fusion': 'PIP joint fusion',
-      'neuroma excision': 'neuroma excision',
-      pin: 'pin placement',
-    },
-  },
-  present: ({ what, shortening }) => was(commas('done', shortening && `with shortening of ${shortening}`), what),
-  absent: ({ what, shortening }) => was(commas('not part of the operation', shortening), what),
 };
 
 export const TREATMENT_PHRASES = {
@@ -116,10 +93,10 @@ export const TREATMENT_PHRASES = {
   pad: measure<'pad'>('a metatarsal pad', 'tried', 'under'),
   insert: measure<'insert'>('a stiff insert', 'tried', 'for'),
   boot: measure<'boot'>('a walking boot', 'tried', 'for'),
+  'postop-shoe': measure<'postop-shoe'>('a postoperative shoe', 'tried', 'for'),
   'anti-inflammatory': measure<'anti-inflammatory'>('anti-inflammatory medication', 'tried', 'for'),
   steroid: measure<'steroid'>(withArticle('steroid injection'), 'given', { ray: 'at', web: 'in', foot: 'in' }),
   review,
   image,
   operation,
-  procedure,
 };

@@ -109,10 +109,11 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/after': {
-    claims: 'class distancing, label review.in',
+    claims: 'class distancing, label ordinary-shoes.from, label pin-out.at, label review.in',
     winner: 'the label of an open slot, else it distances',
     shown: [
       ['plan review after 8 weeks', 'plan/review in=8weeks'],
+      ['operation 2nd pin out after 6 weeks', 'operation/2 pin-out at=6weeks'],
       ['2nd tender after running', 'unclear: tenderness'],
     ],
   },
@@ -137,7 +138,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   'any/sometimes': sometimes('sometimes'),
   'any/intermittently': sometimes('intermittently'),
   'any/intermittent': {
-    claims: `class distancing, ${['anti-inflammatory.kept', 'boot.kept', 'insert.kept', 'overlap.when', 'pad.kept', 'steroid.kept', 'tape.kept'].map((slot) => `value ${slot}`).join(', ')}`,
+    claims: `class distancing, ${['anti-inflammatory.kept', 'boot.kept', 'insert.kept', 'overlap.when', 'pad.kept', 'postop-shoe.kept', 'steroid.kept', 'tape.kept'].map((slot) => `value ${slot}`).join(', ')}`,
     winner: 'the open slot, else it distances',
     shown: [
       ['tried tape intermittent', 'tried/tape kept=poorly kept'],
@@ -145,7 +146,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/at': {
-    claims: 'class filler, label dislocated.at',
+    claims: 'class filler, label dislocated.at, label ordinary-shoes.from, label pin-out.at',
     winner: 'the same: a label is passed over, too',
     shown: [
       ['2nd dislocated at 14:30', '2 dislocated at=14:30'],
@@ -161,7 +162,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/on': {
-    claims: `class filler, ${['anti-inflammatory', 'boot', 'dislocated', 'insert', 'onset', 'operation', 'pad', 'review', 'steroid', 'tape', 'trigger'].map((id) => `label ${id}.on`).join(', ')}`,
+    claims: `class filler, ${['anti-inflammatory', 'boot', 'dislocated', 'insert', 'onset', 'operation', 'ordinary-shoes', 'pad', 'pin-out', 'postop-shoe', 'review', 'steroid', 'tape', 'trigger'].map((id) => `label ${id}.on`).join(', ')}`,
     winner: 'the same: a label is passed over, too',
     shown: [
       ['plan review on 2026-05-01', 'plan/review on=2026-5-1'],
@@ -170,7 +171,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   },
   'any/in': {
     claims:
-      'class filler, label anti-inflammatory.on, label boot.on, label dislocated.on, label insert.on, label pad.on, label review.in, label steroid.on, label tape.on',
+      'class filler, label anti-inflammatory.on, label boot.on, label dislocated.on, label insert.on, label ordinary-shoes.from, label pad.on, label pin-out.at, label postop-shoe.on, label review.in, label steroid.on, label tape.on',
     winner: 'the same: a label is passed over, too',
     shown: [
       ['plan review in 4 weeks', 'plan/review in=4weeks'],

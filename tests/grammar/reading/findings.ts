@@ -23,6 +23,7 @@ function valueText(value: Value): string {
     case 'drawer grade':
       return `${range(value)}${value.scale ? `(${value.scale})` : ''}`;
     case 'stage':
+    case 'anatomical grade':
     case 'pulse grade':
       return range(value);
     case 'duration':

@@ -1,0 +1,153 @@
+import type { Section } from '../../../grammar/lexicon/entry.ts';
+import { commas, type OwnPhrase, type Predicate, type SubjectPhrase, spaced, UNREAD_RESULT, was } from './phrase.ts';
+
+/** Names of procedures in a sentence; a plan uses them too. */
+export const PROCEDURE_WORDING = {
+  'plate repair': 'plantar plate repair',
+  'weil osteotomy': 'Weil osteotomy',
+  'tendon transfer': 'tendon transfer',
+  'brevis transfer': 'short extensor tendon transfer',
+  'pip fusion': 'PIP joint fusion',
+  'pip resection': 'PIP joint resection',
+  'extensor lengthening': 'extensor lengthening',
+  'collateral release': 'collateral ligament release',
+  'joint release': 'joint release',
+  'flexor tenotomy': 'flexor tenotomy',
+  'plate shrinkage': 'thermal plate shrinkage',
+  condylectomy: 'condylectomy',
+  'hallux valgus correction': 'hallux valgus correction',
+  'neuroma excision': 'neuroma excision',
+  debridement: 'debridement',
+  amputation: 'amputation',
+} as const;
+
+const procedure: OwnPhrase<'procedure'> = {
+  shape: 'own',
+  name: 'the procedure',
+  by: 'carried out',
+  wording: { what: { ...PROCEDURE_WORDING, pin: 'pin placement' } },
+  present: ({ what, shortening, for: time }) =>
+    was(commas('done', shortening && `with shortening of ${shortening}`, time && `for ${time}`), what),
+  absent: ({ what, shortening, for: time }) =>
+    was(commas('not part of the operation', shortening, time && `for ${time}`), what),
+};
+
+const approach: OwnPhrase<'approach'> = {
+  shape: 'own',
+  name: 'the approach',
+  by: 'chosen',
+  preposition: 'to',
+  wording: { from: { dorsal: 'dorsal', plantar: 'plantar' } },
+  present: ({ from }) => was(from ?? 'given as written'),
+  absent: ({ from }) => was(spaced('not', from ?? 'given')),
+};
+
+const plateFound: OwnPhrase<'plate-found'> = {
+  shape: 'own',
+  name: 'the plantar plate',
+  by: 'inspected',
+  preposition: 'at',
+  wording: {
+    state: { torn: 'torn', attenuated: 'attenuated', buttonholed: 'buttonholed', intact: 'intact' },
+    extent: { partial: 'partially', full: 'through its full thickness' },
+    place: {
+      distal: 'distally',
+      midsubstance: 'in its midsubstance',
+      proximal: 'proximally',
+      medial: 'medially',
+      lateral: 'laterally',
+      central: 'centrally',
+    },
+  },
+  present: ({ state, extent, place, share, grade }) =>
+    was(commas(spaced(state, extent, place), share && `over ${share} of the width`, grade) || 'described as written'),
+  absent: ({ state, extent, place, share, grade }) =>
+    was(spaced('not', commas(spaced(state ?? 'abnormal', extent, place), share, grade))),
+};
+
+const anatomicalGrade: SubjectPhrase<'anatomical-grade'> = {
+  shape: 'subject',
+  noun: 'MTP joint',
+  name: 'the anatomical grade',
+  by: 'assigned',
+  wording: {},
+  present: ({ grade }) => ({ verb: 'had', rest: grade ?? `an anatomical grade with ${UNREAD_RESULT}` }),
+  absent: ({ grade }) => ({ verb: 'had', rest: commas('no anatomical grade', grade) }),
+};
+
+const fixation: OwnPhrase<'fixation'> = {
+  shape: 'own',
+  name: 'fixation',
+  by: 'used',
+  preposition: 'at',
+  wording: { with: { screw: 'screw', suture: 'suture', anchor: 'anchor' } },
+  present: ({ with: what, size, count }) =>
+    was(commas(spaced('done', what && `by ${what}`), size, count && `number: ${count}`)),
+  absent: ({ with: what, size, count }) =>
+    was(commas(spaced('not done', what && `by ${what}`), size, count && `number: ${count}`)),
+};
+
+/** Ordered in a plan and in the operation note, done or seen elsewhere. */
+const ordered =
+  (done: string, order: string) =>
+  (section: Section, details: string, not: boolean): Predicate =>
+    section === 'exam'
+      ? was(spaced(not ? 'not' : undefined, done, details))
+      : { verb: 'is', rest: spaced(not ? 'not' : undefined, order, details) };
+
+const weightBearing: OwnPhrase<'weight-bearing'> = {
+  shape: 'own',
+  name: 'weight-bearing',
+  by: 'ordered',
+  preposition: 'on',
+  wording: {
+    load: {
+      'non-weight-bearing': 'none',
+      'heel only': 'the heel only',
+      'partial-weight-bearing': 'partial',
+      'full-weight-bearing': 'full',
+    },
+  },
+  present: ({ load, for: time }) => ({
+    verb: 'is',
+    rest: spaced('ordered', load && `(${load})`, time && `for ${time}`),
+  }),
+  absent: ({ load, for: time }) => ({
+    verb: 'is',
+    rest: spaced('not ordered', load && `(${load})`, time && `for ${time}`),
+  }),
+};
+
+const removal = ordered('removed', 'to be removed');
+const pinOut: OwnPhrase<'pin-out'> = {
+  shape: 'own',
+  name: 'the pin',
+  by: 'seen to',
+  preposition: 'at',
+  wording: {},
+  present: ({ at, on }, section) => removal(section, spaced(at && `at ${at}`, on), false),
+  absent: ({ at, on }, section) => removal(section, spaced(at && `at ${at}`, on), true),
+};
+
+const wear = ordered('worn', 'to be worn');
+const shoes: OwnPhrase<'ordinary-shoes'> = {
+  shape: 'own',
+  name: 'ordinary shoes',
+  plural: true,
+  by: 'tried on',
+  preposition: 'on',
+  wording: {},
+  present: ({ from, on }, section) => wear(section, spaced(from && `from ${from}`, on), false),
+  absent: ({ from, on }, section) => wear(section, spaced(from && `from ${from}`, on), true),
+};
+
+export const OPERATION_PHRASES = {
+  procedure,
+  approach,
+  'plate-found': plateFound,
+  'anatomical-grade': anatomicalGrade,
+  fixation,
+  'weight-bearing': weightBearing,
+  'pin-out': pinOut,
+  'ordinary-shoes': shoes,
+};
