@@ -1,5 +1,6 @@
 import type { CodeAction, Diagnostic } from 'vscode-languageserver-types';
 import type { Fix } from '../clinical/analysis.ts';
+import { unreadFixes } from '../clinical/line-fixes.ts';
 import type { Range } from '../workspace/blocks.ts';
 import type { Note } from '../workspace/note.ts';
 import { type Lines, type TextEdit, textEdits } from '../workspace/text-edits.ts';
@@ -30,12 +31,18 @@ function quickFixes(note: Note, range: Range, given: readonly Diagnostic[]): Cod
   const actions: CodeAction[] = [];
   for (let index = from; index <= to; index++) {
     const firstLine = note.firstLine(index);
-    note.visit(index);
+    const offered = new Set<Fix>();
+    const visit = note.visit(index);
+    const more = visit ? unreadFixes(note.block(index), visit.analysis.facts) : () => [];
     for (const report of note.reports(index)) {
       const line = firstLine + report.place.line;
       if (line < range.start.line || line > range.end.line || !touches(report.place, line, range)) continue;
       const fixed = given.filter((each) => each.code === report.code && each.range.start.line === line);
-      for (const fix of report.fixes) actions.push(action(note, fix, firstLine, fixed));
+      for (const fix of [...report.fixes, ...more(report)]) {
+        // The reports of a line share the fixes of the whole line.
+        if (!offered.has(fix)) actions.push(action(note, fix, firstLine, fixed));
+        offered.add(fix);
+      }
     }
   }
   return actions;

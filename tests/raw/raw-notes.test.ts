@@ -3,13 +3,17 @@ import { describe, expect, test } from 'vitest';
 import { analyseNote } from '../../server/clinical/analyse.ts';
 import { clearFactsOf, type Shares, settled, sharesOf, total } from './measure.ts';
 import { NOTES, TODAY } from './notes.ts';
+import { afterOnePass } from './one-pass.ts';
 import { keyOf, updated, verdictsOf, writeVerdicts } from './record.ts';
 
 const UPDATE = process.env.UPDATE_RAW === '1';
 const HOW = 'Run UPDATE_RAW=1 npx vitest run tests/raw, then read each entry "to judge" against its line.';
 const FIGURES = new URL('./figures.json', import.meta.url);
 
-const read = NOTES.map(({ name, text }) => ({ name, note: analyseNote(text, TODAY) }));
+const read = NOTES.map(({ name, text }) => {
+  const note = analyseNote(text, TODAY);
+  return { name, note, mended: analyseNote(afterOnePass(note), TODAY) };
+});
 
 describe('every clear fact of a raw note is what its writer meant', () => {
   test.each(read)('$name', ({ name, note }) => {
@@ -45,15 +49,32 @@ describe('every clear fact of a raw note is what its writer meant', () => {
   });
 });
 
+test('one pass of quick fixes makes no fact clear that was not', () => {
+  const added = read.flatMap(({ name, note, mended }) => {
+    const before = new Set(clearFactsOf(note).map(keyOf));
+    return clearFactsOf(mended)
+      .filter((each) => !before.has(unquoted(each)))
+      .map((each) => `${name} ${keyOf(each)}`);
+  });
+  expect(added).toEqual([]);
+});
+/** The key of a fact without the remarks that a fix has put beside it. */
+const unquoted = (fact: Parameters<typeof keyOf>[0]): string => keyOf(fact).replace(/ ".*$/, '');
+
 describe('the shares of words that are understood, quoted, unclear and unknown', () => {
   const rounded = (shares: Shares) => ({ ...shares, settled: Math.round(settled(shares) * 1000) / 1000 });
   test('are as recorded', () => {
-    const shares = read.map(({ name, note }) => ({ name, shares: sharesOf(note) }));
-    const group = (prefix: string) =>
-      rounded(total(shares.filter(({ name }) => name.startsWith(prefix)).map((each) => each.shares)));
+    const group = (which: 'note' | 'mended', prefix = '') =>
+      rounded(total(read.filter(({ name }) => name.startsWith(prefix)).map((each) => sharesOf(each[which]))));
+    const groups = (which: 'note' | 'mended') => ({
+      all: group(which),
+      blind: group(which, 'blind'),
+      own: group(which, 'own'),
+    });
     const figures = {
-      'as typed': { all: group(''), blind: group('blind'), own: group('own') },
-      notes: Object.fromEntries(shares.map((each) => [each.name, rounded(each.shares)])),
+      'as typed': groups('note'),
+      'after one pass of quick fixes': groups('mended'),
+      notes: Object.fromEntries(read.map(({ name, note }) => [name, rounded(sharesOf(note))])),
     };
     if (UPDATE) writeFileSync(FIGURES, `${JSON.stringify(figures, null, 2)}\n`);
     expect(figures, 'run UPDATE_RAW=1 npx vitest run tests/raw').toEqual(JSON.parse(readFileSync(FIGURES, 'utf8')));

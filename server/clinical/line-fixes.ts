@@ -1,0 +1,68 @@
+import type { Section } from '../../grammar/lexicon/entry.ts';
+import type { LineSyntax } from '../../grammar/syntax.ts';
+import type { Fix, Report } from './analysis.ts';
+import type { VisitFacts } from './facts.ts';
+import { replace } from './rules/define-rule.ts';
+import { nameSection, splitAt, subjectNamer } from './word-fixes.ts';
+
+/** Reports of words that could not be read, or of findings that are unclear by them. */
+const UNREAD: ReadonlySet<string> = new Set([
+  'unknown-word',
+  'word-out-of-place',
+  'number-without-place',
+  'unread-red-flag',
+  'ambiguous-date',
+  'ambiguous-web',
+  'unclear-finding',
+]);
+const STORY: ReadonlySet<Section> = new Set(['exam', 'history', 'pain', 'tried', 'stand']);
+
+/**
+ * What may be done with unread words, and with their whole line, for each report of a visit. Made when somebody asks, since
+ * a note that is being typed has many such words and most are gone a moment later. Every fix needs review.
+ */
+export function unreadFixes(lines: readonly LineSyntax[], visit: VisitFacts): (report: Report) => readonly Fix[] {
+  const whole = new Map<number, Fix[]>();
+  const nameSubject = subjectNamer(lines, visit);
+  return (report) => {
+    const at = report.place.line;
+    const line = lines[at];
+    if (!UNREAD.has(report.code) || line?.kind !== 'statements') return [];
+    const ofLine = whole.get(at) ?? wholeLine(line, at, visit);
+    whole.set(at, ofLine);
+    const own = [nameSubject(report), ...nameSection(line, report), splitAt(line, report)];
+    return [...own.filter((fix) => fix !== undefined), ...ofLine];
+  };
+}
+
+/** What can be done with all unread words of a line at once; the reports of the line share these fixes. */
+function wholeLine(line: LineSyntax, at: number, { verbatim }: VisitFacts): Fix[] {
+  const runs = verbatim.filter(({ place, quote }) => place.line === at && !quote);
+  if (runs.length === 0) return [];
+  const quote: Fix = {
+    title: "Keep what isn't understood on this line as quoted remarks",
+    safety: 'needs review',
+    edits: runs.map(({ place, text }) => replace(place, quoted(text))),
+  };
+  return [quote, ...keepAsHistory(line, at)];
+}
+
+/** The line as typed, as a quoted statement of the history; its comment stays where it is. */
+function keepAsHistory({ text, statements, roles }: LineSyntax, at: number): Fix[] {
+  if (statements.some(({ section }) => !STORY.has(section))) return [];
+  const end = text.slice(0, roles.find(({ kind }) => kind === 'comment')?.start).trimEnd().length;
+  const [first] = roles;
+  const keyword = first?.kind === 'keyword' && first.canonical === 'history' ? first.end : 0;
+  const rest = text.slice(keyword);
+  const start = keyword + rest.length - rest.trimStart().length;
+  if (start >= end) return [];
+  const place = { line: at, start, end };
+  const edits = [replace(place, `${keyword > 0 ? '' : 'history '}${quoted(text.slice(start, end))}`)];
+  return [{ title: 'Keep this line as history, as typed', safety: 'needs review', edits }];
+}
+
+/** Quoted so that the quote ends where the text does, whatever marks the text holds. */
+function quoted(text: string): string {
+  if (!text.includes('"')) return `"${text}"`;
+  return text.includes('”') ? `"${text.replaceAll('"', "'")}"` : `“${text}”`;
+}

@@ -1,0 +1,77 @@
+import { entryOf } from '../../grammar/lexicon/index.ts';
+import { formIndex } from '../../grammar/reader/forms.ts';
+import { subjectText } from '../../grammar/reader/read-subjects.ts';
+import type { LineSyntax, SubjectNode } from '../../grammar/syntax.ts';
+import type { Fix, Report } from './analysis.ts';
+import type { Place, VisitFacts } from './facts.ts';
+import { replace } from './rules/define-rule.ts';
+
+const fix = (title: string, place: Place, text: string): Fix => ({
+  title,
+  safety: 'needs review',
+  edits: [replace(place, text)],
+});
+const keyOf = ({ line, start }: Place): string => `${line}:${start}`;
+const kindOf = ({ at }: SubjectNode) => (at === 'webs' ? 'web' : 'ray');
+
+/** A finding without ray or web: the last one that was named above it or on its line, if it can be said of one. */
+export function subjectNamer(
+  lines: readonly LineSyntax[],
+  { unclear }: VisitFacts,
+): (report: Report) => Fix | undefined {
+  const open = new Map(unclear.filter(({ why }) => why === 'no subject').map((each) => [keyOf(each.place), each]));
+  return ({ place }) => {
+    const found = open.get(keyOf(place));
+    if (!found || found.finding === 'panel') return undefined;
+    const kinds = entryOf(found.finding).subjects;
+    const last = lastNamed(lines.slice(0, place.line + 1), (subject) => kinds.includes(kindOf(subject)));
+    const text = lines[place.line]?.text.slice(found.word.start, found.word.end);
+    if (!last || !text) return undefined;
+    const named = `${subjectText(last)} ${text}`;
+    return fix(`Name the ${kindOf(last)}: ${named}`, found.word, named);
+  };
+}
+
+function lastNamed(lines: readonly LineSyntax[], fits: (subject: SubjectNode) => boolean): SubjectNode | undefined {
+  const named = ({ statements, heading }: LineSyntax): SubjectNode[] => [
+    ...(heading?.subject ? [heading.subject] : []),
+    ...statements.flatMap(({ findings }) => findings.flatMap(({ subject }) => subject ?? [])),
+  ];
+  for (const line of lines.toReversed()) {
+    const found = named(line).findLast(fits);
+    // A side that came with several rays or with a web has no short form: the clinician writes it.
+    if (found) return found.side && !(found.at === 'rays' && found.rays.length === 1) ? undefined : found;
+  }
+  return undefined;
+}
+
+/** A finding in a section that cannot hold it: the sections that can. */
+export function nameSection({ text, statements }: LineSyntax, { code, place }: Report): Fix[] {
+  if (code !== 'word-out-of-place' && code !== 'unclear-finding') return [];
+  const word = text.slice(place.start, place.end);
+  const parts = word.toLowerCase().split(/[\s-]+/);
+  const form = formIndex()
+    .get(parts[0] ?? '')
+    ?.find((each) => each.parts.join(' ') === parts.join(' '));
+  const here = statements.find(({ start, end }) => start <= place.start && place.start < end)?.section;
+  const sections = new Set(form?.findings.flatMap(({ id }) => entryOf(id).sections));
+  if (here === undefined || sections.has(here)) return [];
+  const before = text.slice(0, place.start).trimEnd();
+  const opens = before === '' || ['.', ';'].includes(before.at(-1) ?? '');
+  const at = { ...place, start: opens ? place.start : before.length };
+  return [...sections]
+    .filter((section) => section !== 'exam')
+    .slice(0, 3)
+    .map((section) => fix(`Name the section: ${section} ${word}`, at, `${opens ? '' : '; '}${section} ${word}`));
+}
+
+/** An unread word after a finding, or a subject between two: what follows becomes a part of its own. */
+export function splitAt({ text, roles }: LineSyntax, { code, place, related }: Report): Fix | undefined {
+  if (code !== 'unclear-finding' || !related.some((each) => each.place.end <= place.start)) return undefined;
+  const word = text.slice(place.start, place.end);
+  const before = text.slice(0, place.start).trimEnd();
+  const free = before !== '' && before.length < place.start && !',;.:='.includes(before.at(-1) ?? '');
+  if (word === '' || !free) return undefined;
+  const subject = roles.some(({ kind, start }) => kind === 'subject' && start === place.start);
+  return fix(`Split before "${word}"`, { ...place, start: before.length }, `${subject ? ';' : ','} ${word}`);
+}

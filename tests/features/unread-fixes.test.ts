@@ -1,0 +1,78 @@
+import { describe, expect, test } from 'vitest';
+import { codeActions } from '../../server/features/code-actions.ts';
+import { applied, noteWithCursor } from './fixture.ts';
+
+const VISIT = 'visit 2026-03-09 first right';
+/** The fixes at the cursor, and the note after the one whose title matches. */
+function fixesAt(fixture: string) {
+  const { note, position } = noteWithCursor(`${VISIT}\n${fixture}`);
+  const actions = codeActions(note, { start: position, end: position });
+  const titles = actions.map(({ title }) => title);
+  const after = (title: RegExp): string => {
+    const found = actions.filter((each) => title.test(each.title));
+    expect(
+      found.map((each) => each.title),
+      titles.join('\n'),
+    ).toHaveLength(1);
+    return applied(note, found[0]!.edit!.changes![note.uri]!).slice(VISIT.length + 1);
+  };
+  return { titles, after };
+}
+
+describe('a line that is not all understood', () => {
+  test('keeps its unread words as remarks, and the rest as read', () => {
+    expect(fixesAt('2nd drawer 2, zzq| blorp, swollen').after(/as quoted remarks/)).toBe(
+      '2nd drawer 2, "zzq blorp", swollen',
+    );
+  });
+  test('is kept as history with its comment where it was', () => {
+    expect(fixesAt('she felt a pop| // ask').after(/as history/)).toBe('history "she felt a pop" // ask');
+    expect(fixesAt('history zzq| blorp').after(/as history/)).toBe('history "zzq blorp"');
+  });
+  test('keeps the quotes that it holds', () => {
+    expect(fixesAt('2nd zzq| "walks on glass" blorp').after(/as history/)).toBe(
+      'history “2nd zzq "walks on glass" blorp”',
+    );
+  });
+  test('is no history where it is a plan or an image', () => {
+    expect(fixesAt('plan zzq| blorp').titles.join()).not.toContain('as history');
+    expect(fixesAt('xray zzq| blorp').titles.join()).not.toContain('as history');
+  });
+  test('offers each fix of the line once', () => {
+    const { titles } = fixesAt('2nd zzq| blorp, drawer 2 blarp');
+    expect(titles.filter((each) => each.includes('quoted remarks'))).toHaveLength(1);
+  });
+  test('that is understood offers none', () => {
+    expect(fixesAt('2nd drawer 2|, swollen').titles.join()).not.toMatch(/quoted remarks|as history/);
+  });
+});
+
+describe('a word that only needs its place', () => {
+  test('takes the ray that was named last', () => {
+    expect(fixesAt('2nd tender\n3rd drawer 1\nswol|len').after(/Name the ray/)).toBe(
+      '2nd tender\n3rd drawer 1\n3rd swollen',
+    );
+  });
+  test('takes the web where it is said of webs, and nothing where none was named', () => {
+    expect(fixesAt('web 3 click none\n2nd tender\nsquee|ze').after(/Name the web/)).toMatch(/\nweb 3 squeeze$/);
+    expect(fixesAt('swol|len').titles.join()).not.toContain('Name the');
+  });
+  test('takes the section that can hold it', () => {
+    expect(fixesAt('hv|a 22°').after(/Name the section: xray/)).toBe('xray hva 22°');
+    expect(fixesAt('2nd tender hv|a 22°').after(/Name the section: xray/)).toBe('2nd tender; xray hva 22°');
+    expect(fixesAt('ta|pe').titles.filter((each) => each.includes('section'))).toEqual([
+      'Name the section: tried tape',
+      'Name the section: plan tape',
+    ]);
+  });
+  test('is split from the finding before it', () => {
+    expect(fixesAt('2nd drawer 2 zz|q').after(/Split before "zzq"/)).toBe('2nd drawer 2, zzq');
+    expect(fixesAt('tender 3rd drawer| 2').after(/Split before "3rd"/)).toBe('tender; 3rd drawer 2');
+  });
+  test('is never changed without review', () => {
+    const { note } = noteWithCursor(`scales drawer 0-4\n${VISIT}\nswol|len zzq`);
+    const range = { start: { line: 2, character: 3 }, end: { line: 2, character: 3 } };
+    expect(codeActions(note, range, [], ['source.fixAll'])).toEqual([]);
+    expect(codeActions(note, range).some(({ isPreferred }) => isPreferred)).toBe(false);
+  });
+});
