@@ -210,7 +210,7 @@ export const RAY = [
     sections: ['exam', 'stand', 'xray', 'us', 'mri'],
     subjects: ['ray', 'web', 'foot'],
     word: 'unremarkable',
-    forms: ['ok', 'quiet', 'nad'],
+    forms: ['ok', 'quiet', 'nad', 'fine'],
     slots: {},
     order: 101,
     technique: 'Prefer the findings themselves.',
