@@ -24,6 +24,7 @@ import { stageAtCursor } from './features/stage-at-cursor.ts';
 import { documentSymbols } from './features/symbols.ts';
 import type { OpenNote } from './workspace/note.ts';
 import { settingsOf } from './workspace/settings.ts';
+import { SETTINGS_FILE } from './workspace/settings-file.ts';
 
 declare const FOREFOOT_VERSION: string;
 
@@ -32,6 +33,8 @@ export interface Host {
   readonly now: () => Date;
   readonly exit: (code: number) => void;
   readonly watchParent: (processId: number) => void;
+  /** The text of a file by its URI, `undefined` where there is none; missing where no file can be read. */
+  readonly readText?: (uri: string) => string | undefined;
 }
 
 interface Row {
@@ -71,7 +74,7 @@ const REQUESTS: readonly Row[] = [
 
 const CAPABILITIES: InitializeResult['capabilities'] = {
   positionEncoding: 'utf-16',
-  textDocumentSync: { openClose: true, change: 2 },
+  textDocumentSync: { openClose: true, change: 2, save: true },
   hoverProvider: true,
   // No trigger characters: a list that opens by itself after `drawer ` would let Enter pick a grade that nobody found.
   completionProvider: {},
@@ -81,6 +84,12 @@ const CAPABILITIES: InitializeResult['capabilities'] = {
   documentRangeFormattingProvider: true,
   codeActionProvider: { codeActionKinds: [...ACTION_KINDS] },
   semanticTokensProvider: { legend: LEGEND, full: true, range: true },
+};
+
+const SETTINGS_WATCH = {
+  id: 'settings-file',
+  method: 'workspace/didChangeWatchedFiles',
+  registerOptions: { watchers: [{ globPattern: `**/${SETTINGS_FILE}` }] },
 };
 
 type Life = 'new' | 'running' | 'shut down';
@@ -103,10 +112,15 @@ export function serve(connection: MessageConnection, host: Host): void {
       void connection.sendNotification('textDocument/publishDiagnostics', { uri, version, diagnostics }),
     (work) => guarded('diagnostics', work),
   );
-  const notes = new OpenNotes(publisher, host.now);
+  const notes = new OpenNotes(publisher, host.now, host.readText);
   let life: Life = 'new';
   let client: InitializeParams['capabilities'] = {};
 
+  const register = (registration: object): void => {
+    connection
+      .sendRequest('client/registerCapability', { registrations: [registration] })
+      .catch((error) => log('client/registerCapability', error));
+  };
   const pullSettings = async (): Promise<void> => {
     if (!client.workspace?.configuration) return;
     const [sent] = await connection.sendRequest<unknown[]>('workspace/configuration', {
@@ -120,6 +134,7 @@ export function serve(connection: MessageConnection, host: Host): void {
     client = params.capabilities ?? {};
     if (typeof params.processId === 'number') host.watchParent(params.processId);
     notes.configure(settingsOf(params.initializationOptions));
+    notes.within(params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri ? [params.rootUri] : []));
     return { capabilities: CAPABILITIES, serverInfo: { name: 'forefoot', version: FOREFOOT_VERSION } };
   });
   connection.onRequest('shutdown', () => {
@@ -152,13 +167,12 @@ export function serve(connection: MessageConnection, host: Host): void {
       if (!client.workspace?.configuration) notes.configure(settingsOf(settings?.forefoot));
       void pullSettings().catch((error) => log('workspace/configuration', error));
     },
+    'textDocument/didSave': () => notes.readSettingsAgain(),
+    'workspace/didChangeWatchedFiles': () => notes.readSettingsAgain(),
     initialized: () => {
+      if (client.workspace?.didChangeWatchedFiles?.dynamicRegistration) register(SETTINGS_WATCH);
       if (client.workspace?.didChangeConfiguration?.dynamicRegistration)
-        connection
-          .sendRequest('client/registerCapability', {
-            registrations: [{ id: 'settings', method: 'workspace/didChangeConfiguration' }],
-          })
-          .catch((error) => log('client/registerCapability', error));
+        register({ id: 'settings', method: 'workspace/didChangeConfiguration' });
       void pullSettings().catch((error) => log('workspace/configuration', error));
     },
     exit: () => host.exit(life === 'shut down' ? 0 : 1),

@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
 import { serve } from './connection.ts';
 
@@ -15,9 +17,21 @@ function watchParent(processId: number): void {
   timer.unref();
 }
 
+function readText(uri: string): string | undefined {
+  if (!uri.startsWith('file:///')) return undefined;
+  try {
+    return readFileSync(fileURLToPath(uri), 'utf8');
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'ENOENT' || code === 'ENOTDIR' || code === 'ERR_INVALID_FILE_URL_PATH') return undefined;
+    throw error;
+  }
+}
+
 // Standard output carries the protocol alone; `--stdio` is accepted, since it is the only transport.
 serve(createMessageConnection(new StreamMessageReader(process.stdin), new StreamMessageWriter(process.stdout)), {
   now: () => new Date(),
   exit: (code) => process.exit(code),
   watchParent,
+  readText,
 });

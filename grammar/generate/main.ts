@@ -1,6 +1,12 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { outputs, staleOutputs } from './outputs.ts';
+import { settingsSchema } from '../../server/clinical/settings-schema.ts';
+import { type Output, outputs, staleOutputs } from './outputs.ts';
+
+const schema = (): Output => ({
+  path: 'grammar/generated/forefoot-settings.schema.json',
+  text: `${JSON.stringify(settingsSchema(), null, 2)}\n`,
+});
 
 const usage = 'usage: npm run generate [-- --check], from the root of the repository';
 
@@ -11,7 +17,9 @@ function main(options: readonly string[]): number {
     console.error(unknown === undefined ? usage : `unknown option ${unknown}; ${usage}`);
     return 2;
   }
-  const stale = staleOutputs(outputs(), (path) => (existsSync(path) ? readFileSync(path, 'utf8') : undefined));
+  const stale = staleOutputs([...outputs(), schema()], (path) =>
+    existsSync(path) ? readFileSync(path, 'utf8') : undefined,
+  );
   if (options.includes('--check')) {
     for (const { path } of stale) console.error(`${path} is stale: run npm run generate`);
     return stale.length > 0 ? 1 : 0;

@@ -18,6 +18,9 @@ export function readArguments(command: Command, args: readonly string[], now: Da
     ...(visit ? { visit } : {}),
     filed: values.filed === true,
     stdio: values.stdio === true,
+    ...(typeof values.settings === 'string' ? { settings: values.settings } : {}),
+    ...(values.complete === true ? { complete: true } : {}),
+    ...(values.check === true ? { dryRun: true } : {}),
     help,
   };
 }

@@ -3,6 +3,7 @@ import { analyseNote } from '../clinical/analyse.ts';
 import type { Report } from '../clinical/analysis.ts';
 import type { Run } from './command.ts';
 import { JsonList } from './json-list.ts';
+import { NoteSettings } from './note-settings.ts';
 import { eachNote } from './read-note.ts';
 
 /** One report as programs get it; lines and columns count from 1. */
@@ -27,11 +28,13 @@ const SEVERITY: Readonly<Record<Report['severity'], Checked['severity']>> = {
 type Counts = Record<'notes' | 'error' | 'warning' | 'hint', number>;
 
 /** `forefoot check`: every report of every note. */
-export const check: Run = async ({ paths, format, today }, terminal) => {
+export const check: Run = async (invocation, terminal) => {
+  const { paths, format, today } = invocation;
+  const settings = new NoteSettings(invocation, terminal);
   const list = new JsonList(terminal);
   const counts: Counts = { notes: 0, error: 0, warning: 0, hint: 0 };
   const failed = await eachNote(paths, terminal, async ({ file, text }) => {
-    const reports = checkedReports(file, analyseNote(text, today));
+    const reports = checkedReports(file, analyseNote(text, today, settings.of(file)));
     counts.notes++;
     for (const { severity } of reports) counts[severity]++;
     if (format === 'json') await list.add(reports);
@@ -39,7 +42,7 @@ export const check: Run = async ({ paths, format, today }, terminal) => {
   });
   if (format === 'json') await list.end();
   else await terminal.write(`${summary(counts, failed)}\n`);
-  if (failed > 0) return 2;
+  if (failed + settings.broken > 0) return 2;
   return counts.error + counts.warning > 0 ? 1 : 0;
 };
 

@@ -13,11 +13,17 @@ export interface Invocation {
   readonly visit?: string;
   readonly filed: boolean;
   readonly stdio: boolean;
+  /** A settings file in place of those near the notes. */
+  readonly settings?: string;
+  /** Every visit is asked to be complete. */
+  readonly complete?: true;
+  /** Only says which files formatting would change. */
+  readonly dryRun?: true;
 }
 
 export type Run = (invocation: Invocation, terminal: Terminal) => Promise<ExitCode>;
 
-export type OptionName = 'format' | 'today' | 'visit' | 'filed' | 'stdio';
+export type OptionName = 'format' | 'today' | 'visit' | 'filed' | 'stdio' | 'settings' | 'complete' | 'check';
 
 export interface Command {
   readonly name: string;

@@ -9,7 +9,7 @@ const PATHS = [
 export const COMMANDS: readonly Command[] = [
   {
     name: 'check',
-    usage: 'PATH... [--format text|json] [--today DATE]',
+    usage: 'PATH... [--complete] [--format text|json] [--settings FILE] [--today DATE]',
     summary: 'Report what is dangerous, contradictory, unread or missing in notes',
     help: [
       ...PATHS,
@@ -17,13 +17,13 @@ export const COMMANDS: readonly Command[] = [
       'from 1, columns in UTF-16 units; the end column is the one after the last character.',
       'Exit 0: clean, or hints only. 1: a warning or an error. 2: something could not be read; the rest is checked.',
     ],
-    options: ['format', 'today'],
+    options: ['complete', 'format', 'settings', 'today'],
     paths: 'some',
     load: async () => (await import('./check.ts')).check,
   },
   {
     name: 'stage',
-    usage: 'PATH... [--format text|json] [--today DATE]',
+    usage: 'PATH... [--format text|json] [--settings FILE] [--today DATE]',
     summary: 'Compute the stage and the next step of each lesser ray, with their evidence',
     help: [
       ...PATHS,
@@ -31,13 +31,13 @@ export const COMMANDS: readonly Command[] = [
       'Computed, as decision support: local protocol and a licensed clinician decide.',
       'Exit 0: done. 2: something could not be read; the rest is staged.',
     ],
-    options: ['format', 'today'],
+    options: ['format', 'settings', 'today'],
     paths: 'some',
     load: async () => (await import('./stage.ts')).stage,
   },
   {
     name: 'write',
-    usage: 'PATH [--visit DATE] [--filed] [--today DATE]',
+    usage: 'PATH [--visit DATE] [--filed] [--settings FILE] [--today DATE]',
     summary: 'Write the clinic note of one visit as prose, the newest if none is named',
     help: [
       'PATH is one note, or - for standard input.',
@@ -45,9 +45,23 @@ export const COMMANDS: readonly Command[] = [
       '--filed leaves the computed part out.',
       'Exit 0: written. 2: the note could not be read, or has no such visit.',
     ],
-    options: ['visit', 'filed', 'today'],
+    options: ['visit', 'filed', 'settings', 'today'],
     paths: 'one',
     load: async () => (await import('./write.ts')).write,
+  },
+  {
+    name: 'format',
+    usage: 'PATH... [--check] [--settings FILE]',
+    summary: 'Write notes in canonical words, single spaces and aligned columns, without changing what they say',
+    help: [
+      ...PATHS,
+      'Files are changed in place, each whole or not at all; standard input is formatted to standard output.',
+      'Quotes, comments and whatever was not read with certainty keep their text.',
+      'Exit 0: done. 1: --check found a file that would change. 2: something could not be read or written.',
+    ],
+    options: ['check', 'settings'],
+    paths: 'some',
+    load: async () => (await import('./format.ts')).format,
   },
   {
     name: 'serve',
@@ -65,6 +79,12 @@ export const OPTIONS: Readonly<Record<OptionName, { type: 'string' | 'boolean'; 
   today: { type: 'string', says: '--today DATE        count from this day, such as 2026-05-04, instead of the clock' },
   visit: { type: 'string', says: '--visit DATE        the visit of this day' },
   filed: { type: 'boolean', says: '--filed             only what was stated: the form that is filed' },
+  settings: {
+    type: 'string',
+    says: '--settings FILE     settings of the clinic, instead of the nearest .forefoot.json at or above each note',
+  },
+  complete: { type: 'boolean', says: '--complete          ask every visit for the steps that its purpose needs' },
+  check: { type: 'boolean', says: '--check             change nothing; name the files that would change' },
   stdio: { type: 'boolean', says: '--stdio             over standard input and output, the only way there is' },
 };
 

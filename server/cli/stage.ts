@@ -2,6 +2,7 @@ import { analyseNote } from '../clinical/analyse.ts';
 import type { Run } from './command.ts';
 import { JsonList } from './json-list.ts';
 import { wrapped } from './layout.ts';
+import { NoteSettings } from './note-settings.ts';
 import { eachNote } from './read-note.ts';
 import { stageRecords } from './stage-records.ts';
 import { noteText } from './stage-text.ts';
@@ -10,17 +11,19 @@ const CLOSING =
   'Everything above is computed from the notes, as decision support; local protocol and a licensed clinician decide.';
 
 /** `forefoot stage`: stage and next step of each lesser ray. JSON keeps the order of the note; text puts the newest visit first. */
-export const stage: Run = async ({ paths, format, today }, terminal) => {
+export const stage: Run = async (invocation, terminal) => {
+  const { paths, format, today } = invocation;
+  const settings = new NoteSettings(invocation, terminal);
   const list = new JsonList(terminal);
   const width = terminal.width ?? 100;
   let rays = 0;
   const failed = await eachNote(paths, terminal, async ({ file, text }) => {
-    const { visits } = analyseNote(text, today);
+    const { visits } = analyseNote(text, today, settings.of(file));
     rays += visits.reduce((sum, { analysis }) => sum + analysis.rays.length, 0);
     if (format === 'json') await list.add(visits.flatMap((visit) => stageRecords(file, visit)));
     else await terminal.write(noteText(file, visits, width));
   });
   if (format === 'json') await list.end();
   else if (rays > 0) await terminal.write(`${wrapped(CLOSING, width)}\n`);
-  return failed === 0 ? 0 : 2;
+  return failed + settings.broken === 0 ? 0 : 2;
 };

@@ -2,6 +2,7 @@ import { analyseNote } from '../clinical/analyse.ts';
 import { type ClinicNote, COMPUTED_TITLE, clinicNote, renderText, URGENT_TITLE } from '../documents/clinic-note.ts';
 import { Refusal, type Run } from './command.ts';
 import { wrapped } from './layout.ts';
+import { NoteSettings } from './note-settings.ts';
 import { findNotes } from './paths.ts';
 import { eachNote } from './read-note.ts';
 import { isoDate, type Visit } from './stage-records.ts';
@@ -9,10 +10,12 @@ import { isoDate, type Visit } from './stage-records.ts';
 const RULE = '-'.repeat(72);
 
 /** `forefoot write`: the clinic note of one visit; what is computed stands apart, above and below a line. */
-export const write: Run = async ({ paths, today, visit, filed }, terminal) => {
+export const write: Run = async (invocation, terminal) => {
+  const { paths, today, visit, filed } = invocation;
+  const settings = new NoteSettings(invocation, terminal);
   oneNoteOnly(paths);
   const failed = await eachNote(paths, terminal, async ({ file, text }) => {
-    const { header, visits } = analyseNote(text, today);
+    const { header, visits } = analyseNote(text, today, settings.of(file));
     const notes = visitsOf(file, visits, visit).map(({ analysis }) => clinicNote(analysis, header));
     const texts = notes.map((note) => (filed ? renderText(note, { computed: false }) : apart(note)));
     const { width } = terminal;
@@ -26,7 +29,7 @@ export const write: Run = async ({ paths, today, visit, filed }, terminal) => {
         : prose,
     );
   });
-  return failed === 0 ? 0 : 2;
+  return failed + settings.broken === 0 ? 0 : 2;
 };
 
 function oneNoteOnly(paths: readonly string[]): void {

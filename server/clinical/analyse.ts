@@ -4,17 +4,23 @@ import type { Context, RayAnalysis, Report, VisitAnalysis } from './analysis.ts'
 import { type EpisodeState, foldVisit, NO_EPISODE } from './episode.ts';
 import type { Allowance, HeaderFacts, VisitFacts } from './facts.ts';
 import { statedRays } from './gates.ts';
+import { settled, shown, weighed } from './local-severity.ts';
+import { withLocalWindows } from './local-windows.ts';
 import { nextStep } from './next-step.ts';
-import { type ReadingSettings, readHeaderFacts, readVisitFacts } from './read-facts.ts';
+import { readHeaderFacts, readVisitFacts } from './read-facts.ts';
 import { READING_MESSAGES, readingReport, readingReports, unreadRedFlags } from './reading-reports.ts';
 import type { Rule, RuleView } from './rules/define-rule.ts';
 import { RULES } from './rules/index.ts';
+import { NO_SETTINGS, type Settings } from './settings.ts';
 import { stageRay } from './stage.ts';
 
 /** The lines before the first visit: who, which scales, what is allowed. */
-export function analyseHeader(lines: readonly LineSyntax[]): { header: HeaderFacts; reports: Report[] } {
+export function analyseHeader(
+  lines: readonly LineSyntax[],
+  settings: Settings = NO_SETTINGS,
+): { header: HeaderFacts; reports: Report[] } {
   const header = readHeaderFacts(lines);
-  return { header, reports: [...readingReports(lines), ...allowanceReports(header.allowances)] };
+  return { header, reports: settled([...readingReports(lines), ...allowanceReports(header.allowances)], settings) };
 }
 
 /** All that is known of one visit: facts, what is computed for each lesser ray that it names, reports. Pure. */
@@ -22,22 +28,24 @@ export function analyseVisit(
   lines: readonly LineSyntax[],
   before: EpisodeState,
   context: Context,
-  settings: ReadingSettings = {},
   rules: readonly Rule[] = RULES,
 ): VisitAnalysis {
+  const { settings = NO_SETTINGS } = context;
   const facts = readVisitFacts(lines, context.header, settings);
   const rays = analyseRays(facts, before, context);
   const view = { visit: facts, rays, before, context };
   const reports = [...readingReports(lines, facts), ...ruleReports(view, rules), ...allowanceReports(facts.allowances)];
-  const all = [...unreadRedFlags(facts, lines), ...reports].sort(
+  const all = weighed([...unreadRedFlags(facts, lines), ...reports], settings).sort(
     (a, b) => a.place.line - b.place.line || a.place.start - b.place.start,
   );
   const { kept, hidden } = suppress(all, [...context.header.allowances, ...facts.allowances]);
-  const unused = facts.allowances.filter(({ code, reason }) => reason && isKnown(code) && !hidden.has(code));
+  const unused = facts.allowances
+    .filter(({ code, reason }) => reason && isKnown(code) && !hidden.has(code))
+    .map(({ code, place }) => readingReport('unused-allow', code, place));
   return {
     facts,
     rays,
-    reports: [...kept, ...unused.map(({ code, place }) => readingReport('unused-allow', code, place))],
+    reports: [...shown(kept, settings), ...settled(unused, settings)],
     hidden: [...hidden],
     before,
     after: foldVisit(before, facts, rays.flatMap(stageRange)),
@@ -48,7 +56,7 @@ function analyseRays(visit: VisitFacts, before: EpisodeState, context: Context):
   return statedRays(visit).map(({ side, ray }) => {
     const view = { visit, before, header: context.header, side, ray };
     const stage = stageRay(view);
-    return { ...stage, next: nextStep(view, stage) };
+    return { ...stage, next: withLocalWindows(nextStep(view, stage), context.settings ?? NO_SETTINGS) };
   });
 }
 
@@ -101,10 +109,15 @@ function suppress(
 }
 
 /** Allowances of the header that hid nothing in any visit. `hidden` are the codes that the visits hid. */
-export function unusedAllowances(header: HeaderFacts, hidden: ReadonlySet<string>): Report[] {
-  return header.allowances
+export function unusedAllowances(
+  header: HeaderFacts,
+  hidden: ReadonlySet<string>,
+  settings: Settings = NO_SETTINGS,
+): Report[] {
+  const unused = header.allowances
     .filter(({ code, reason }) => reason && isKnown(code) && !hidden.has(code))
     .map(({ code, place }) => readingReport('unused-allow', code, place));
+  return settled(unused, settings);
 }
 
 export interface NoteAnalysis {
@@ -122,19 +135,19 @@ export interface NoteAnalysis {
 export function analyseNote(
   text: string,
   today: string,
-  settings: ReadingSettings = {},
+  settings: Settings = NO_SETTINGS,
   rules: readonly Rule[] = RULES,
 ): NoteAnalysis {
   const lines = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r/);
   const starts = lines.flatMap((line, i) => (opensVisit(line) ? [i] : []));
-  const { header, reports } = analyseHeader(lines.slice(0, starts[0] ?? lines.length).map(readLine));
+  const { header, reports } = analyseHeader(lines.slice(0, starts[0] ?? lines.length).map(readLine), settings);
   let before = NO_EPISODE;
   const visits = starts.map((firstLine, i) => {
     const syntax = lines.slice(firstLine, starts[i + 1] ?? lines.length).map(readLine);
-    const analysis = analyseVisit(syntax, before, { today, header }, settings, rules);
+    const analysis = analyseVisit(syntax, before, { today, header, settings }, rules);
     before = analysis.after;
     return { firstLine, syntax, analysis };
   });
   const hidden = new Set(visits.flatMap(({ analysis }) => analysis.hidden));
-  return { lines, header, headerReports: [...reports, ...unusedAllowances(header, hidden)], visits };
+  return { lines, header, headerReports: [...reports, ...unusedAllowances(header, hidden, settings)], visits };
 }

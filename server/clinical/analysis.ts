@@ -4,6 +4,7 @@ import type { SourceKey } from '../../grammar/sources.ts';
 import type { Ray, Side } from '../../grammar/values.ts';
 import type { EpisodeState } from './episode.ts';
 import type { HeaderFacts, Place, StatementId, VisitFacts } from './facts.ts';
+import type { Settings } from './settings.ts';
 
 /** A clinical stage, 0 to 4. Never a drawer grade, never an anatomical grade. */
 export type Stage = 0 | 1 | 2 | 3 | 4;
@@ -120,4 +121,6 @@ export interface Context {
   /** ISO day; the core has no clock. */
   readonly today: string;
   readonly header: HeaderFacts;
+  /** The clinic's; missing where it sets nothing. */
+  readonly settings?: Settings;
 }

@@ -1,9 +1,8 @@
-import type { FindingId } from '../../grammar/lexicon/index.ts';
-import type { Status } from '../../grammar/values.ts';
+import type { PanelMember } from './settings.ts';
 
-/** What `normal` says of a subject. What a panel does not name stays not mentioned: a joint's stability is never taken from it. */
+/** What `normal` says of a subject where the clinic sets nothing else. What a panel does not name stays not mentioned: a joint's stability is never taken from it. */
 export interface Panel {
-  readonly members: readonly { readonly finding: FindingId; readonly status: Status }[];
+  readonly members: readonly PanelMember[];
 }
 
 export const PANELS: Readonly<Record<'ray' | 'web', Panel>> = {

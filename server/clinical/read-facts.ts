@@ -21,11 +21,7 @@ import type {
   VisitFacts,
 } from './facts.ts';
 import { PANELS } from './panels.ts';
-
-/** The settings that change what a note means; they come from the workspace or from nothing. */
-export interface ReadingSettings {
-  readonly drawerScale?: HeaderFacts['drawerScale'];
-}
+import { NO_SETTINGS, type Settings } from './settings.ts';
 
 /** Reads the lines before the first visit. A missing version line means version 1, for ever. */
 export function readHeaderFacts(lines: readonly LineSyntax[]): HeaderFacts {
@@ -54,12 +50,12 @@ function allowancesOf(lines: readonly LineSyntax[]): Allowance[] {
 export function readVisitFacts(
   lines: readonly LineSyntax[],
   header: HeaderFacts,
-  settings: ReadingSettings = {},
+  settings: Settings = NO_SETTINGS,
 ): VisitFacts {
   const visit = lines[0]?.header;
   const known = visit?.is === 'visit' ? visit : undefined;
   const drawerScale = header.drawerScale ?? settings.drawerScale;
-  const reader = new FactReader(known?.side, drawerScale, namedRays(lines));
+  const reader = new FactReader(known?.side, drawerScale, namedRays(lines), settings.panels);
   let heading: HeadingNode = {};
   lines.forEach((line, at) => {
     if (line.heading)
@@ -105,11 +101,18 @@ class FactReader {
   private readonly visitSide: Side | 'both' | undefined;
   private readonly scale: HeaderFacts['drawerScale'];
   private readonly named: ReadonlySet<Ray>;
+  private readonly panels: Settings['panels'];
 
-  constructor(visitSide: Side | 'both' | undefined, scale: HeaderFacts['drawerScale'], named: ReadonlySet<Ray>) {
+  constructor(
+    visitSide: Side | 'both' | undefined,
+    scale: HeaderFacts['drawerScale'],
+    named: ReadonlySet<Ray>,
+    panels: Settings['panels'],
+  ) {
     this.visitSide = visitSide;
     this.scale = scale;
     this.named = named;
+    this.panels = panels;
   }
 
   statement(text: string, statement: StatementNode, heading: HeadingNode, id: string, line: number): void {
@@ -159,9 +162,9 @@ class FactReader {
 
   private panel(base: Base & Where, place: Omit<AnyFact['origin'], 'kind'>): void {
     const kind = base.subject.at === 'web' ? 'web' : 'ray';
-    for (const { finding, status } of PANELS[kind].members) {
+    for (const { finding, status, values = {} } of this.panels?.[kind] ?? PANELS[kind].members) {
       const origin = { kind: 'panel', ...place } as const;
-      this.facts.push(factOf(base, base, { finding, status, values: {}, unclear: [] }, origin));
+      this.facts.push(factOf(base, base, { finding, status, values: this.scaledAll(values), unclear: [] }, origin));
     }
   }
 
@@ -174,6 +177,11 @@ class FactReader {
       else values[slot] = value.is === 'drawer grade' ? this.scaled(value, own) : value;
     }
     return { values, unclear };
+  }
+  private scaledAll(values: Readonly<Record<string, Value>>): Record<string, Value> {
+    const own = values.scale;
+    const scaled = (value: Value) => (value.is === 'drawer grade' ? this.scaled(value, own) : value);
+    return Object.fromEntries(Object.entries(values).map(([slot, value]) => [slot, scaled(value)]));
   }
   private scaled(value: Extract<Value, { is: 'drawer grade' }>, own: Value | undefined): Value {
     const scale = own?.is === 'word' ? (own.words[0] as HeaderFacts['drawerScale']) : this.scale;

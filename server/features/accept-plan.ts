@@ -44,6 +44,7 @@ function addsOnlyPlans(
   const { facts, unclear, verbatim } = readVisitFacts(
     [...lines.slice(0, afterLine + 1), readLine(text), ...lines.slice(afterLine + 1)],
     note.header,
+    note.settings,
   );
   const planned = new Set(before.facts.filter(({ section }) => section === 'plan').map(({ finding }) => finding));
   const added = facts.filter(({ origin }) => origin.place.line === afterLine + 1);

@@ -68,7 +68,7 @@ function replacing(
 
 /** Is the edited visit read as meant? */
 function saysStage(note: Note, lines: Visit['lines'], { ray, side }: RayAnalysis, stage: number): boolean {
-  const { facts } = readVisitFacts(lines, note.header);
+  const { facts } = readVisitFacts(lines, note.header, note.settings);
   const answer = ask(facts, 'stage', { side, ray });
   if (answer.is !== 'stated' || answer.fact.side !== side) return false;
   const { stage: value } = answer.fact.values;

@@ -48,6 +48,7 @@ export function diagnostics(note: Note, near: number, typing?: Typing): Shown {
     else shown.push(diagnostic);
   }
   if (left > 0) shown.unshift(leftOut(left));
+  if (note.settingsProblems.length > 0) shown.unshift(settingsNotUsed(note.settingsProblems));
   return { diagnostics: shown, held };
 }
 
@@ -72,6 +73,14 @@ function converted(uri: string, { report, firstLine }: PlacedReport): Diagnostic
 
 const rangeOf = ({ line, start, end }: Report['place'], firstLine: number): Range =>
   spanOn(firstLine + line, start, end);
+
+const settingsNotUsed = ([first = '', ...more]: readonly string[]): Diagnostic => ({
+  range: spanOn(0, 0, 0),
+  severity: SEVERITY.warning,
+  code: 'settings-not-used',
+  source: 'forefoot',
+  message: `${first}${more.length > 0 ? ` (and ${more.length} more)` : ''}. The built-in settings hold until it is mended.`,
+});
 
 const leftOut = (left: number): Diagnostic => ({
   range: spanOn(0, 0, 0),

@@ -1,7 +1,6 @@
 import type { TextEdit } from 'vscode-languageserver-types';
-import type { Span } from '../../grammar/values.ts';
 import type { Range } from '../workspace/blocks.ts';
-import { formatLine } from '../workspace/format-line.ts';
+import { formattedLine } from '../workspace/format-note.ts';
 import type { Note } from '../workspace/note.ts';
 import { spanOn } from '../workspace/text-edits.ts';
 
@@ -11,19 +10,11 @@ export function formatting(note: Note, range?: Range): TextEdit[] {
   const last = Math.min(note.lineCount - 1, range ? lastLineOf(range) : note.lineCount - 1);
   const edits: TextEdit[] = [];
   for (let line = first; line <= last; line++) {
-    const syntax = note.line(line);
-    const newText = syntax ? formatLine(syntax, verbatimOn(note, line)) : '';
-    if (syntax && newText !== syntax.text) edits.push(smallest(line, syntax.text, newText));
+    const text = note.line(line)?.text;
+    const newText = formattedLine(note, line);
+    if (text !== undefined && newText !== text) edits.push(smallest(line, text, newText));
   }
   return edits;
-}
-
-/** What the visit keeps as typed on a line, for want of a subject or a side. */
-function verbatimOn(note: Note, line: number): Span[] {
-  const visit = note.visitAt(line);
-  if (!visit) return [];
-  const own = line - visit.firstLine;
-  return visit.analysis.facts.verbatim.flatMap(({ place }) => (place.line === own ? [place] : []));
 }
 
 /** A selection that ends at the start of a line does not hold that line. */

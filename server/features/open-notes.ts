@@ -1,6 +1,7 @@
 import { type Position, splitLines } from '../workspace/blocks.ts';
 import { type Change, OpenNote } from '../workspace/note.ts';
 import { type Settings, systemDay } from '../workspace/settings.ts';
+import { foldersUp, NOTHING_SET, type ReadText, settingsIn } from '../workspace/settings-file.ts';
 import { workshop } from '../workspace/workshop.ts';
 import type { Publisher } from './publisher.ts';
 
@@ -10,11 +11,15 @@ export class OpenNotes {
   private readonly workshop = workshop();
   private readonly publisher: Publisher;
   private readonly now: () => Date;
+  private readonly readText: ReadText | undefined;
+  private roots: readonly string[] = [];
   private settings: Settings = {};
 
-  constructor(publisher: Publisher, now: () => Date) {
+  /** `readText` gives the text of a file by its URI; without it no settings file is read. */
+  constructor(publisher: Publisher, now: () => Date, readText?: ReadText) {
     this.publisher = publisher;
     this.now = now;
+    this.readText = readText;
   }
 
   get(uri: string): OpenNote | undefined {
@@ -24,6 +29,7 @@ export class OpenNotes {
   }
   open(uri: string, version: number, text: string): void {
     const note = new OpenNote(uri, version, text, this.workshop, this.today());
+    this.takeSettings(note);
     this.notes.set(uri, note);
     this.publisher.changed(note, 0);
   }
@@ -45,6 +51,27 @@ export class OpenNotes {
       const note = this.get(uri);
       if (note) this.publisher.changed(note, 0);
     }
+  }
+
+  /** The folders of the workspace: no settings file above them is read for a note in them. */
+  within(roots: readonly string[]): void {
+    this.roots = roots.map((root) => root.replace(/\/$/, ''));
+  }
+  /** Reads the settings files again, and publishes the notes for which something changed. */
+  readSettingsAgain(): void {
+    for (const note of this.notes.values()) if (this.takeSettings(note)) this.publisher.changed(note, 0);
+  }
+
+  /** True where the clinic's settings for the note are others than before. */
+  private takeSettings(note: OpenNote): boolean {
+    const folder = note.uri.slice(0, Math.max(0, note.uri.lastIndexOf('/')));
+    const root = this.roots.find((each) => folder === each || folder.startsWith(`${each}/`));
+    const loaded = this.readText ? settingsIn(foldersUp(folder, root), this.readText) : NOTHING_SET;
+    const problems = loaded.problems.map((problem) => problem.replace(/^file:\/\//, ''));
+    const before = [note.settings, note.settingsProblems.join('\n')];
+    note.settings = loaded.settings;
+    note.settingsProblems = problems;
+    return note.settings !== before[0] || problems.join('\n') !== before[1];
   }
 
   private today(): string {

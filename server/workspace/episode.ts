@@ -2,15 +2,19 @@ import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Context, Report, VisitAnalysis } from '../clinical/analysis.ts';
 import { type EpisodeState, NO_EPISODE } from '../clinical/episode.ts';
 import type { HeaderFacts } from '../clinical/facts.ts';
+import type { Settings } from '../clinical/settings.ts';
 import { type Block, type BlockChange, type Blocks, replaced } from './blocks.ts';
 import { sameStructure } from './same-structure.ts';
 
 /** How a note is analysed; given from outside so that a test can count the work. */
 export interface Analyser {
-  readonly header: (lines: readonly LineSyntax[]) => { header: HeaderFacts; reports: readonly Report[] };
+  readonly header: (
+    lines: readonly LineSyntax[],
+    settings: Settings,
+  ) => { header: HeaderFacts; reports: readonly Report[] };
   readonly visit: (lines: readonly LineSyntax[], before: EpisodeState, context: Context) => VisitAnalysis;
   /** Reports allowances of the header whose codes no visit has hidden. */
-  readonly unused: (header: HeaderFacts, hidden: ReadonlySet<string>) => readonly Report[];
+  readonly unused: (header: HeaderFacts, hidden: ReadonlySet<string>, settings: Settings) => readonly Report[];
 }
 
 /** What is kept of every visit; its facts are many times as large, and quickly found again. */
@@ -39,19 +43,19 @@ export class Episode {
   private reportCounts: number[];
   private dangerCounts: number[];
   private heading: { block: Block; header: HeaderFacts; reports: readonly Report[] };
-  private context: Context;
+  private context: Context & { readonly settings: Settings };
   /** Visits before `next` are settled; those after `through` are, too, once one of them is found unchanged. */
   private next = 1;
   private through: number;
 
-  constructor(blocks: Blocks, analyser: Analyser, today: string) {
+  constructor(blocks: Blocks, analyser: Analyser, today: string, settings: Settings) {
     this.blocks = blocks;
     this.analyser = analyser;
     this.entries = new Array(blocks.count).fill(undefined);
     this.reportCounts = new Array(blocks.count).fill(0);
     this.dangerCounts = new Array(blocks.count).fill(0);
-    this.heading = { block: blocks.block(0), ...analyser.header(blocks.block(0)) };
-    this.context = { today, header: forVisits(this.heading.header) };
+    this.heading = { block: blocks.block(0), ...analyser.header(blocks.block(0), settings) };
+    this.context = { today, header: forVisits(this.heading.header), settings };
     this.through = blocks.count - 1;
   }
 
@@ -62,13 +66,23 @@ export class Episode {
     const { header, reports } = this.heading;
     if (header.allowances.length === 0) return reports;
     const hidden = new Set(this.entries.flatMap((entry) => entry?.hidden ?? []));
-    return [...reports, ...this.analyser.unused(header, hidden)];
+    return [...reports, ...this.analyser.unused(header, hidden, this.context.settings)];
   }
   get today(): string {
     return this.context.today;
   }
   set today(today: string) {
     if (today !== this.context.today) this.useContext({ ...this.context, today });
+  }
+
+  get settings(): Settings {
+    return this.context.settings;
+  }
+  /** Settings may change what any line means, so everything is analysed again. */
+  set settings(settings: Settings) {
+    if (sameStructure(settings, this.context.settings)) return;
+    this.heading = { block: this.blocks.block(0), ...this.analyser.header(this.blocks.block(0), settings) };
+    this.useContext({ ...this.context, settings });
   }
 
   /** Takes note of replaced blocks; what has to be analysed again is analysed by `settle` or when asked for. */
@@ -82,7 +96,10 @@ export class Episode {
     this.next = Math.max(1, waiting ? Math.min(this.next, at) : at);
     this.through = Math.max(through >= at + removed ? through + inserted - removed : 0, at + inserted);
     if (this.heading.block === this.blocks.block(0)) return;
-    this.heading = { block: this.blocks.block(0), ...this.analyser.header(this.blocks.block(0)) };
+    this.heading = {
+      block: this.blocks.block(0),
+      ...this.analyser.header(this.blocks.block(0), this.context.settings),
+    };
     const header = forVisits(this.heading.header);
     if (!sameStructure(header, this.context.header)) this.useContext({ ...this.context, header });
   }
@@ -149,7 +166,7 @@ export class Episode {
     this.dangerCounts[index] = reports.filter(({ severity }) => severity === 'danger').length;
   }
 
-  private useContext(context: Context): void {
+  private useContext(context: Context & { readonly settings: Settings }): void {
     this.context = context;
     this.next = 1;
     this.through = this.blocks.count - 1;

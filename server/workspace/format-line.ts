@@ -1,7 +1,10 @@
 import { readLine } from '../../grammar/read-line.ts';
 import type { LineSyntax, Role, StatementNode } from '../../grammar/syntax.ts';
 import type { Span } from '../../grammar/values.ts';
+import type { Settings } from '../clinical/settings.ts';
 import { sameStructure } from './same-structure.ts';
+
+export type Words = NonNullable<Settings['words']>;
 
 /** The column at which a line's findings start: its first word is padded to this width. */
 const COLUMN = 9;
@@ -10,19 +13,19 @@ const COLUMN = 9;
  * The line as the formatter writes it: canonical words, single spaces, the first word as a column. Comments, quotes and
  * whatever was not read with certainty keep their text; `verbatim` are spans that only the whole visit shows to be unread. A line whose meaning would change is returned as it is.
  */
-export function formatLine(line: LineSyntax, verbatim: readonly Span[] = []): string {
+export function formatLine(line: LineSyntax, verbatim: readonly Span[] = [], words: Words = 'canonical'): string {
   if (line.kind === 'comment' || line.roles.length === 0) return line.kind === 'blank' ? '' : line.text;
-  const written = write(line, [...keptSpans(line), ...verbatim]);
+  const written = write(line, [...keptSpans(line), ...verbatim], words);
   if (written === line.text) return written;
   return sameMeaning(line, readLine(written)) ? written : line.text;
 }
 
-function write(line: LineSyntax, kept: readonly Span[]): string {
+function write(line: LineSyntax, kept: readonly Span[], words: Words): string {
   let text = '';
   line.roles.forEach((role, index) => {
     const previous = line.roles[index - 1];
     if (previous) text += gap(line, previous, role, text.length, kept);
-    text += wordOf(line, role, kept);
+    text += words === 'canonical' ? wordOf(line, role, kept) : line.text.slice(role.start, role.end);
   });
   return text;
 }

@@ -1,6 +1,7 @@
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Report, VisitAnalysis } from '../clinical/analysis.ts';
 import type { HeaderFacts } from '../clinical/facts.ts';
+import { NO_SETTINGS, type Settings } from '../clinical/settings.ts';
 import { type Block, Blocks, type Range } from './blocks.ts';
 import { type Analyser, type Counts, Episode } from './episode.ts';
 import type { LineReader } from './line-reader.ts';
@@ -28,6 +29,9 @@ export interface Note {
   readonly lineCount: number;
   readonly blockCount: number;
   readonly today: string;
+  readonly settings: Settings;
+  /** Why the clinic's settings file is not used, each in one line. */
+  readonly settingsProblems: readonly string[];
   readonly header: HeaderFacts;
   readonly headerReports: readonly Report[];
   readonly line: (line: number) => LineSyntax | undefined;
@@ -54,17 +58,18 @@ export class OpenNote implements Note {
   readonly uri: string;
   version: number;
   lineEnd = '\n';
+  settingsProblems: readonly string[] = [];
   private readonly workshop: Workshop;
   private blocks: Blocks;
   private episode: Episode;
 
-  constructor(uri: string, version: number, text: string, workshop: Workshop, today: string) {
+  constructor(uri: string, version: number, text: string, workshop: Workshop, today: string, settings = NO_SETTINGS) {
     this.uri = uri;
     this.version = version;
     this.workshop = workshop;
     this.lineEnd = lineEndOf(text);
     this.blocks = new Blocks(text, workshop.read);
-    this.episode = new Episode(this.blocks, workshop.analyser, today);
+    this.episode = new Episode(this.blocks, workshop.analyser, today, settings);
   }
 
   change(changes: readonly Change[], version: number): void {
@@ -75,10 +80,10 @@ export class OpenNote implements Note {
     }
   }
   private replace(text: string): void {
-    const { today } = this.episode;
+    const { today, settings } = this.episode;
     this.lineEnd = lineEndOf(text);
     this.blocks = new Blocks(text, this.workshop.read);
-    this.episode = new Episode(this.blocks, this.workshop.analyser, today);
+    this.episode = new Episode(this.blocks, this.workshop.analyser, today, settings);
   }
 
   /** Does a part of the outstanding analysis; true when nothing is left. */
@@ -90,6 +95,12 @@ export class OpenNote implements Note {
   }
   set today(today: string) {
     this.episode.today = today;
+  }
+  get settings(): Settings {
+    return this.episode.settings;
+  }
+  set settings(settings: Settings) {
+    this.episode.settings = settings;
   }
   get lineCount(): number {
     return this.blocks.lineCount;

@@ -1,8 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { analyseNote } from '../../server/clinical/analyse.ts';
+import { readSettings } from '../../server/clinical/read-settings.ts';
+import type { Settings } from '../../server/clinical/settings.ts';
 import type { Change } from '../../server/workspace/note.ts';
 import { everything, openNote, TODAY } from './open-note.ts';
+
+const settingsOf = (json: object): Settings => {
+  const read = readSettings(JSON.stringify(json));
+  if ('problems' in read) throw new Error(read.problems.join());
+  return read.settings;
+};
+const SETTINGS: Settings[] = [
+  {},
+  settingsOf({ scales: { drawer: '0-3' } }),
+  settingsOf({ severity: { 'unknown-word': 'off', 'bad-header': 'style', 'unused-allow': 'off' } }),
+  settingsOf({ panels: { ray: ['drawer 0', 'swelling none'], 'includes-stability': true } }),
+  settingsOf({ windows: { 'course-review': '4 weeks' } }),
+];
 
 const line = fc.constantFrom(
   'forefoot 1',
@@ -19,6 +34,7 @@ const line = fc.constantFrom(
   '2nd      swelling moderate, drawer 2 painful, paper pulls-out',
   '2nd drawer 0, tender plantar foo',
   '3rd no redness, fever',
+  '4th normal',
   'us 2nd tear partial distal lateral',
   'operation 2nd plate repair',
   'tried tape 2nd 8 weeks no relief; steroid web 2 2026-01',
@@ -66,6 +82,10 @@ const step = fc.oneof(
     weight: 1,
     arbitrary: fc.record({ is: fc.constant('today' as const), day: fc.constantFrom('2026-05-04', '2026-12-01') }),
   },
+  {
+    weight: 2,
+    arbitrary: fc.record({ is: fc.constant('settings' as const), set: fc.constantFrom(...SETTINGS) }),
+  },
   { weight: 6, arbitrary: fc.record({ is: fc.constant('settle' as const), visits: fc.constantFrom(0, 1, 2, 3, 99) }) },
   { weight: 1, arbitrary: fc.record({ is: fc.constant('ask' as const), index: fc.integer({ min: 0, max: 4 }) }) },
 );
@@ -81,11 +101,12 @@ describe('a note that follows its edits', () => {
           if (each.is === 'edit') edited.change([{ range: { start: each.from, end: each.to }, text: each.text }], 2);
           if (each.is === 'replace') edited.change([{ text: each.text }], 2);
           if (each.is === 'today') edited.today = each.day;
+          if (each.is === 'settings') edited.settings = each.set;
           if (each.is === 'settle') edited.settle(each.visits);
           if (each.is === 'ask') edited.visit(each.index);
         }
         const { lineEnd } = edited;
-        const anew = openNote(edited.text(), undefined, edited.today);
+        const anew = openNote(edited.text(), undefined, edited.today, edited.settings);
         anew.lineEnd = lineEnd;
         expect(everything(edited)).toEqual(everything(anew));
       }),

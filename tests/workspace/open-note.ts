@@ -1,10 +1,11 @@
+import { NO_SETTINGS } from '../../server/clinical/settings.ts';
 import { OpenNote, type Workshop } from '../../server/workspace/note.ts';
 import { workshop } from '../../server/workspace/workshop.ts';
 
 export const TODAY = '2026-05-04';
 
-export const openNote = (text: string, shop: Workshop = workshop(), today = TODAY): OpenNote =>
-  new OpenNote('file:///note.forefoot', 1, text, shop, today);
+export const openNote = (text: string, shop: Workshop = workshop(), today = TODAY, settings = NO_SETTINGS): OpenNote =>
+  new OpenNote('file:///note.forefoot', 1, text, shop, today, settings);
 
 /** A workshop that counts the lines that it reads and the visits that it analyses. */
 export function countingWorkshop(): { shop: Workshop; work: { lines: number; visits: number; headers: number } } {
@@ -19,9 +20,9 @@ export function countingWorkshop(): { shop: Workshop; work: { lines: number; vis
       },
       analyser: {
         ...own.analyser,
-        header: (lines) => {
+        header: (lines, settings) => {
           work.headers++;
-          return own.analyser.header(lines);
+          return own.analyser.header(lines, settings);
         },
         visit: (lines, before, context) => {
           work.visits++;
