@@ -9,6 +9,14 @@ export interface Source {
 export const SOURCES = {
   'common practice': { citation: 'Common practice of forefoot specialists; the local protocol takes precedence.' },
   'from memory': { citation: 'Recalled, to be verified against the publication before it is relied on.' },
+  BETT15: {
+    citation:
+      'Bettin CC et al. Cigarette smoking increases complication rate in forefoot surgery. Foot Ankle Int 2015.',
+  },
+  CANC17: {
+    citation:
+      'Cancienne JM et al. HbA1c as a predictor of infection following elective forefoot surgery. Foot Ankle Int 2017.',
+  },
   COUGH11: {
     citation: 'Coughlin MJ, Baumfeld DS, Nery C. Phys Sportsmed 2011;39(3):132-141.',
     doi: '10.3810/psm.2011.09.1929',

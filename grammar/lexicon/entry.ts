@@ -1,12 +1,48 @@
 import type { SourceKey } from '../sources.ts';
 
 /** Where in a note a statement stands; `exam` is the section of a line that opens none. */
-export type Section = 'history' | 'pain' | 'tried' | 'stand' | 'exam' | 'xray' | 'us' | 'mri' | 'operation' | 'plan';
+export type Section =
+  | 'history'
+  | 'pain'
+  | 'tried'
+  | 'stand'
+  | 'exam'
+  | 'xray'
+  | 'us'
+  | 'mri'
+  | 'ct'
+  | 'lab'
+  | 'operation'
+  | 'plan';
 
 /** What a finding is said of. A foot or patient finding never takes a ray. */
 export type SubjectKind = 'ray' | 'web' | 'foot' | 'patient';
 
-export type Unit = 'mm' | '°' | '%' | '/10' | '°C' | 's' | 'days' | 'weeks' | 'months' | 'years' | 'hours' | 'minutes';
+export type Unit =
+  | 'mm'
+  | 'ml'
+  | '°'
+  | '%'
+  | '/5'
+  | '/9'
+  | '/10'
+  | '/day'
+  | 'mmHg'
+  | 'mmol/mol'
+  | 'mg/L'
+  | 'mg/dL'
+  | 'mm/h'
+  | 'µmol/L'
+  | 'nmol/L'
+  | 'ng/mL'
+  | '°C'
+  | 's'
+  | 'days'
+  | 'weeks'
+  | 'months'
+  | 'years'
+  | 'hours'
+  | 'minutes';
 export type TimeUnit = 'minutes' | 'hours' | 'days' | 'weeks' | 'months' | 'years';
 
 /** How a figure is known: read in the paper, read in another page about it, common practice, or recalled only. */

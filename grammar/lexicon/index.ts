@@ -1,10 +1,18 @@
 import type { Value, ValueOf } from '../values.ts';
+import { BACKGROUND } from './background.ts';
+import { DRUGS_AND_RISKS } from './drugs-and-risks.ts';
 import type { Entry, Slot } from './entry.ts';
+import { GAIT_AND_SKIN } from './gait-and-skin.ts';
 import { HISTORY } from './history.ts';
+import { IMAGES_IN_DETAIL } from './images-in-detail.ts';
 import { IMAGING } from './imaging.ts';
 import { INSPECTION } from './inspection.ts';
+import { LABORATORY } from './laboratory.ts';
+import { MOTION } from './motion.ts';
+import { NERVE_AND_VESSEL } from './nerve-and-vessel.ts';
 import { OPERATION, ORDERS } from './operation.ts';
 import { RAY } from './ray.ts';
+import { RED_FLAG_SIGNS } from './red-flag-signs.ts';
 import { PLAN, TREATMENT } from './treatment.ts';
 import { WEBS_AND_FOOT } from './webs-and-foot.ts';
 
@@ -15,6 +23,14 @@ export const LEXICON = [
   ...RAY,
   ...WEBS_AND_FOOT,
   ...IMAGING,
+  ...BACKGROUND,
+  ...DRUGS_AND_RISKS,
+  ...GAIT_AND_SKIN,
+  ...MOTION,
+  ...NERVE_AND_VESSEL,
+  ...RED_FLAG_SIGNS,
+  ...LABORATORY,
+  ...IMAGES_IN_DETAIL,
   ...OPERATION,
   ...ORDERS,
   ...PLAN,

@@ -33,6 +33,10 @@ export function deny(elements: readonly Element[]): void {
       leading = false;
       if (held) addOnce(element.draft, held);
       list.take(element.draft);
+      // `family history gout, diabetes`: the rest of the statement may still be of the family.
+      const { word } = element.draft;
+      if (element.draft.id === 'family-history')
+        held ??= { why: 'distancing word', text: 'family', start: word.start, end: word.end };
     }
   }
   list.settle();

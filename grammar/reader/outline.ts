@@ -31,6 +31,7 @@ export class OutlineParser extends EmbeddedActionsParser {
   private readonly item = this.RULE('item', (): Item => {
     this.alternatives ??= [
       { ALT: () => word(this.CONSUME(t.Word)) },
+      { ALT: () => coded(this.CONSUME(t.CodedWord)) },
       { ALT: () => word(this.CONSUME(t.SignWord)) },
       { ALT: () => this.SUBRULE(this.quantity) },
       { ALT: () => this.SUBRULE(this.ordinals) },
@@ -99,6 +100,10 @@ const touches = (left: IToken | undefined, right: IToken | undefined): boolean =
   left !== undefined && right !== undefined && end(left) === right.startOffset;
 
 const word = (token: IToken): Item => ({ is: 'word', text: token.image, parts: partsOf(token.image), ...span(token) });
+const coded = (token: IToken): Item => ({
+  ...(word(token) as Extract<Item, { is: 'word' }>),
+  parts: token.image.toLowerCase().split(/[ -]/),
+});
 const other = (token: IToken): Item => ({ is: 'other', text: token.image, ...span(token) });
 const partsOf = (image: string): string[] => {
   const lower = image.toLowerCase().replaceAll('’', "'");

@@ -28,6 +28,8 @@ export function quantityAt(items: readonly Item[], start: number): Quantity | un
   const item = items[start];
   if (item?.is === 'slashed') return slashedDuration(item, start);
   if (item?.is !== 'number') return undefined;
+  const daily = perDay(items, start);
+  if (daily) return daily;
   const after = items[start + 1];
   const word = after?.is === 'word' ? after.text.toLowerCase() : undefined;
   const typed = item.unit?.toLowerCase() ?? word;
@@ -46,6 +48,33 @@ export function quantityAt(items: readonly Item[], start: number): Quantity | un
     start: item.start,
     end: takesWord && after ? after.end : item.end,
     next: takesWord ? start + 2 : start + 1,
+  };
+}
+
+const A_DAY: readonly string[] = ['a', 'per', '/'];
+const COUNTED: readonly string[] = ['cigarettes', 'cigs', 'cigarette'];
+/** `20 a day`, `20 cigarettes per day`, `20/day`. */
+function perDay(items: readonly Item[], start: number): Quantity | undefined {
+  const item = items[start];
+  if (item?.is !== 'number' || item.unit !== undefined) return undefined;
+  const wordAt = (index: number): string => {
+    const found = items[index];
+    return found?.is === 'word' || found?.is === 'other' ? found.text.toLowerCase() : '';
+  };
+  const joiner = COUNTED.includes(wordAt(start + 1)) ? start + 2 : start + 1;
+  const last = items[joiner + 1];
+  if (!A_DAY.includes(wordAt(joiner)) || wordAt(joiner + 1) !== 'day' || !last) return undefined;
+  return {
+    low: item.low,
+    high: item.high,
+    unit: '/day',
+    unitText: 'a day',
+    ...(item.bound ? { bound: BOUNDS[item.bound] as Bound } : {}),
+    range: item.range,
+    plus: item.plus ?? false,
+    start: item.start,
+    end: last.end,
+    next: joiner + 2,
   };
 }
 
@@ -135,9 +164,9 @@ export function fitItem(item: Item, open: readonly (readonly [string, Slot])[]):
       const value: Value = { is: 'fraction', part: item.first, whole: item.second };
       return item.first > item.second || item.second === 0 ? { slot, value, cause: 'out of range' } : { slot, value };
     }
-    if (shape.kind === 'number' && shape.unit === '/10' && item.second === 10) {
-      const value: Value = { is: 'number', low: item.first, high: item.first, unit: '/10' };
-      return item.first > 10 ? { slot, value, cause: 'out of range' } : { slot, value };
+    if (shape.kind === 'number' && shape.unit === `/${item.second}`) {
+      const value: Value = { is: 'number', low: item.first, high: item.first, unit: shape.unit };
+      return item.first > item.second ? { slot, value, cause: 'out of range' } : { slot, value };
     }
   }
   return undefined;

@@ -16,6 +16,7 @@ export function applyReach(statements: readonly StatementDraft[]): void {
     for (const { by, elements: segment } of segments(elements)) {
       unreadReach(segment, before);
       partReach(segment);
+      farPartReach(segment, before);
       directionReach(segment);
       distancingReach(segment, before);
       if (unused && segment[0]?.is === 'subject') findings(segment)[0]?.causes.push(unused);
@@ -91,7 +92,21 @@ function neighbours(segment: readonly Element[]): { left?: Draft; right?: Draft 
 }
 
 /** Findings that name a part of the toe: a sign beside them may be of the part (`pip tender`), not of the joint. */
-const PARTS: readonly string[] = ['pip', 'wound'];
+const PARTS: readonly string[] = ['pip', 'wound', 'calf', 'arch', 'skin', 'callus', 'corn'];
+/** Parts away from the joint: a sign that only a comma parts from them may still be theirs (`calf soft, nt`). */
+const FAR_PARTS: readonly string[] = ['calf', 'arch', 'skin', 'chest', 'gait'];
+
+/** A sign, and pain beside a part that is away from the joint. */
+const mayBeOf = (part: Draft, near: Draft): boolean =>
+  near.entry?.kind === 'sign' || (near.id === 'pain' && FAR_PARTS.includes(part.id));
+
+function farPartReach([first]: readonly Element[], before: Draft | undefined): void {
+  if (!before || !FAR_PARTS.includes(before.id) || first?.is !== 'finding') return;
+  const { draft } = first;
+  const { start, end } = before.word;
+  const inherited = draft.subject && draft.subject.start < start;
+  if (inherited && mayBeOf(before, draft)) draft.causes.push({ why: 'foreign part', text: '', start, end });
+}
 
 /** Within a segment a part, or a test without its result, makes its direct neighbours unclear (`drawer tender`). */
 function partReach(segment: readonly Element[]): void {
@@ -103,7 +118,7 @@ function partReach(segment: readonly Element[]): void {
     const { start, end } = draft.word;
     const cause: Cause = { why: part ? 'foreign part' : 'no result', text: '', start, end };
     for (const near of [segment[i - 1], segment[i + 1]]) {
-      if (near?.is !== 'finding' || (part && near.draft.entry?.kind !== 'sign')) continue;
+      if (near?.is !== 'finding' || (part && !mayBeOf(draft, near.draft))) continue;
       near.draft.causes.push(cause);
       if (part) draft.causes.push(cause);
     }

@@ -20,6 +20,8 @@ export const Slashed = shape('Slashed', /\d{1,3}\/\d{1,3}(?![\w/])/, digits);
 export const Ordinal = shape('Ordinal', /[1-9](?:st|nd|rd|th)(?![A-Za-z0-9])/i, digits);
 export const SidedRay = shape('SidedRay', /[RrLl][1-5](?![A-Za-z0-9])/, [...'RrLl']);
 export const NumberShape = shape('Number', /\d+(?:\.\d+)?/, digits);
+/** Words with a digit in them: laboratory values and types of diabetes. */
+export const CodedWord = shape('CodedWord', /(?:hba1c|a1c|t[12]dm|type[ -][12])(?![\w.])/i, [...'HhAaTt']);
 export const Word = shape('Word', /[A-Za-z\u00c0-\u024f]+(?:[-'’/][A-Za-z\u00c0-\u024f]+)*/);
 export const Arrow = shape('Arrow', /->|→/, ['-', '→']);
 export const SignWord = shape('SignWord', /[+-]ve(?![A-Za-z])|\+\/-/i, ['+', '-']);
@@ -56,6 +58,7 @@ export const SHAPES: TokenType[] = [
   Ordinal,
   SidedRay,
   NumberShape,
+  CodedWord,
   Word,
   Arrow,
   SignWord,

@@ -3,6 +3,7 @@ export const CAUTIONS = {
   'unread red flag': 'Words that may be a red flag were not understood in this visit: read and settle them first.',
   'no steroid in infection':
     'No steroid into a joint that may be infected; aspirate before antibiotics if the patient is stable.',
+  'mass first': 'No injection into a mass, and no excision, before MRI and the tumour route.',
   'watch circulation': 'Record circulation and feeling of the toe before and after any reduction or correction.',
   'no steroid at an unstable joint':
     'No steroid into an unstable joint or the web beside it: dislocation after repeated steroid has been reported (REIS89, from memory).',

@@ -29,7 +29,9 @@ export const GATES: readonly Gate[] = [
     closes: ({ visit, before, side, ray }) =>
       before.operated[rayKey(side, ray)] !== undefined || isStated(visit.facts, 'procedure', 'present', { side, ray })
         ? 'the joint has been operated on: describe residual instability instead'
-        : undefined,
+        : isStated(visit.facts, 'earlier-surgery', 'present', { side, ray })
+          ? 'an earlier operation on this ray is recorded: describe residual instability instead'
+          : undefined,
     assumes: () => 'no operation on this ray is recorded in this file',
   },
   {
@@ -176,4 +178,4 @@ export function statedRays(visit: VisitFacts): { side: Side; ray: Ray }[] {
   return found;
 }
 const isExamined = (fact: AnyFact): boolean =>
-  ['exam', 'stand', 'xray', 'us', 'mri', 'operation', 'pain'].includes(fact.section);
+  ['exam', 'stand', 'xray', 'us', 'mri', 'ct', 'operation', 'pain'].includes(fact.section);

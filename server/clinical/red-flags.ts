@@ -3,8 +3,9 @@ import { ask, clearFacts, dislocatedFilms, isStated } from './answers.ts';
 import { isOldDislocation } from './deciding.ts';
 import type { AnyFact, StatementId, VisitFacts } from './facts.ts';
 import { footSensation } from './gates.ts';
+import { clot, tumour } from './red-flags-beyond-the-foot.ts';
 
-export type RedFlag = 'infection' | 'ischaemia' | 'acute dislocation' | 'neuropathic hot foot';
+export type RedFlag = 'infection' | 'ischaemia' | 'clot' | 'acute dislocation' | 'neuropathic hot foot' | 'tumour';
 export interface Flagged {
   readonly flag: RedFlag;
   readonly statements: readonly StatementId[];
@@ -25,8 +26,10 @@ type Finder = (view: FlagView) => Omit<Flagged, 'flag'> | undefined;
 const FINDERS: readonly (readonly [RedFlag, Finder])[] = [
   ['infection', infection],
   ['ischaemia', ischaemia],
+  ['clot', ({ visit }) => clot(visit)],
   ['acute dislocation', acuteDislocation],
   ['neuropathic hot foot', neuropathicHotFoot],
+  ['tumour', ({ visit, ...about }) => tumour(visit, about)],
 ];
 
 /** Every red flag of a visit, once each, of the great toe and of feet without an examined ray too. */
@@ -73,9 +76,11 @@ function ischaemia(view: FlagView): ReturnType<Finder> {
   const pale = clearFacts(view.visit.facts, 'perfusion', view).filter(
     (fact) => fact.status === 'present' && fact.values.state?.words.some((word) => word !== 'pink'),
   );
-  return pale.length > 0
-    ? { statements: ids(pale), why: 'the toe is cold, pale, white or blue', closes: true }
-    : undefined;
+  if (pale.length > 0) return { statements: ids(pale), why: 'the toe is cold, pale, white or blue', closes: true };
+  const beyond = present(clearFacts(view.visit.facts, 'disproportionate-pain') as AnyFact[]).filter((fact) =>
+    nearby(view, fact),
+  );
+  return beyond.length > 0 ? { statements: ids(beyond), why: 'pain out of proportion', closes: true } : undefined;
 }
 
 /** Acute by the clinician's word, by its age, or because nobody says that it is old. */

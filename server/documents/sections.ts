@@ -11,6 +11,7 @@ export type NoteSection =
   | 'Treatment so far'
   | 'Examination'
   | 'Imaging'
+  | 'Laboratory'
   | 'Operation'
   | 'Assessment'
   | 'Plan';
@@ -21,6 +22,7 @@ export const NOTE_SECTIONS: readonly NoteSection[] = [
   'Treatment so far',
   'Examination',
   'Imaging',
+  'Laboratory',
   'Operation',
   'Assessment',
   'Plan',
@@ -35,10 +37,12 @@ const SECTION_OF: Readonly<Record<Section, NoteSection>> = {
   xray: 'Imaging',
   us: 'Imaging',
   mri: 'Imaging',
+  ct: 'Imaging',
+  lab: 'Laboratory',
   operation: 'Operation',
   plan: 'Plan',
 };
-const IMAGING: readonly Section[] = ['xray', 'us', 'mri'];
+const IMAGING: readonly Section[] = ['xray', 'us', 'mri', 'ct'];
 
 const sectionOf = (fact: AnyFact): NoteSection =>
   fact.finding === 'stage' && fact.section === 'exam' ? 'Assessment' : SECTION_OF[fact.section];

@@ -37,7 +37,7 @@ const SINGULAR: Readonly<Record<string, string>> = {
 };
 
 function quantity({ low, high, unit, bound }: { low: number; high: number; unit: string; bound?: string }): string {
-  const joined = unit === '' || unit === '°' || unit === '%' || unit === '/10';
+  const joined = unit === '' || unit === '°' || unit === '%' || unit.startsWith('/');
   const name = low === 1 && high === 1 ? (SINGULAR[unit] ?? unit) : unit;
   return bounded(bound, `${spread(low, high)}${joined ? '' : ' '}${name}`);
 }

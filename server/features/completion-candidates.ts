@@ -81,6 +81,8 @@ const SECTION_DETAIL: Readonly<Record<Section, string>> = {
   xray: 'radiographs',
   us: 'ultrasound',
   mri: 'magnetic resonance',
+  ct: 'computed tomography',
+  lab: 'laboratory results',
   operation: 'what was operated',
   plan: 'what is planned',
 };

@@ -113,7 +113,7 @@ describe('supporting findings', () => {
 });
 
 const INPUTS = {
-  flag: ['infection', 'ischaemia', 'acute dislocation', 'neuropathic hot foot', 'none'],
+  flag: ['infection', 'ischaemia', 'clot', 'acute dislocation', 'neuropathic hot foot', 'tumour', 'none'],
   growing: [false, true],
   bone: [false, true],
   systemic: [false, true],
@@ -183,7 +183,7 @@ const EARLY = [
   'escalate',
   'discuss operation',
 ];
-const URGENT = { infection: 1, ischaemia: 1, 'acute dislocation': 1, 'neuropathic hot foot': 1 };
+const URGENT = { infection: 1, ischaemia: 1, clot: 1, 'acute dislocation': 1, 'neuropathic hot foot': 1, tumour: 1 };
 
 describe('every combination of path inputs', () => {
   const reached = new Map<string, number>();

@@ -20,6 +20,11 @@ describe('an operated joint', () => {
     const left = later.replace('review right', 'review left');
     expect(stageOf(left, 2, 'left')).toBe('2');
   });
+  it('is closed by earlier surgery told in the history, of its own ray', () => {
+    const told = `history previous surgery 2nd weil 2019\n${TWO}\n3rd tender plate, drawer 1`;
+    expect([stageOf(told), stageOf(told, 3)]).toEqual(['not applicable', '1']);
+    expect(stageOf(`history no previous surgery\n${TWO}`)).toBe('2');
+  });
   it('that is only planned is no operation', () => {
     const planned = wrap('plan operation 2nd weil', 'scales drawer 0-4', 'visit 2025-10-01 first right');
     expect(stageOf(`${planned}\nvisit 2026-03-09 review right\n${TWO}\n`)).toBe('2');

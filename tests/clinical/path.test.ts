@@ -25,8 +25,46 @@ const CASES: Readonly<Record<string, { reaches: readonly string[]; not: readonly
     not: ['2nd hot, tender plate, drawer 2', `${TWO}\nfever`, `${TWO}\nwound clean`, '2nd hot, drawer 2\nafebrile'],
   },
   ischaemia: {
-    reaches: ['2nd colour white', '2nd colour blue, dislocated old', '2nd cold, tender plate, drawer 2'],
+    reaches: [
+      '2nd colour white',
+      '2nd colour blue, dislocated old',
+      '2nd cold, tender plate, drawer 2',
+      `${TWO}\npain out of proportion`,
+    ],
     not: ['2nd colour pink, tender plate, drawer 2', `${TWO}\n3rd colour white`],
+  },
+  clot: {
+    reaches: [
+      `${TWO}\ncalf swollen and tender`,
+      `${TWO}\ncalf swollen\ncalf tender`,
+      `history chest pain\n${TWO}`,
+      `history breathless\n${TWO}`,
+      `${TWO}\ncalf tender\nplan boot`,
+      wrap(`${TWO}\ncalf swollen`, 'scales drawer 0-4', 'visit 2026-03-09 postop right'),
+    ],
+    not: [
+      `${TWO}\ncalf tender`,
+      `${TWO}\ncalf soft\nplan boot`,
+      `${TWO}\nno calf swelling\nplan boot`,
+      `history no chest pain\n${TWO}`,
+      `${TWO}\ncalf tightness\nplan boot`,
+    ],
+  },
+  tumour: {
+    reaches: [
+      `${TWO}\n2nd mass firm`,
+      `${TWO}\nweb 2 mass 12 mm`,
+      `pain 2nd night\nhistory previous cancer\n${TWO}`,
+      `pain 2nd night\nhistory weight loss\n${TWO}`,
+      `mri web 2 mass 14 mm\n${TWO}`,
+    ],
+    not: [
+      `${TWO}\n2nd no mass`,
+      `${TWO}\n3rd mass`,
+      `pain 2nd night\n${TWO}`,
+      `history previous cancer\n${TWO}`,
+      `pain 2nd night\nhistory no weight loss\n${TWO}`,
+    ],
   },
   'acute dislocation': {
     reaches: [

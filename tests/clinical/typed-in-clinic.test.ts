@@ -76,8 +76,9 @@ describe('a red-flag word that could not be read', () => {
     expect(cautions(TWO)).not.toMatch(/may be a red flag/);
     expect(cautions(`history no fever\n${TWO}, pink`)).not.toMatch(/may be a red flag/);
   });
-  it('counts a mass', () => {
-    expect(codesOf(`web 2 mass firm\n${TWO}`)).toContain('unread-red-flag');
+  it('counts a mass, which is a red flag by itself where it was read', () => {
+    expect(codesOf(`web 2 masses\n2nd mass wobbly\n${TWO}`)).toContain('unread-red-flag');
+    expect(codesOf(`web 2 mass firm\n${TWO}`)).toContain('red-flag');
   });
 });
 

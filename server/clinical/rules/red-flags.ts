@@ -7,6 +7,8 @@ const practice = { source: 'common practice', mark: 'common practice' } as const
 const FIRST: Readonly<Record<Exclude<RedFlag, 'acute dislocation'>, string>> = {
   infection: 'infection until shown otherwise. Assess the same day; no steroid.',
   ischaemia: 'an emergency. Loosen any dressing, straighten the toe, call the surgeon and the vascular team.',
+  clot: 'Assess for a clot today by the local route; chest signs go to the emergency services.',
+  tumour: 'MRI and the tumour route first. No injection, no excision.',
   'neuropathic hot foot':
     'the limb may be at risk. Off-load, and refer to the diabetic foot team within one working day.',
 };
@@ -19,8 +21,23 @@ export const redFlagFirst = defineRule({
   name: 'Red flag',
   severity: 'danger',
   scope: 'visit',
-  reads: ['hot', 'redness', 'fever', 'wound', 'perfusion', 'sensation', 'swelling'],
-  what: 'The findings show signs of infection, of a toe without blood, or of a neuropathic foot at risk.',
+  reads: [
+    'hot',
+    'redness',
+    'fever',
+    'wound',
+    'perfusion',
+    'sensation',
+    'swelling',
+    'disproportionate-pain',
+    'calf',
+    'chest',
+    'mass',
+    'pain',
+    'cancer-history',
+    'weight-loss',
+  ],
+  what: 'The findings show signs of infection, of a toe without blood, of a clot, of a tumour, or of a neuropathic foot at risk.',
   why: 'These come before any staging, injection or routine plan, and each waits hours, not weeks.',
   instead: 'Act on it by the local protocol, and record what was done. No "allow" hides it.',
   examples: {

@@ -1,10 +1,18 @@
 import type { FindingId } from '../../../grammar/lexicon/index.ts';
+import { BACKGROUND_PHRASES } from './background.ts';
+import { DRUG_AND_RISK_PHRASES } from './drugs-and-risks.ts';
+import { GAIT_AND_SKIN_PHRASES } from './gait-and-skin.ts';
 import { HISTORY_PHRASES } from './history.ts';
+import { IMAGE_DETAIL_PHRASES } from './images-in-detail.ts';
 import { IMAGING_PHRASES } from './imaging.ts';
 import { INSPECTION_PHRASES } from './inspection.ts';
+import { LABORATORY_PHRASES } from './laboratory.ts';
+import { MOTION_PHRASES } from './motion.ts';
+import { NERVE_AND_VESSEL_PHRASES } from './nerve-and-vessel.ts';
 import { OPERATION_PHRASES } from './operation.ts';
 import type { Phrase } from './phrase.ts';
 import { RAY_PHRASES } from './ray.ts';
+import { RED_FLAG_SIGN_PHRASES } from './red-flag-signs.ts';
 import { TREATMENT_PHRASES } from './treatment.ts';
 import { WEB_AND_FOOT_PHRASES } from './webs-and-foot.ts';
 
@@ -17,4 +25,12 @@ export const PHRASES: { readonly [F in FindingId]: Phrase<F> } = {
   ...RAY_PHRASES,
   ...WEB_AND_FOOT_PHRASES,
   ...IMAGING_PHRASES,
+  ...BACKGROUND_PHRASES,
+  ...DRUG_AND_RISK_PHRASES,
+  ...GAIT_AND_SKIN_PHRASES,
+  ...IMAGE_DETAIL_PHRASES,
+  ...LABORATORY_PHRASES,
+  ...MOTION_PHRASES,
+  ...NERVE_AND_VESSEL_PHRASES,
+  ...RED_FLAG_SIGN_PHRASES,
 };

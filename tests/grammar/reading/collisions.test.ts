@@ -60,6 +60,25 @@ const pain: Omit<Resolution, 'shown'> = {
   winner: 'it opens its section at the start of a line that has none, and is a finding elsewhere',
 };
 
+const POSITIVE_RESULTS =
+  'class positive, value anti-ccp.result, value drawer.result, value nerve-stretch.result, value percussion.result, value rheumatoid-factor.result, value silfverskiold.result, value tinel.result';
+const partNow = (word: string, found: string, unread: string): Resolution => ({
+  claims: `class foreign part, finding ${word}`,
+  winner: 'the finding; a sign beside it is of the part',
+  shown: [
+    [`${word} ${found.split('=')[1]}`, `${word} ${found}`],
+    [`2nd tender, ${word} ${unread}`, `2 tenderness; unclear: ${word}; unclear: pain`],
+  ],
+});
+const ordered = (word: string): Resolution => ({
+  claims: 'finding bloods, section word',
+  winner: 'in a plan they are ordered, at the start of a line they open the laboratory',
+  shown: [
+    [`plan ${word} crp`, 'plan/bloods what=crp'],
+    [`${word} crp 4`, 'lab/crp plain=4'],
+  ],
+});
+
 const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   'any/ray': rayOrJoint('ray 2 tender', '2nd ray tender'),
   'any/mtp': rayOrJoint('mtp 2 tender', '2nd mtp tender'),
@@ -97,9 +116,12 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
       ['operation weil 2nd', 'operation/2 procedure what=weil osteotomy'],
     ],
   },
-  'any/positive': positiveOf('positive', 'class positive, value compression.pain, value drawer.result'),
-  'any/pos': positiveOf('pos', 'class positive, value drawer.result'),
-  'any/+ve': positiveOf('+ve', 'class positive, value drawer.result'),
+  'any/positive': positiveOf(
+    'positive',
+    'class positive, value anti-ccp.result, value compression.pain, value drawer.result, value nerve-stretch.result, value percussion.result, value rheumatoid-factor.result, value silfverskiold.result, value tinel.result',
+  ),
+  'any/pos': positiveOf('pos', POSITIVE_RESULTS),
+  'any/+ve': positiveOf('+ve', POSITIVE_RESULTS),
   'any/present': {
     claims: 'class present, value dp.felt, value pt.felt, value pulses.felt',
     winner: 'the open slot, else the status',
@@ -188,7 +210,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   },
   'any/normal': {
     claims:
-      'class panel, value capillary-refill.state, value dp.felt, value film-joint.state, value paper.result, value pt.felt, value pulses.felt, value sensation.state',
+      'class panel, value arch.height, value capillary-refill.state, value crp.level, value dp.felt, value esr.level, value film-joint.state, value gait.kind, value paper.result, value pt.felt, value pulses.felt, value ray-mobility.amount, value sensation.state, value urate.level, value vitamin-d.level, value white-cells.level',
     winner: 'the open slot, alone after a subject the panel',
     shown: [
       ['2nd paper normal', '2 paper result=holds'],
@@ -229,6 +251,34 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
       ['standing 2nd lifted', 'stand/2 lifted'],
     ],
   },
+  'any/never': {
+    claims: 'class distancing, value smoking.status',
+    winner: 'the open slot, else it distances',
+    shown: [
+      ['history smoking never', 'history/smoking status=never'],
+      ['2nd tender never', 'unclear: tenderness'],
+    ],
+  },
+  'exam/arch': partNow('arch', 'height=flat', 'sore'),
+  'stand/arch': { ...partNow('arch', 'height=flat', 'sore'), shown: [['stand arch high', 'stand/arch height=high']] },
+  'exam/calf': {
+    ...partNow('calf', 'state=soft', ''),
+    shown: [
+      ['calf tender', 'calf state=tender'],
+      ['2nd tender, calf twinge', '2 tenderness; unclear: calf'],
+    ],
+  },
+  'history/calf': {
+    ...partNow('calf', 'state=soft', ''),
+    shown: [['history calf swollen', 'history/calf state=swollen']],
+  },
+  'exam/skin': partNow('skin', 'condition=dry', 'sore'),
+  'stand/skin': {
+    ...partNow('skin', 'condition=dry', 'sore'),
+    shown: [['stand skin dry', 'stand/skin condition=dry']],
+  },
+  'plan/bloods': ordered('bloods'),
+  'plan/labs': ordered('labs'),
   'any/xray': requestedValue('xray', 'xray'),
   'any/x ray': requestedValue('x-ray', 'xray'),
   'any/radiograph': requestedValue('radiograph', 'xray'),

@@ -21,7 +21,7 @@ checkRules({
     ['2nd drawer 2 previously', 'unclear: drawer'],
     ['2nd previously drawer 2', 'unclear: drawer'],
     ['2nd was tender', 'unclear: tenderness'],
-    ['2nd tender if pressed hard', 'unclear: tenderness', 'unknown-word unknown-word'],
+    ['2nd tender if pressed hard', 'unclear: tenderness', 'unknown-word word-out-of-place'],
     ['2nd tender unless taped', 'unclear: tenderness', 'unknown-word'],
     ['2nd tender until 2025', 'unclear: tenderness', 'number-without-place'],
     ['2nd swelling except at night', 'unclear: swelling', 'word-out-of-place'],
@@ -221,12 +221,12 @@ checkRules({
   ],
   'unread text with a red-flag word is reported as such': [
     ['2nd zzq cold', 'unclear: perfusion', 'unknown-word unread-red-flag'],
-    ['calf painful', 'unclear: pain', 'unread-red-flag'],
+    ['calf twinge', 'unclear: calf', 'unread-red-flag unknown-word'],
     ['chest tight', '', 'unread-red-flag unknown-word'],
     ['2nd tender, pus', '2 tenderness', 'unread-red-flag'],
     ['xray 2nd dislocated zzq', 'unclear: film-joint', 'unread-red-flag unknown-word'],
     ['history dislocated last year', '', 'unread-red-flag'],
-    ['no calf pain', 'unclear: pain', 'word-out-of-place unread-red-flag'],
+    ['no chest tightness', '', 'word-out-of-place unread-red-flag unknown-word'],
     ['"foot went cold and blue"', '', 'unread-red-flag unread-red-flag'],
   ],
 });

@@ -1,0 +1,153 @@
+import { date, entry, number, words } from './entry.ts';
+
+const practice = { source: 'common practice', mark: 'common practice' } as const;
+const found = {
+  ...practice,
+  kind: 'measure',
+  bare: 'incomplete',
+  sections: ['lab', 'history', 'exam'],
+  subjects: ['patient'],
+} as const;
+const level = words({ normal: [], raised: ['high', 'elevated'], low: [] });
+/** A number without unit stays one: laboratories differ, and nothing is converted. */
+const plain = (max: number) => number('', 0, max, true);
+const on = date(['from']);
+
+/** Laboratory values as found, and tests as ordered. */
+export const LABORATORY = [
+  entry({
+    ...found,
+    id: 'hba1c',
+    word: 'hba1c',
+    forms: ['a1c', 'glycated haemoglobin'],
+    slots: { percent: number('%', 3, 20, false), ifcc: number('mmol/mol', 9, 200, false), on },
+    order: 160,
+    technique: 'With its unit, % or mmol/mol: a number without unit is not read.',
+    meaning:
+      'Wound infection after elective forefoot surgery rose above 7.5 % in 4,630 patients with diabetes; the clinic sets its own limit.',
+    source: 'CANC17',
+    mark: 'read',
+  }),
+  entry({
+    ...found,
+    id: 'crp',
+    word: 'crp',
+    forms: ['c reactive protein'],
+    slots: { value: number('mg/L', 0, 800, false), plain: plain(800), level, on },
+    order: 161,
+    technique: 'With unit and date.',
+    meaning: 'Infection or inflammation; normal excludes neither.',
+  }),
+  entry({
+    ...found,
+    id: 'esr',
+    word: 'esr',
+    slots: { value: number('mm/h', 0, 200, false), plain: plain(200), level, on },
+    order: 162,
+    technique: 'With date.',
+    meaning: 'Slow marker of inflammation; rises with age.',
+  }),
+  entry({
+    ...found,
+    id: 'urate',
+    word: 'urate',
+    forms: ['uric acid'],
+    slots: {
+      value: number('µmol/L', 0, 1500, false),
+      mass: number('mg/dL', 0, 25, false),
+      plain: plain(1500),
+      level,
+      on,
+    },
+    order: 163,
+    technique: 'With unit; may be normal in an attack.',
+    meaning: 'Raised supports gout and does not prove it.',
+  }),
+  entry({
+    ...found,
+    kind: 'sign',
+    id: 'rheumatoid-factor',
+    word: 'rheumatoid-factor',
+    forms: ['rheumatoid factor', 'rf'],
+    slots: { result: words({ positive: ['pos', '+ve'] }), plain: plain(5000), on },
+    order: 164,
+    technique: 'Positive or negative, or the value.',
+    meaning: 'With several swollen joints: rheumatology.',
+  }),
+  entry({
+    ...found,
+    kind: 'sign',
+    id: 'anti-ccp',
+    word: 'anti-ccp',
+    forms: ['ccp', 'acpa', 'ccp antibodies'],
+    slots: { result: words({ positive: ['pos', '+ve'] }), plain: plain(5000), on },
+    order: 165,
+    technique: 'Positive or negative, or the value.',
+    meaning: 'More specific for rheumatoid arthritis than the rheumatoid factor.',
+  }),
+  entry({
+    ...found,
+    id: 'vitamin-d',
+    word: 'vitamin-d',
+    forms: ['vitamin d', 'vit d'],
+    slots: {
+      value: number('nmol/L', 0, 500, false),
+      mass: number('ng/mL', 0, 200, false),
+      plain: plain(500),
+      level: words({ normal: [], raised: ['high'], low: ['deficient', 'insufficient'] }),
+      on,
+    },
+    order: 166,
+    technique: 'With unit.',
+    meaning: 'Asked for where bone has failed under load.',
+  }),
+  entry({
+    ...found,
+    id: 'white-cells',
+    word: 'white-cells',
+    forms: ['white cells', 'white cell count', 'wcc', 'wbc', 'leucocytes', 'leukocytes'],
+    slots: { plain: plain(400), level, on },
+    order: 167,
+    technique: 'Times 10⁹ a litre, as the laboratory prints it.',
+    meaning: 'Raised fits infection; normal does not exclude it in a joint.',
+  }),
+  entry({
+    ...practice,
+    id: 'bloods',
+    kind: 'event',
+    bare: 'present',
+    sections: ['plan'],
+    subjects: ['patient'],
+    word: 'bloods',
+    forms: ['blood tests', 'blood test', 'labs'],
+    leads: {
+      crp: { gives: { what: 'crp' }, noun: true },
+      esr: { gives: { what: 'esr' }, noun: true },
+      urate: { gives: { what: 'urate' }, noun: true },
+      'rheumatoid factor': { gives: { what: 'rheumatoid factor' }, noun: true },
+      'anti ccp': { gives: { what: 'anti-ccp' }, noun: true },
+      hba1c: { gives: { what: 'hba1c' }, noun: true },
+      'vitamin d': { gives: { what: 'vitamin d' }, noun: true },
+    },
+    slots: {
+      what: words(
+        {
+          crp: [],
+          esr: [],
+          urate: ['uric acid'],
+          'rheumatoid factor': ['rf'],
+          'anti-ccp': ['ccp', 'acpa'],
+          hba1c: ['a1c'],
+          'vitamin d': ['vit d'],
+          'blood count': ['fbc', 'full blood count', 'wcc', 'white cells'],
+          'kidney function': ['renal function'],
+        },
+        { many: true },
+      ),
+    },
+    many: true,
+    order: 121,
+    technique: 'Name what is ordered and what it is to answer.',
+    meaning: 'Ordered, not found: a result stands in a line of the laboratory.',
+  }),
+] as const;

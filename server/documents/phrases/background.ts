@@ -1,0 +1,170 @@
+import { commas, did, type OwnPhrase, spaced, type TherePhrase, was } from './phrase.ts';
+
+const AT = { ray: 'at', web: 'in', foot: 'in' } as const;
+const forTime = (time: string | undefined): string | undefined => time && `for ${time}`;
+
+const course: OwnPhrase<'course'> = {
+  shape: 'own',
+  name: 'the course over time',
+  preposition: AT,
+  by: 'asked about',
+  topic: 'course',
+  wording: { direction: { better: 'better', worse: 'worse', steady: 'unchanged', fluctuating: 'up and down' } },
+  present: ({ direction, for: time, on }) => was(commas(direction ?? 'given as written', forTime(time), on)),
+  absent: ({ direction, for: time, on }) => was(commas(spaced('not', direction ?? 'given'), forTime(time), on)),
+};
+
+const activity: OwnPhrase<'activity'> = {
+  shape: 'own',
+  name: 'activity',
+  by: 'asked about',
+  wording: {
+    what: {
+      running: 'running',
+      walking: 'walking',
+      dancing: 'dancing',
+      cycling: 'cycling',
+      swimming: 'swimming',
+      sport: 'sport',
+      sedentary: 'sedentary',
+    },
+  },
+  present: ({ what }) => was(what ? `given as ${what}` : 'recorded'),
+  absent: ({ what }) => was(what ? `recorded as not ${what}` : 'recorded as none'),
+};
+
+const work: OwnPhrase<'work'> = {
+  shape: 'own',
+  name: 'work',
+  by: 'asked about',
+  wording: {
+    load: {
+      sitting: 'sitting',
+      'on feet': 'on the feet',
+      heavy: 'heavy',
+      retired: 'retired',
+      'off work': 'off work',
+    },
+  },
+  present: ({ load }) => was(load ? `recorded as ${load}` : 'recorded'),
+  absent: ({ load }) => was(load ? `recorded as not ${load}` : 'recorded as none'),
+};
+
+const goal: OwnPhrase<'goal'> = {
+  shape: 'own',
+  name: "the patient's goal",
+  by: 'asked about',
+  wording: {},
+  present: () => was('recorded'),
+  absent: () => was('recorded as none'),
+};
+const constraint: OwnPhrase<'constraint'> = { ...goal, name: 'a constraint' };
+
+const family: OwnPhrase<'family-history'> = {
+  shape: 'own',
+  name: 'the family history',
+  by: 'asked about',
+  wording: {
+    of: {
+      'rheumatoid arthritis': 'rheumatoid arthritis',
+      'psoriatic arthritis': 'psoriatic arthritis',
+      psoriasis: 'psoriasis',
+      gout: 'gout',
+      diabetes: 'diabetes',
+      'hallux valgus': 'hallux valgus',
+      thrombosis: 'thrombosis',
+      'heart disease': 'heart disease',
+    },
+  },
+  present: ({ of }) => was(of ? `positive for ${of}` : 'recorded as positive'),
+  absent: ({ of }) => was(of ? `negative for ${of}` : 'negative'),
+};
+
+const weightLoss: TherePhrase<'weight-loss'> = {
+  shape: 'there',
+  name: 'weight loss',
+  by: 'asked about',
+  wording: {},
+  present: ({ for: time }) => spaced('weight loss', time && `over ${time}`),
+  absent: ({ for: time }) => spaced('weight loss', time && `over ${time}`),
+};
+const malaise: TherePhrase<'malaise'> = {
+  shape: 'there',
+  name: 'malaise',
+  by: 'asked about',
+  wording: {},
+  present: ({ for: time }) => spaced('malaise', forTime(time)),
+  absent: ({ for: time }) => spaced('malaise', forTime(time)),
+};
+
+const diabetesText = ({ type, treatment, for: time }: { [S in 'type' | 'treatment' | 'for']?: string }): string =>
+  spaced(type, 'diabetes', commas(treatment && `treated by ${treatment}`, forTime(time)));
+const diabetes: TherePhrase<'diabetes'> = {
+  shape: 'there',
+  name: 'diabetes',
+  by: 'asked about',
+  wording: {
+    type: { 'type 1': 'type 1', 'type 2': 'type 2' },
+    treatment: { diet: 'diet', tablets: 'tablets', insulin: 'insulin' },
+  },
+  present: diabetesText,
+  absent: diabetesText,
+};
+
+const smoking: OwnPhrase<'smoking'> = {
+  shape: 'own',
+  name: 'smoking',
+  by: 'asked about',
+  wording: {
+    status: { never: 'never', ex: 'former', current: 'current', 'non-smoker': 'none at present' },
+  },
+  present: ({ status, amount, on }) => was(commas(status ? `recorded as ${status}` : 'recorded', amount, on)),
+  absent: ({ status, amount, on }) => was(commas('denied', status, amount, on)),
+};
+
+const neuropathy: TherePhrase<'neuropathy'> = {
+  shape: 'there',
+  name: 'neuropathy',
+  by: 'asked about',
+  wording: {},
+  present: () => 'known neuropathy',
+  absent: () => 'known neuropathy',
+};
+const arthritis: TherePhrase<'inflammatory-arthritis'> = {
+  shape: 'there',
+  name: 'inflammatory arthritis',
+  by: 'asked about',
+  wording: {
+    kind: {
+      rheumatoid: 'rheumatoid arthritis',
+      psoriatic: 'psoriatic arthritis',
+      spondyloarthritis: 'spondyloarthritis',
+    },
+  },
+  present: ({ kind, for: time }) => spaced(kind ?? 'inflammatory arthritis', forTime(time)),
+  absent: ({ kind, for: time }) => spaced(kind ?? 'inflammatory arthritis', forTime(time)),
+};
+const gout: OwnPhrase<'gout'> = {
+  shape: 'own',
+  name: 'gout',
+  by: 'asked about',
+  wording: {},
+  present: ({ on }) => was(commas('recorded', on)),
+  absent: ({ on }) => did('was', commas('denied', on)),
+};
+
+export const BACKGROUND_PHRASES = {
+  course,
+  activity,
+  work,
+  goal,
+  constraint,
+  'family-history': family,
+  'weight-loss': weightLoss,
+  malaise,
+  diabetes,
+  smoking,
+  neuropathy,
+  'inflammatory-arthritis': arthritis,
+  gout,
+};

@@ -1,0 +1,112 @@
+import { AMOUNT, commas, type OwnPhrase, spaced, type TherePhrase, was } from './phrase.ts';
+
+const ABLE = { able: 'possible', painful: 'painful', weak: 'weak' } as const;
+
+const gait: OwnPhrase<'gait'> = {
+  shape: 'own',
+  name: 'gait',
+  by: 'watched',
+  topic: 'gait',
+  wording: {
+    kind: {
+      normal: 'normal',
+      antalgic: 'antalgic',
+      limping: 'limping',
+      'lateral loading': 'loading the lateral border',
+      'short push-off': 'short of push-off',
+    },
+  },
+  present: ({ kind }) => was(kind ?? 'given as written'),
+  absent: ({ kind }) => was(kind ? `not ${kind}` : 'recorded as absent'),
+};
+const toeWalk: OwnPhrase<'toe-walk'> = {
+  shape: 'own',
+  name: 'walking on the toes',
+  by: 'tested',
+  topic: 'gait',
+  wording: { result: ABLE },
+  present: ({ result }) => was(result ?? 'given as written'),
+  absent: ({ result }) => was(result ? `not ${result}` : 'recorded as absent'),
+};
+const heelRise: OwnPhrase<'heel-rise'> = {
+  shape: 'own',
+  name: 'the heel rise',
+  by: 'tested',
+  topic: 'gait',
+  wording: {
+    result: ABLE,
+    heel: { inverts: 'the heel turning inwards', 'stays in valgus': 'the heel staying in valgus' },
+  },
+  present: ({ result, heel }) => was(commas(result ?? 'recorded', heel && `with ${heel}`)),
+  absent: ({ result, heel }) => was(commas(result ? `not ${result}` : 'recorded as absent', heel && `with ${heel}`)),
+};
+const arch: OwnPhrase<'arch'> = {
+  shape: 'own',
+  name: 'the arch',
+  by: 'examined',
+  topic: 'gait',
+  wording: { height: { normal: 'normal', flat: 'flat', high: 'high' }, degree: AMOUNT },
+  present: ({ height, degree }) => was(commas(height ?? 'given as written', degree)),
+  absent: ({ height, degree }) => was(commas(height ? `not ${height}` : 'recorded as absent', degree)),
+};
+
+const PAIN = { painful: 'painful', painless: 'painless' } as const;
+const callus: TherePhrase<'callus'> = {
+  shape: 'there',
+  name: 'callus',
+  wording: {
+    place: {
+      plantar: 'plantar',
+      head: 'under the metatarsal head',
+      'pip knuckle': 'over the PIP joint',
+      tip: 'at the tip of the toe',
+      medial: 'medial',
+      lateral: 'lateral',
+    },
+    degree: AMOUNT,
+    pain: PAIN,
+  },
+  present: ({ place, degree, pain }) => spaced(degree, pain, 'callus', place && `(${place})`),
+  absent: ({ place, degree, pain }) => spaced(degree, pain, 'callus', place && `(${place})`),
+};
+const corn: TherePhrase<'corn'> = {
+  shape: 'there',
+  name: 'a corn',
+  wording: {
+    kind: { hard: 'hard', soft: 'soft' },
+    place: { 'pip knuckle': 'over the PIP joint', tip: 'at the tip of the toe', plantar: 'plantar' },
+    pain: PAIN,
+  },
+  present: ({ kind, place, pain }) => spaced('a', pain, kind, 'corn', place && `(${place})`),
+  absent: ({ kind, place, pain }) => spaced(pain, kind, 'corn', place && `(${place})`),
+};
+const skin: OwnPhrase<'skin'> = {
+  shape: 'own',
+  name: 'the skin',
+  noun: 'toe',
+  preposition: { ray: 'of', web: 'in', foot: 'of' },
+  by: 'examined',
+  wording: {
+    condition: {
+      intact: 'intact',
+      fragile: 'fragile',
+      dry: 'dry',
+      macerated: 'macerated',
+      fissured: 'fissured',
+      blistered: 'blistered',
+      fungal: 'affected by fungus',
+    },
+  },
+  present: ({ condition }) => was(condition ?? 'given as written'),
+  absent: ({ condition }) => was(condition ? `not ${condition}` : 'recorded as absent'),
+};
+
+export const GAIT_AND_SKIN_PHRASES = {
+  gait,
+  'toe-walk': toeWalk,
+  'heel-rise': heelRise,
+  arch,
+  callus,
+  corn,
+  skin,
+};

@@ -1,0 +1,79 @@
+import { commas, type OwnPhrase, type Said, was } from './phrase.ts';
+
+type Numeric = 'crp' | 'esr' | 'urate' | 'vitamin-d' | 'white-cells';
+const LEVEL = { level: { normal: 'normal', raised: 'raised', low: 'low' } } as const;
+
+type Numbers = { readonly [S in 'value' | 'mass' | 'plain' | 'level' | 'on']?: string };
+/** A number without unit says so: laboratories differ. */
+const found = ({ value, mass, plain, level, on }: Numbers): string =>
+  commas(value, mass, plain && `${plain} (unit not stated)`, level, on);
+const measured = <F extends Numeric>(
+  name: string,
+): Omit<OwnPhrase<F>, 'wording'> & { readonly wording: typeof LEVEL } => ({
+  shape: 'own',
+  name,
+  by: 'measured',
+  topic: 'laboratory',
+  wording: LEVEL,
+  present: (said: Said<F>) => was(found(said as Numbers) || 'given as written'),
+  absent: (said: Said<F>) => was(commas('recorded as absent', found(said as Numbers))),
+});
+
+const hba1c: OwnPhrase<'hba1c'> = {
+  shape: 'own',
+  name: 'HbA1c',
+  by: 'measured',
+  topic: 'laboratory',
+  wording: {},
+  present: ({ percent, ifcc, on }) => was(commas(percent, ifcc, on) || 'given as written'),
+  absent: ({ percent, ifcc, on }) => was(commas('recorded as absent', percent, ifcc, on)),
+};
+
+type Antibody = 'rheumatoid-factor' | 'anti-ccp';
+const ANTIBODY = { result: { positive: 'positive' } } as const;
+const antibody = <F extends Antibody>(
+  name: string,
+): Omit<OwnPhrase<F>, 'wording'> & { readonly wording: typeof ANTIBODY } => ({
+  shape: 'own',
+  name,
+  by: 'measured',
+  topic: 'laboratory',
+  wording: ANTIBODY,
+  present: ({ result, plain, on }: Said<Antibody>) => was(commas(result, plain, on) || 'given as written'),
+  absent: ({ result, plain, on }: Said<Antibody>) =>
+    was(commas('negative', result && `and recorded as ${result}`, plain, on)),
+});
+
+const bloods: OwnPhrase<'bloods'> = {
+  shape: 'own',
+  name: 'blood tests',
+  plural: true,
+  by: 'taken',
+  wording: {
+    what: {
+      crp: 'CRP',
+      esr: 'ESR',
+      urate: 'urate',
+      'rheumatoid factor': 'rheumatoid factor',
+      'anti-ccp': 'anti-CCP',
+      hba1c: 'HbA1c',
+      'vitamin d': 'vitamin D',
+      'blood count': 'blood count',
+      'kidney function': 'kidney function',
+    },
+  },
+  present: ({ what }) => ({ verb: 'is', rest: 'planned', ...(what ? { subject: `blood tests (${what})` } : {}) }),
+  absent: ({ what }) => ({ verb: 'is', rest: 'not planned', ...(what ? { subject: `blood tests (${what})` } : {}) }),
+};
+
+export const LABORATORY_PHRASES = {
+  hba1c,
+  crp: measured<'crp'>('CRP'),
+  esr: measured<'esr'>('ESR'),
+  urate: measured<'urate'>('urate'),
+  'vitamin-d': measured<'vitamin-d'>('vitamin D'),
+  'white-cells': { ...measured<'white-cells'>('the white cell count') },
+  'rheumatoid-factor': antibody<'rheumatoid-factor'>('rheumatoid factor'),
+  'anti-ccp': antibody<'anti-ccp'>('anti-CCP'),
+  bloods,
+};
