@@ -6,10 +6,11 @@ import type { Note } from '../workspace/note.ts';
 import { type Lines, type TextEdit, textEdits } from '../workspace/text-edits.ts';
 import { planAcceptances } from './accept-plan.ts';
 import { acceptances } from './accept-stage.ts';
+import { sortVisit } from './sort-visit.ts';
 
-export const ACTION_KINDS = ['quickfix', 'source.fixAll'] as const;
+export const ACTION_KINDS = ['quickfix', 'source.fixAll', 'source.sortVisit'] as const;
 
-/** The fixes of what is reported in a range, the acceptance of a computed stage, and all safe fixes of the note at once. */
+/** The fixes of what is reported in a range, the acceptance of a computed stage, all safe fixes of the note at once, and its visit in exam sequence. */
 export function codeActions(
   note: Note,
   range: Range,
@@ -23,6 +24,7 @@ export function codeActions(
       ? [...quickFixes(note, range, given), ...acceptances(note, range), ...planAcceptances(note, range)]
       : []),
     ...(only !== undefined && wanted('source.fixAll') ? fixAll(note) : []),
+    ...(only !== undefined && wanted('source.sortVisit') ? sortVisit(note, range) : []),
   ];
 }
 

@@ -45,7 +45,7 @@ describe('the built server', () => {
         foldingRangeProvider: true,
         documentFormattingProvider: true,
         documentRangeFormattingProvider: true,
-        codeActionProvider: { codeActionKinds: ['quickfix', 'source.fixAll'] },
+        codeActionProvider: { codeActionKinds: ['quickfix', 'source.fixAll', 'source.sortVisit'] },
         semanticTokensProvider: { full: true, range: true },
       },
     });

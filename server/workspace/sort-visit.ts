@@ -1,0 +1,104 @@
+import type { Section } from '../../grammar/lexicon/entry.ts';
+import { entryOf } from '../../grammar/lexicon/index.ts';
+import type { LineSyntax, StatementNode } from '../../grammar/syntax.ts';
+import type { VisitFacts } from '../clinical/facts.ts';
+
+/** The order of a visit: what is told, seen and felt, then images, the stage, the plan. Common practice. */
+const SECTIONS: readonly Section[] = ['history', 'pain', 'tried', 'stand', 'exam', 'xray', 'us', 'mri', 'plan'];
+
+/**
+ * The lines of a visit in exam sequence; `undefined` where they are so already, or where another order would say
+ * something else. The first line stays. Whole lines move, comments and unread lines with the line that they belong to.
+ * Lines under a heading stay under it, and none crosses an operation, since before and after it are different findings.
+ */
+export function sortedVisit(
+  lines: readonly LineSyntax[],
+  read: (lines: readonly LineSyntax[]) => VisitFacts,
+): readonly LineSyntax[] | undefined {
+  const [visit, ...rest] = lines;
+  if (!visit) return undefined;
+  const end = rest.findLastIndex(({ kind }) => kind === 'statements' || kind === 'header') + 1;
+  const sorted = [visit, ...stretches(rest.slice(0, end)).flatMap(sortedStretch), ...rest.slice(end)];
+  if (sorted.every((line, index) => line === lines[index])) return undefined;
+  return said(read(sorted), sorted) === said(read(lines), lines) ? sorted : undefined;
+}
+
+/** Lines between headings and operations, each of which starts a stretch of its own. */
+function stretches(lines: readonly LineSyntax[]): LineSyntax[][] {
+  const all: LineSyntax[][] = [[]];
+  for (const line of lines) {
+    if (line.heading || line.statements.some(({ section }) => section === 'operation')) all.push([line], []);
+    else all.at(-1)?.push(line);
+  }
+  return all;
+}
+
+interface Group {
+  readonly lines: LineSyntax[];
+  readonly key: readonly number[];
+}
+
+function sortedStretch(lines: readonly LineSyntax[]): LineSyntax[] {
+  const groups: Group[] = [];
+  let leading: LineSyntax[] = [];
+  for (const line of lines) {
+    const key = keyOf(line);
+    if (key) {
+      groups.push({ lines: [...leading, line], key });
+      leading = [];
+    } else if (line.kind === 'statements') {
+      // Nobody knows where an unread line belongs, so it stays with what it was written under.
+      const above = groups.at(-1);
+      if (above) above.lines.push(...leading, line);
+      else groups.push({ lines: [...leading, line], key: [-1] });
+      leading = [];
+    } else leading.push(line);
+  }
+  const sorted = groups.toSorted((a, b) => compared(a.key, b.key));
+  return [...sorted.flatMap((group) => group.lines), ...leading];
+}
+
+/** Where a line belongs; nothing for a line without a finding. Allowances come first. */
+function keyOf({ header, statements }: LineSyntax): readonly number[] | undefined {
+  if (header) return [-1];
+  const [first] = statements;
+  if (!first) return undefined;
+  const [finding] = first.findings;
+  if (!finding) return undefined;
+  const isStage = first.findings.every(({ id }) => id === 'stage');
+  if (isStage) return [SECTIONS.indexOf('plan') - 0.5];
+  return [SECTIONS.indexOf(first.section), ...(first.section === 'exam' ? placeInExam(first) : [])];
+}
+
+/** Rays from the hallux outward, then webs, then the foot by the sequence of its findings. */
+function placeInExam({ findings }: StatementNode): readonly number[] {
+  const subject = findings.find((finding) => finding.subject)?.subject;
+  if (subject?.at === 'rays') return [0, Math.min(...subject.rays)];
+  if (subject?.at === 'others') return [0, 6];
+  if (subject?.at === 'webs') return [1, Math.min(...subject.webs)];
+  const orders = findings.flatMap(({ id }) => (id === 'panel' ? [] : [entryOf(id).order]));
+  return [2, Math.min(...orders)];
+}
+
+function compared(a: readonly number[], b: readonly number[]): number {
+  for (let index = 0; index < Math.max(a.length, b.length); index++) {
+    const difference = (a[index] ?? 0) - (b[index] ?? 0);
+    if (difference !== 0) return difference;
+  }
+  return 0;
+}
+
+/** What a visit says, wherever it says it: its facts and its unread words as a set, each with the line that it stands on. */
+function said({ facts, verbatim, unclear, allowances }: VisitFacts, lines: readonly LineSyntax[]): string {
+  const lineOf = (place: { line: number }): string => lines[place.line]?.text ?? '';
+  const all = [
+    ...facts.map(({ statement: _, origin, ...fact }) => [fact, origin.kind, origin.sideFrom, lineOf(origin.place)]),
+    ...verbatim.map(({ place, ...text }) => [text, lineOf(place)]),
+    ...unclear.map(({ place, word: _, ...text }) => [text, lineOf(place)]),
+    ...allowances.map(({ code, reason }) => [code, reason]),
+  ];
+  return all
+    .map((each) => JSON.stringify(each))
+    .sort()
+    .join('\n');
+}
