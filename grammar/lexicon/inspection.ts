@@ -104,7 +104,9 @@ export const INSPECTION = [
     forms: ['incision', 'ulcer'],
     slots: {
       state: words({
-        clean: ['dry', 'clean and dry'],
+        clean: [],
+        dry: [],
+        'clean and dry': ['clean dry', 'dry and clean'],
         healed: [],
         open: ['dehisced', 'gaping'],
         pus: ['discharging pus', 'purulent'],

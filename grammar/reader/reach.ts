@@ -68,11 +68,35 @@ function unreadReach(segment: readonly Element[], before: Draft | undefined): vo
   segment.forEach((element, i) => {
     if (element.is !== 'unread') return;
     const { left, right } = near[i] ?? {};
-    if (!first && BIND_BACK.has(element.cause.text.toLowerCase())) before?.causes.push(element.cause);
+    if (!first && bindsBack(element.cause, segment.slice(i + 1))) before?.causes.push(element.cause);
     for (const draft of [left, right]) draft?.causes.push(element.cause);
     if (i === opener && !left) for (const draft of later) draft.causes.push(element.cause);
   });
 }
+
+/** A status word alone between commas is of the finding before; a `no` that has a word of its own to deny is not (`boot, no running`). */
+function bindsBack({ text }: Cause, rest: readonly Element[]): boolean {
+  const word = text.toLowerCase();
+  if (!BIND_BACK.has(word)) return false;
+  const [next] = rest;
+  const denies = word === 'no' && next?.is === 'unread' && next.cause.why === 'unknown word';
+  return (
+    !denies || rest.some((each) => each.is === 'unread' && (each.cause.why !== 'unknown word' || corrects(each.cause)))
+  );
+}
+/** `drawer 2, no wait, 3`: what was just said is taken back. */
+const corrects = ({ text }: Cause): boolean => CORRECTIONS.includes(text.toLowerCase());
+const CORRECTIONS: readonly string[] = [
+  'actually',
+  'wait',
+  'oops',
+  'hang',
+  'hold',
+  'joke',
+  'mistake',
+  'wrong',
+  'longer',
+];
 
 /** The nearest finding on each side of every element, in one pass each way. */
 function neighbours(segment: readonly Element[]): { left?: Draft; right?: Draft }[] {

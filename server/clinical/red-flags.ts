@@ -112,9 +112,11 @@ function neuropathicHotFoot(view: FlagView): ReturnType<Finder> {
   return { statements: ids([...hot, ...swollen]), why: 'a hot, swollen foot with poor feeling', closes: true };
 }
 
-/** Present and not said to be clean or healed; a fresh incision without that word counts. */
+const QUIET_WOUND: readonly string[] = ['healed', 'clean', 'dry', 'clean and dry'];
+
+/** Present and not said to be clean, dry or healed; a fresh incision without that word counts. */
 export const isOpenWound = ({ status, values }: Extract<AnyFact, { finding: 'wound' }>): boolean =>
-  status === 'present' && !values.state?.words.some((word) => word === 'healed' || word === 'clean');
+  status === 'present' && !values.state?.words.some((word) => QUIET_WOUND.includes(word));
 
 const ids = (facts: readonly AnyFact[]): string[] => [...new Set(facts.map(({ statement }) => statement))];
 

@@ -46,3 +46,19 @@ test('the side of the visit does not reach past the other side, and the reason i
   expect(clear(note)).toEqual(['right foot view', 'left foot hva']);
   expect(codesOf(note)).toContain('unclear-finding');
 });
+
+test('a dry wound is called dry, not clean', () => {
+  const [wound] = lastVisit(wrap('wound dry, no zzq')).facts.facts;
+  expect(wound?.clarity).toBe('clear');
+  expect(wound?.values).toMatchObject({ state: { words: ['dry'] } });
+});
+
+test.each([
+  ['drawer 2, no zzq', ['right 2 drawer']],
+  ['drawer 2, no 3', []],
+  ['drawer 2, no wait, 3', []],
+  ['drawer 2, no zzq 1', []],
+  ['drawer 2, no', []],
+])('a no denies the word after it, and takes back what was said where it has none: 2nd %s', (note, facts) =>
+  expect(clear(`2nd ${note}`)).toEqual(facts),
+);

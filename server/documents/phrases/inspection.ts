@@ -54,7 +54,15 @@ const wound: TherePhrase<'wound'> = {
   name: 'a wound',
   by: 'looked for',
   wording: {
-    state: { clean: 'clean', healed: 'healed', open: 'open', pus: 'pus', spreading: 'spreading redness' },
+    state: {
+      clean: 'clean',
+      dry: 'dry',
+      'clean and dry': 'clean and dry',
+      healed: 'healed',
+      open: 'open',
+      pus: 'pus',
+      spreading: 'spreading redness',
+    },
   },
   present: ({ state }) =>
     state === undefined

@@ -178,7 +178,7 @@ checkRules({
     ['4th-5th normal except drawer 1', 'unclear: drawer', 'word-out-of-place'],
     ['2nd normal, 3rd not', 'unclear: panel', 'word-out-of-place'],
     ['2nd toe not cold', 'unclear: perfusion', 'unread-red-flag'],
-    ['2nd wound dry, stitches out', '2 wound state=clean', 'unknown-word unknown-word'],
+    ['2nd wound dry, stitches out', '2 wound state=dry', 'unknown-word unknown-word'],
     ['2nd wound no pus', 'unclear: wound', 'unread-red-flag'],
     ['wound not red', 'unclear: wound; unclear: redness'],
     ['no calf tenderness', 'no calf state=tender'],
