@@ -8,6 +8,7 @@ import { courseOf, footKey, isoDayOf, plateImages, rayKey, steroidDays } from '.
 import type { AnyFact } from './facts.ts';
 import { ageInYears, footSensation, type GateView, isStatedPainless, isSystemic } from './gates.ts';
 import { isAcuteInjury } from './injury.ts';
+import { patientToSettle } from './operation-risks.ts';
 import type { PathInputs } from './path-inputs.ts';
 import { pathRow } from './path-rows.ts';
 import { hasUnreadRedFlag } from './reading-reports.ts';
@@ -181,8 +182,8 @@ function operationOf(view: GateView): PathInputs['operation'] {
   );
   if (!planned) return 'not planned';
   const open = clearFacts(visit.facts, 'wound', { side }).some(isOpenWound);
-  const clear =
-    pulsesFelt(visit, side) === 'felt' && !open && !recentSteroid(view) && footSensation(visit, side) !== 'lost';
+  const foot = pulsesFelt(visit, side) === 'felt' && !open && footSensation(visit, side) !== 'lost';
+  const clear = foot && !recentSteroid(view) && !patientToSettle(visit);
   return clear ? 'safety clear' : 'safety not clear';
 }
 

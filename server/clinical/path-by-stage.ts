@@ -95,7 +95,7 @@ export const ROWS_BY_STAGE: readonly PathRow[] = [
     id: 'settle safety first',
     when: ({ operation, stage }) => operation === 'safety not clear' && typeof stage === 'number',
     step: 'Settle what makes an operation unsafe first, and date a recheck; this is no refusal.',
-    why: 'An operation is planned, and the note leaves open or finds wanting the pulses, the skin, the feeling, or the time since a steroid.',
+    why: 'An operation is planned, and the note leaves open or finds wanting the pulses, the skin, the feeling, the time since a steroid, or the patient: pregnancy, anticoagulant, smoking, diabetes (HbA1c above 7.5 % in CANC17).',
     wouldChange:
       'Pulses felt (or toe pressure measured), skin closed, three months since a steroid; smoking, diabetes, anticoagulant and pregnancy asked.',
     cautions: ['watch circulation'],

@@ -248,9 +248,20 @@ const CASES: Readonly<Record<string, { reaches: readonly string[]; not: readonly
       `${TWO}, overlap hallux at rest\npulses 2\ntried steroid web 2 2026-02\nplan operation 2nd`,
       `${TWO}, overlap hallux at rest\npulses 2\ntried steroid 2nd\nplan operation 2nd`,
       `${TWO}, overlap hallux at rest\npulses 2\nwound open\nplan operation 2nd`,
+      ...[
+        'pregnant',
+        'warfarin',
+        'smoker 10 a day',
+        'diabetes type 2',
+        // CANC17: infection rose above 7.5 %.
+        'diabetes type 2, hba1c 7.6%',
+      ].map((told) => `history ${told}\n${TWO}, overlap hallux at rest\npulses 2\nplan operation 2nd`),
     ],
     not: [
       `${TWO}, overlap hallux at rest\npulses 2\nplan operation 2nd`,
+      ...['not pregnant', 'no anticoagulant', 'ex-smoker', 'diabetes type 2, hba1c 7.5%', 'no diabetes'].map(
+        (told) => `history ${told}\n${TWO}, overlap hallux at rest\npulses 2\nplan operation 2nd`,
+      ),
       `${TWO}, overlap hallux at rest\npulses 2\ntried steroid web 2 2025-06\nplan operation 2nd`,
       `${TWO}, overlap hallux at rest\nplan no operation`,
     ],
