@@ -55,3 +55,11 @@ describe('the settings file of a clinic on the command line', () => {
     expect(out).not.toMatch(/tender/);
   });
 });
+
+test('check --complete asks a visit that neither plans nor stages', () => {
+  const cwd = folderWith({ '1.forefoot': note('2nd swelling mild') });
+  expect(forefoot(['check', '1.forefoot'], { cwd }).out).not.toContain('incomplete-visit');
+  const { code, out } = forefoot(['check', '--complete', '1.forefoot'], { cwd });
+  expect(code).toBe(0);
+  expect(out.match(/incomplete-visit/g)).toHaveLength(1);
+});

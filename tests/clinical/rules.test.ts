@@ -52,13 +52,18 @@ const expected = (text: string): string[] =>
     .flatMap((line, i) =>
       (/\/\/ expects (.*)$/.exec(line)?.[1] ?? '').split(', ').flatMap((code) => (code ? [`${i + 1} ${code}`] : [])),
     );
-/** Reports by line; hints for what is missing belong to another test. */
+/** Reports by line; what a visit's purpose needs is asked of the note that is about it alone. */
 const found = (text: string, rules: readonly Rule[] = RULES): string[] =>
   analyseNote(text, TODAY, {}, rules)
     .visits.flatMap(({ firstLine, analysis }) =>
-      analysis.reports.map(({ place, code }) => `${firstLine + place.line + 1} ${code}`),
+      analysis.reports.filter(isAsked(text)).map(({ place, code }) => `${firstLine + place.line + 1} ${code}`),
     )
     .sort();
+
+const isAsked =
+  (text: string) =>
+  ({ code }: { code: string }): boolean =>
+    code !== 'incomplete-visit' || text.includes('incomplete-visit');
 
 describe('the corpus', () => {
   it.each(CORPUS.map(({ name, text }) => [name, text]))(
@@ -86,7 +91,8 @@ pulses palpable
 plan operation 2nd plate repair
 `)
       .at(-1)
-      ?.reports.map(({ code }) => code);
+      ?.reports.map(({ code }) => code)
+      .filter((code) => code !== 'incomplete-visit');
   it('is confirmed by the exam and the image of an earlier visit that agree', () => {
     expect(plan('2nd tender plate, drawer 2, medial\nmri 2nd tear full')).toEqual([]);
   });

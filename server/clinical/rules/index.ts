@@ -1,4 +1,5 @@
 import { dislocatedLowDrawer, drawerScale, overlapStraight, stageUnsupported, statedTwice } from './agreement.ts';
+import { incompleteVisit } from './completeness.ts';
 import type { Rule } from './define-rule.ts';
 import { acuteDislocationIncomplete, invasiveUnconfirmed, steroidUnstable } from './hazards.ts';
 import { redFlagFirst } from './red-flags.ts';
@@ -22,5 +23,6 @@ export const RULES: readonly Rule[] = [
   wrongUnit,
   drawerScale,
   severalUnstableRays,
+  incompleteVisit,
   unclearFinding,
 ];
