@@ -1,7 +1,7 @@
 import type { Section } from '../../grammar/lexicon/entry.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Fix, Report } from './analysis.ts';
-import type { VisitFacts } from './facts.ts';
+import type { Place, VisitFacts } from './facts.ts';
 import { replace } from './rules/define-rule.ts';
 import { nameSection, splitAt, subjectNamer } from './word-fixes.ts';
 
@@ -36,15 +36,37 @@ export function unreadFixes(lines: readonly LineSyntax[], visit: VisitFacts): (r
 }
 
 /** What can be done with all unread words of a line at once; the reports of the line share these fixes. */
-function wholeLine(line: LineSyntax, at: number, { verbatim }: VisitFacts): Fix[] {
-  const runs = verbatim.filter(({ place, quote }) => place.line === at && !quote);
-  if (runs.length === 0) return [];
+function wholeLine(line: LineSyntax, at: number, { verbatim, facts }: VisitFacts): Fix[] {
+  const clear = new Set(
+    facts.flatMap(({ clarity, origin: { place } }) => (clarity === 'clear' && place.line === at ? [place.start] : [])),
+  );
+  const read = line.statements.flatMap(({ findings }) => findings).filter(({ start }) => clear.has(start));
+  // A run that holds a clear finding, or the ray of one, would take it with it.
+  const holdsFact = ({ start, end }: Place) =>
+    read.some((each) => [each, each.subject].some((part) => part && start <= part.start && part.end <= end));
+  const runs = verbatim.filter(({ place, quote }) => place.line === at && !quote && !holdsFact(place));
+  if (runs.length === 0) return read.length > 0 ? [] : keepAsHistory(line, at);
   const quote: Fix = {
     title: "Keep what isn't understood on this line as quoted remarks",
     safety: 'needs review',
-    edits: runs.map(({ place, text }) => replace(place, quoted(text))),
+    edits: runs.map(({ place }) => {
+      const start = withSubject(line, place.start);
+      return replace({ ...place, start }, quoted(line.text.slice(start, place.end)));
+    }),
   };
   return [quote, ...keepAsHistory(line, at)];
+}
+
+/** A ray after a comma of which nothing else was read (`drawer R 2nd 1+, L 2nd 0`) is quoted with its words; alone it would be of the finding before. */
+function withSubject({ text, roles }: LineSyntax, start: number): number {
+  let from = start;
+  for (const role of roles.toReversed()) {
+    if (role.end > start) continue;
+    if (role.kind === 'punctuation') return text.charAt(role.start) === ',' ? from : start;
+    if (role.kind !== 'subject' && role.kind !== 'modifier') return start;
+    from = role.start;
+  }
+  return start;
 }
 
 /** The line as typed, as a quoted statement of the history; its comment stays where it is. */

@@ -25,6 +25,9 @@ describe('a line that is not all understood', () => {
       '2nd drawer 2, "zzq blorp", swollen',
     );
   });
+  test('keeps a ray with its words where nothing else was read of it', () => {
+    expect(fixesAt('drawer R 2nd 1, L 2nd 0|').after(/as quoted remarks/)).toBe('drawer R 2nd 1, "L 2nd 0"');
+  });
   test('is kept as history with its comment where it was', () => {
     expect(fixesAt('she felt a pop| // ask').after(/as history/)).toBe('history "she felt a pop" // ask');
     expect(fixesAt('history zzq| blorp').after(/as history/)).toBe('history "zzq blorp"');

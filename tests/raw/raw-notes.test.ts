@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { analyseNote } from '../../server/clinical/analyse.ts';
-import { clearFactsOf, type Shares, settled, sharesOf, total } from './measure.ts';
+import { type ClearFact, clearFactsOf, type Shares, settled, sharesOf, total } from './measure.ts';
 import { NOTES, TODAY } from './notes.ts';
 import { afterOnePass } from './one-pass.ts';
 import { keyOf, updated, verdictsOf, writeVerdicts } from './record.ts';
@@ -49,20 +49,32 @@ describe('every clear fact of a raw note is what its writer meant', () => {
   });
 });
 
-test('one pass of quick fixes makes no fact clear that was not', () => {
-  const added = read.flatMap(({ name, note, mended }) => {
-    const before = new Set(clearFactsOf(note).map(keyOf));
-    return clearFactsOf(mended)
-      .filter((each) => !before.has(unquoted(each)))
-      .map((each) => `${name} ${keyOf(each)}`);
-  });
-  expect(added).toEqual([]);
+test('one pass of quick fixes makes no fact clear that was not, and loses one only', () => {
+  const lost: string[] = [];
+  for (const { name, note, mended } of read) {
+    const before = new Set(clearFactsOf(note).map(unquoted));
+    const after = new Set(clearFactsOf(mended).map(unquoted));
+    expect(
+      [...after].filter((key) => !before.has(key)),
+      name,
+    ).toEqual([]);
+    lost.push(...[...before].filter((key) => !after.has(key)).map((key) => `${name} ${key}`));
+  }
+  // `2nd 3rd 4th MTPJ drawer 0 NT`: once the drawer is a remark, the rays that no finding took reach the NT.
+  expect(lost).toEqual(['own-04 8| exam left ray 4 joint: tenderness absent']);
 });
 /** The key of a fact without the remarks that a fix has put beside it. */
-const unquoted = (fact: Parameters<typeof keyOf>[0]): string => keyOf(fact).replace(/ ".*$/, '');
+function unquoted(fact: ClearFact): string {
+  return keyOf(fact).replace(/ ".*$/, '');
+}
 
 describe('the shares of words that are understood, quoted, unclear and unknown', () => {
-  const rounded = (shares: Shares) => ({ ...shares, settled: Math.round(settled(shares) * 1000) / 1000 });
+  const thousandths = (share: number): number => Math.round(share * 1000) / 1000;
+  const rounded = (shares: Shares) => ({
+    ...shares,
+    'understood of all': thousandths(shares.understood / shares.words),
+    'understood or quoted of all': thousandths(settled(shares)),
+  });
   test('are as recorded', () => {
     const group = (which: 'note' | 'mended', prefix = '') =>
       rounded(total(read.filter(({ name }) => name.startsWith(prefix)).map((each) => sharesOf(each[which]))));
