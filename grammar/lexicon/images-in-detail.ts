@@ -43,7 +43,7 @@ export const IMAGES_IN_DETAIL = [
     kind: 'event',
     bare: 'incomplete',
     sections: ['us'],
-    subjects: ['foot', 'ray'],
+    subjects: ['foot'],
     word: 'method',
     leads: { dynamic: { gives: { how: 'dynamic' } }, static: { gives: { how: 'static' } } },
     slots: { how: words({ dynamic: [], static: [], 'static and dynamic': [] }) },

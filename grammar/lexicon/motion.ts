@@ -67,7 +67,7 @@ export const MOTION = [
     sections: ['exam'],
     subjects: ['ray', 'foot'],
     word: 'toe-strength',
-    forms: ['toe strength', 'toe power', 'strength', 'power', 'flexor strength', 'flexor power'],
+    forms: ['toe strength', 'toe power', 'strength', 'power'],
     slots: {
       grade: number('/5', 0, 5, true),
       state: words({ full: ['good'], weak: [] }),

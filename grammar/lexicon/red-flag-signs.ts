@@ -52,7 +52,6 @@ export const RED_FLAG_SIGNS = [
       'short of breath': { gives: { what: 'breathlessness' }, noun: true },
       'shortness of breath': { gives: { what: 'breathlessness' }, noun: true },
       'coughing blood': { gives: { what: 'coughing blood' }, noun: true },
-      'chest clear': { absent: true },
       haemoptysis: { gives: { what: 'coughing blood' }, noun: true },
     },
     slots: { what: words({ 'chest pain': [], breathlessness: [], 'coughing blood': [] }) },

@@ -141,7 +141,9 @@ function partReach(segment: readonly Element[]): void {
     if (!part && !lacksResult(draft)) return;
     const { start, end } = draft.word;
     const cause: Cause = { why: part ? 'foreign part' : 'no result', text: '', start, end };
-    for (const near of [segment[i - 1], segment[i + 1]]) {
+    // `no calf tenderness or swelling`: what the list goes on with is still of the part.
+    const after = segment[i + 1]?.is === 'list end' ? segment[i + 2] : segment[i + 1];
+    for (const near of [segment[i - 1], after]) {
       if (near?.is !== 'finding' || (part && !mayBeOf(draft, near.draft))) continue;
       near.draft.causes.push(cause);
       if (part) draft.causes.push(cause);
