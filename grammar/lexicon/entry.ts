@@ -60,6 +60,8 @@ interface SlotBase {
   readonly locating?: boolean;
   /** May stand before the finding as an adjective (`moderate swelling`). */
   readonly before?: boolean;
+  /** Taken only directly after one of its labels (`faam sports 40`). */
+  readonly labelled?: boolean;
 }
 export interface WordsSlot<V extends string = string> extends SlotBase {
   readonly kind: 'words';
@@ -162,7 +164,11 @@ export function grade<const G extends GradeSlot['of']>(
   return { kind: 'grade', of, min: 0, max, labels };
 }
 export const duration = (labels: readonly string[] = ['for', 'x']): DurationSlot => ({ kind: 'duration', labels });
-export const date = (labels: readonly string[] = ['on', 'in', 'since', 'from']): DateSlot => ({ kind: 'date', labels });
+export const date = (labels: readonly string[] = ['on', 'in', 'since', 'from'], labelled = false): DateSlot => ({
+  kind: 'date',
+  labels,
+  ...(labelled ? { labelled } : {}),
+});
 export const fraction = (labels: readonly string[] = []): FractionSlot => ({ kind: 'fraction', labels });
 export const clock = (): ClockSlot => ({ kind: 'clock', labels: ['at'] });
 export const pair = (): PairSlot => ({ kind: 'pair', locating: true });

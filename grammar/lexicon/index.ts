@@ -1,5 +1,6 @@
 import type { Value, ValueOf } from '../values.ts';
 import { BACKGROUND } from './background.ts';
+import { DECISIONS_AND_DIAGNOSIS } from './decisions.ts';
 import { DRUGS_AND_RISKS } from './drugs-and-risks.ts';
 import type { Entry, Slot } from './entry.ts';
 import { GAIT_AND_SKIN } from './gait-and-skin.ts';
@@ -12,7 +13,9 @@ import { MOTION } from './motion.ts';
 import { NERVE_AND_VESSEL } from './nerve-and-vessel.ts';
 import { OPERATION, ORDERS } from './operation.ts';
 import { RAY } from './ray.ts';
+import { RECOVERY } from './recovery.ts';
 import { RED_FLAG_SIGNS } from './red-flag-signs.ts';
+import { SCORES } from './scores.ts';
 import { PLAN, TREATMENT } from './treatment.ts';
 import { WEBS_AND_FOOT } from './webs-and-foot.ts';
 
@@ -33,6 +36,9 @@ export const LEXICON = [
   ...IMAGES_IN_DETAIL,
   ...OPERATION,
   ...ORDERS,
+  ...RECOVERY,
+  ...SCORES,
+  ...DECISIONS_AND_DIAGNOSIS,
   ...PLAN,
 ] as const;
 

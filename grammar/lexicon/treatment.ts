@@ -13,6 +13,18 @@ const course = {
     'no-relief': ['no relief', 'no benefit', 'no better', 'no help', 'unhelpful', 'no effect'],
     worse: ['aggravated', 'made worse', 'much worse'],
   }),
+  stop: date(['until', 'till', 'stopped', 'stopped on', 'stopped in'], true),
+  reason: words(
+    {
+      'skin reaction': ['rash', 'blisters', 'skin irritation'],
+      'side effects': ['stomach upset'],
+      discomfort: ['uncomfortable'],
+      intolerance: ['not tolerated'],
+      impractical: ['work'],
+      cost: [],
+    },
+    { labels: ['stopped for', 'stopped because of', 'stopped due to'], labelled: true },
+  ),
 };
 const shared = {
   ...practice,
@@ -119,7 +131,25 @@ export const TREATMENT = [
       'cortisone injection',
       'corticosteroid',
     ],
-    slots: { ...course, count: number('', 1, 20, false, { labels: ['count', 'times'] }) },
+    slots: {
+      ...course,
+      count: number('', 1, 20, false, { labels: ['count', 'times'] }),
+      guidance: words(
+        {
+          'us-guided': ['ultrasound guided', 'under ultrasound'],
+          'x-ray-guided': ['fluoroscopy guided', 'image intensifier'],
+          landmark: ['landmark guided', 'unguided'],
+        },
+        { before: true },
+      ),
+      agent: words({
+        triamcinolone: [],
+        methylprednisolone: [],
+        betamethasone: [],
+        dexamethasone: [],
+        hydrocortisone: [],
+      }),
+    },
     order: 115,
     technique: 'Name the place: which web space or which joint, and the date.',
     meaning: 'Weakens the plate further; dislocation after repeated local steroid was reported (REIS89, from memory).',

@@ -165,7 +165,25 @@ export class Binder {
   openSlots(): (readonly [string, Slot])[] {
     const draft = this.current;
     if (!draft?.open || !draft.entry) return [];
-    return Object.entries(draft.entry.slots).filter(([slot, shape]) => !draft.slots[slot] || many(shape));
+    const label = this.label();
+    const open = Object.entries(draft.entry.slots).filter(
+      ([slot, shape]) => (!draft.slots[slot] || many(shape)) && (!shape.labelled || slot === label),
+    );
+    return label === undefined ? open : open.sort(([a], [b]) => Number(b === label) - Number(a === label));
+  }
+  /** The slot of the current finding that the word just read has announced. */
+  private label(): string | undefined {
+    const role = this.roles.findLast(({ kind }) => kind !== 'punctuation');
+    return role?.kind === 'filler' && role.finding === this.current?.id ? role.slot : undefined;
+  }
+  /** May a label of the slot stand here? One that also distances (`until`) only where its date follows. */
+  takesLabel(slot: string, form: Form, next: number): boolean {
+    const draft = this.current;
+    const shape = draft?.open ? draft.entry?.slots[slot] : undefined;
+    if (!shape || (draft?.slots[slot] && !many(shape))) return false;
+    const after = this.items[next];
+    const dated = after?.is === 'date' || (after?.is === 'number' && after.low >= 1900 && !after.unit);
+    return !shape.labelled || !form.classes.has('distancing') || dated;
   }
 
   setValue(slot: string, value: Value, at: Span, why?: CauseKind): void {

@@ -51,7 +51,7 @@ const takeLabel: Taker = (binder, { form, next }, index) => {
   const draft = binder.current;
   if (!draft || draft.id === 'panel') return false;
   const slot = form.labels.get(draft.id);
-  if (!slot || !binder.openSlots().some(([open]) => open === slot)) return false;
+  if (!slot || !binder.takesLabel(slot, form, next)) return false;
   binder.role('filler', binder.span(index, next), { finding: draft.id, slot });
   return true;
 };

@@ -66,6 +66,16 @@ function infection(view: FlagView): ReturnType<Finder> {
   );
   if (wounds.length > 0)
     return { statements: ids(wounds), why: 'the wound shows pus or spreading redness', closes: true };
+  const pins = near(clearFacts(facts, 'pin-site')).filter(
+    ({ status, values }) =>
+      status === 'present' && values.state?.words.some((word) => word === 'pus' || word === 'spreading'),
+  );
+  if (pins.length > 0)
+    return { statements: ids(pins), why: 'the pin site shows pus or spreading redness', closes: true };
+  const said = near(clearFacts(facts, 'complication')).filter(
+    ({ status, values }) => status === 'present' && values.what?.words.includes('infection'),
+  );
+  if (said.length > 0) return { statements: ids(said), why: 'the clinician states an infection', closes: true };
   const heat = present(near([...clearFacts(facts, 'hot'), ...clearFacts(facts, 'redness')] as AnyFact[]));
   const fever = present(clearFacts(facts, 'fever'));
   if (heat.length === 0 || fever.length === 0) return undefined;

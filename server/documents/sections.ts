@@ -1,4 +1,5 @@
 import type { Section } from '../../grammar/lexicon/entry.ts';
+import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { AnyFact, Verbatim, VisitFacts } from '../clinical/facts.ts';
 import { type Group, groupFacts } from './groups.ts';
 import { nounOf, placeOf, type Site } from './places.ts';
@@ -12,6 +13,7 @@ export type NoteSection =
   | 'Examination'
   | 'Imaging'
   | 'Laboratory'
+  | 'Scores'
   | 'Operation'
   | 'Assessment'
   | 'Plan';
@@ -23,6 +25,7 @@ export const NOTE_SECTIONS: readonly NoteSection[] = [
   'Examination',
   'Imaging',
   'Laboratory',
+  'Scores',
   'Operation',
   'Assessment',
   'Plan',
@@ -44,8 +47,18 @@ const SECTION_OF: Readonly<Record<Section, NoteSection>> = {
 };
 const IMAGING: readonly Section[] = ['xray', 'us', 'mri', 'ct'];
 
-const sectionOf = (fact: AnyFact): NoteSection =>
-  fact.finding === 'stage' && fact.section === 'exam' ? 'Assessment' : SECTION_OF[fact.section];
+/** Findings that have a place of their own, wherever they were written. */
+const OF_FINDING: ReadonlyMap<FindingId, NoteSection> = new Map([
+  ['stage', 'Assessment'],
+  ['diagnosis', 'Assessment'],
+  ['vas', 'Scores'],
+  ['aofas', 'Scores'],
+  ['faam', 'Scores'],
+  ['moxfq', 'Scores'],
+  ['ffi', 'Scores'],
+  ['decision', 'Plan'],
+]);
+const sectionOf = (fact: AnyFact): NoteSection => OF_FINDING.get(fact.finding) ?? SECTION_OF[fact.section];
 
 /** A sentence with its place in the note: the paragraph first, then the rank inside it. */
 interface Placed {

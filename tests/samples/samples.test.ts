@@ -138,6 +138,7 @@ describe('the faulty sample', () => {
       '40 missing several-unstable-rays',
       '45 missing side-from-heading',
       '45 missing incomplete-visit',
+      '46 contradiction score-unreachable',
     ]);
   });
 

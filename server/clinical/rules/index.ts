@@ -3,6 +3,7 @@ import { incompleteVisit } from './completeness.ts';
 import type { Rule } from './define-rule.ts';
 import { acuteDislocationIncomplete, invasiveUnconfirmed, steroidUnstable } from './hazards.ts';
 import { redFlagFirst } from './red-flags.ts';
+import { scoreUnreachable } from './scores.ts';
 import { severalUnstableRays } from './several-rays.ts';
 import { sideFromHeading, wrongSide } from './sides.ts';
 import { unclearFinding, valueOutOfRange, wrongUnit } from './values.ts';
@@ -21,6 +22,7 @@ export const RULES: readonly Rule[] = [
   statedTwice,
   valueOutOfRange,
   wrongUnit,
+  scoreUnreachable,
   drawerScale,
   severalUnstableRays,
   incompleteVisit,

@@ -1,5 +1,6 @@
 import type { FindingId } from '../../../grammar/lexicon/index.ts';
 import { BACKGROUND_PHRASES } from './background.ts';
+import { DECISION_PHRASES } from './decisions.ts';
 import { DRUG_AND_RISK_PHRASES } from './drugs-and-risks.ts';
 import { GAIT_AND_SKIN_PHRASES } from './gait-and-skin.ts';
 import { HISTORY_PHRASES } from './history.ts';
@@ -12,7 +13,9 @@ import { NERVE_AND_VESSEL_PHRASES } from './nerve-and-vessel.ts';
 import { OPERATION_PHRASES } from './operation.ts';
 import type { Phrase } from './phrase.ts';
 import { RAY_PHRASES } from './ray.ts';
+import { RECOVERY_PHRASES } from './recovery.ts';
 import { RED_FLAG_SIGN_PHRASES } from './red-flag-signs.ts';
+import { SCORE_PHRASES } from './scores.ts';
 import { TREATMENT_PHRASES } from './treatment.ts';
 import { WEB_AND_FOOT_PHRASES } from './webs-and-foot.ts';
 
@@ -21,6 +24,9 @@ export const PHRASES: { readonly [F in FindingId]: Phrase<F> } = {
   ...HISTORY_PHRASES,
   ...TREATMENT_PHRASES,
   ...OPERATION_PHRASES,
+  ...RECOVERY_PHRASES,
+  ...SCORE_PHRASES,
+  ...DECISION_PHRASES,
   ...INSPECTION_PHRASES,
   ...RAY_PHRASES,
   ...WEB_AND_FOOT_PHRASES,

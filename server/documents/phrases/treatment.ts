@@ -21,24 +21,44 @@ const wording = {
     'no-relief': 'without relief',
     worse: 'with worsening',
   },
+  reason: {
+    'skin reaction': 'a skin reaction',
+    'side effects': 'side effects',
+    discomfort: 'discomfort',
+    intolerance: 'intolerance',
+    impractical: 'being impractical',
+    cost: 'its cost',
+  },
 } as const;
 
+/** What only an injection says. */
+interface Injected {
+  readonly count?: string;
+  readonly guidance?: string;
+  readonly agent?: string;
+}
 const forTime = (time: string | undefined): string | undefined => time && `for ${time}`;
 const planned = (rest: string): Predicate => ({ verb: 'is', rest });
 
 /** How a measure went, or is to go: the section says which, nothing else does. */
 const course =
   (verb: string) =>
-  (said: Said<Course> & { readonly count?: string }, section: Section): Predicate => {
+  (said: Said<Course> & Injected, section: Section): Predicate => {
     const times = said.count && (said.count === '1' ? '1 time' : `${said.count} times`);
     const ahead = section === 'plan' || section === 'operation';
     const done = section === 'plan' ? 'planned' : ahead ? 'ordered' : verb;
-    const rest = commas(spaced(done, times, said.on, forTime(said.for)), said.kept, said.response);
+    const rest = commas(
+      spaced(done, times, said.agent && `with ${said.agent}`, said.guidance, said.on, forTime(said.for)),
+      said.stop && `stopped ${said.stop}`,
+      said.reason && `stopped for ${said.reason}`,
+      said.kept,
+      said.response,
+    );
     return ahead ? planned(rest) : was(rest);
   };
 const without =
   (verb: string) =>
-  (said: Said<Course> & { readonly count?: string }, section: Section): Predicate => {
+  (said: Said<Course> & Injected, section: Section): Predicate => {
     const { verb: be, rest } = course(verb)(said, section);
     return { verb: be, rest: `not ${rest}` };
   };
@@ -95,7 +115,24 @@ export const TREATMENT_PHRASES = {
   boot: measure<'boot'>('a walking boot', 'tried', 'for'),
   'postop-shoe': measure<'postop-shoe'>('a postoperative shoe', 'tried', 'for'),
   'anti-inflammatory': measure<'anti-inflammatory'>('anti-inflammatory medication', 'tried', 'for'),
-  steroid: measure<'steroid'>(withArticle('steroid injection'), 'given', { ray: 'at', web: 'in', foot: 'in' }),
+  steroid: {
+    ...measure<'steroid'>(withArticle('steroid injection'), 'given', { ray: 'at', web: 'in', foot: 'in' }),
+    wording: {
+      ...wording,
+      guidance: {
+        'us-guided': 'under ultrasound guidance',
+        'x-ray-guided': 'under X-ray guidance',
+        landmark: 'by landmarks',
+      },
+      agent: {
+        triamcinolone: 'triamcinolone',
+        methylprednisolone: 'methylprednisolone',
+        betamethasone: 'betamethasone',
+        dexamethasone: 'dexamethasone',
+        hydrocortisone: 'hydrocortisone',
+      },
+    },
+  },
   review,
   image,
   operation,

@@ -131,7 +131,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/after': {
-    claims: 'class distancing, label ordinary-shoes.from, label pin-out.at, label review.in',
+    claims: 'class distancing, label ordinary-shoes.from, label pin-out.at, label review.in, label sutures.at',
     winner: 'the label of an open slot, else it distances',
     shown: [
       ['plan review after 8 weeks', 'plan/review in=8weeks'],
@@ -168,7 +168,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/at': {
-    claims: 'class filler, label dislocated.at, label ordinary-shoes.from, label pin-out.at',
+    claims: 'class filler, label dislocated.at, label ordinary-shoes.from, label pin-out.at, label sutures.at',
     winner: 'the same: a label is passed over, too',
     shown: [
       ['2nd dislocated at 14:30', '2 dislocated at=14:30'],
@@ -184,7 +184,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/on': {
-    claims: `class filler, ${['anti-inflammatory', 'boot', 'dislocated', 'insert', 'onset', 'operation', 'ordinary-shoes', 'pad', 'pin-out', 'postop-shoe', 'review', 'steroid', 'tape', 'trigger'].map((id) => `label ${id}.on`).join(', ')}`,
+    claims: `class filler, ${['anti-inflammatory', 'boot', 'complication', 'dislocated', 'insert', 'onset', 'operation', 'ordinary-shoes', 'pad', 'pin-out', 'postop-shoe', 'review', 'steroid', 'sutures', 'tape', 'trigger'].map((id) => `label ${id}.on`).join(', ')}`,
     winner: 'the same: a label is passed over, too',
     shown: [
       ['plan review on 2026-05-01', 'plan/review on=2026-5-1'],
@@ -193,7 +193,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   },
   'any/in': {
     claims:
-      'class filler, label anti-inflammatory.on, label boot.on, label dislocated.on, label insert.on, label ordinary-shoes.from, label pad.on, label pin-out.at, label postop-shoe.on, label review.in, label steroid.on, label tape.on',
+      'class filler, label anti-inflammatory.on, label boot.on, label dislocated.on, label insert.on, label ordinary-shoes.from, label pad.on, label pin-out.at, label postop-shoe.on, label review.in, label steroid.on, label sutures.at, label tape.on',
     winner: 'the same: a label is passed over, too',
     shown: [
       ['plan review in 4 weeks', 'plan/review in=4weeks'],
@@ -241,6 +241,30 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     shown: [
       ['pain 2nd joint', 'pain/2 pain'],
       ['2nd pain joint', '2 pain place=joint'],
+    ],
+  },
+  'any/pain': {
+    claims: 'label aofas.pain, label ffi.pain, label moxfq.pain, section word',
+    winner: 'the part of an open score, else as everywhere',
+    shown: [
+      ['aofas pain 30', 'aofas pain=30'],
+      ['pain 2nd 6/10', 'pain/2 pain score=6/10'],
+    ],
+  },
+  'any/stopped': {
+    claims: `class distancing, ${['anti-inflammatory', 'boot', 'insert', 'pad', 'postop-shoe', 'steroid', 'tape'].map((id) => `label ${id}.stop`).join(', ')}`,
+    winner: 'the label of an open slot where its date follows, else it distances',
+    shown: [
+      ['tried tape stopped 2026-02', 'tried/tape stop=2026-2'],
+      ['tried tape stopped', 'unclear: tape'],
+    ],
+  },
+  'any/until': {
+    claims: `class distancing, ${['anti-inflammatory', 'boot', 'insert', 'pad', 'postop-shoe', 'steroid', 'tape'].map((id) => `label ${id}.stop`).join(', ')}`,
+    winner: 'the label of an open slot where its date follows, else it distances',
+    shown: [
+      ['tried tape until 2026-02', 'tried/tape stop=2026-2'],
+      ['tried tape until 4 weeks', 'unclear: tape'],
     ],
   },
   'any/standing': {

@@ -49,7 +49,7 @@ checkRules({
     ['2nd pin removed', '2 pin-out'],
     ['2nd pin out today', '2 pin-out'],
     ['plan pin out 2026-05-01', 'plan/pin-out on=2026-5-1'],
-    ['2nd pin not removed', '', 'word-out-of-place word-out-of-place unknown-word'],
+    ['2nd pin not removed', '', 'word-out-of-place word-out-of-place word-out-of-place'],
     ['xray wb hva 22', 'xray/view load=weight-bearing; xray/hva angle=22°'],
   ],
 });

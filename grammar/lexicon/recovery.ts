@@ -1,0 +1,132 @@
+import { amount, date, duration, entry, type Lead, words } from './entry.ts';
+
+const practice = { source: 'common practice', mark: 'common practice' } as const;
+const sign = { ...practice, kind: 'sign', bare: 'present' } as const;
+
+const COMPLICATIONS = {
+  infection: ['wound infection', 'superficial infection', 'deep infection'],
+  'wound breakdown': ['dehiscence', 'wound dehiscence'],
+  'loose screw': ['screw loose', 'prominent screw'],
+  'broken hardware': ['broken pin', 'broken screw', 'hardware failure'],
+  nonunion: ['non union', 'delayed union'],
+  malunion: [],
+  'avascular necrosis': ['avn'],
+  crps: ['complex regional pain syndrome'],
+  'nerve injury': ['nerve damage'],
+  'painful scar': ['scar pain', 'tender scar'],
+  haematoma: ['hematoma'],
+} as const;
+const leads: Readonly<Record<string, Lead>> = Object.fromEntries(
+  Object.entries(COMPLICATIONS).flatMap(([what, others]) =>
+    [what, ...others].map((form) => [form, { gives: { what }, noun: true }] as const),
+  ),
+);
+
+/** What is looked for after an operation. A floating toe is written as `floating`, and is no sign of instability then. */
+export const RECOVERY = [
+  entry({
+    ...practice,
+    id: 'sutures',
+    kind: 'event',
+    bare: 'incomplete',
+    sections: ['exam', 'plan'],
+    subjects: ['ray', 'foot', 'patient'],
+    word: 'sutures',
+    forms: ['stitches'],
+    slots: {
+      state: words({ removed: ['out'], 'in place': ['in situ'], absorbable: ['dissolvable'] }),
+      at: duration(['at', 'in', 'after']),
+      on: date(['on']),
+    },
+    order: 54,
+    technique: 'In an exam they are out or in place, in a plan they are to be removed.',
+    meaning: 'Usually out at two to three weeks; the note of the operation decides.',
+    source: 'from memory',
+    mark: 'from memory, to be verified',
+  }),
+  entry({
+    ...practice,
+    id: 'pin-site',
+    kind: 'measure',
+    bare: 'incomplete',
+    sections: ['exam'],
+    subjects: ['ray', 'foot'],
+    word: 'pin-site',
+    forms: ['pin track', 'pin tract', 'k-wire site'],
+    slots: {
+      state: words(
+        {
+          clean: ['ok'],
+          dry: [],
+          red: ['inflamed'],
+          discharging: ['weeping', 'oozing'],
+          pus: ['purulent'],
+          spreading: ['spreading redness'],
+          loose: [],
+          migrated: ['backed out'],
+        },
+        { many: true },
+      ),
+    },
+    order: 54,
+    technique: 'Inspect the skin around the pin at every visit, and see that the pin has not moved.',
+    meaning: 'Pus or spreading redness along a pin is infection: same day.',
+  }),
+  entry({
+    ...sign,
+    id: 'stiffness',
+    sections: ['exam'],
+    subjects: ['ray'],
+    word: 'stiffness',
+    forms: ['stiff'],
+    slots: { degree: amount() },
+    order: 69,
+    technique: 'Of an operated joint; a PIP joint that does not straighten is written as pip fixed.',
+    meaning: 'After a plantar repair 6.1 % in one large series (PLANT196).',
+    source: 'PLANT196',
+    mark: 'read',
+  }),
+  entry({
+    ...sign,
+    id: 'recurrence',
+    sections: ['exam', 'history'],
+    subjects: ['ray', 'foot'],
+    word: 'recurrence',
+    forms: ['recurred', 'recurrent deformity', 'deformity recurred'],
+    slots: { degree: amount() },
+    order: 76,
+    technique: 'Compare with the position at the first dressing; describe the deformity itself too.',
+    meaning:
+      'An operated joint is not staged again; say what returned. After a Weil osteotomy 15 % in a review (HIGH11).',
+    source: 'HIGH11',
+    mark: 'read',
+  }),
+  entry({
+    ...sign,
+    id: 'transfer-pain',
+    sections: ['exam', 'pain', 'history'],
+    subjects: ['ray'],
+    word: 'transfer-pain',
+    forms: ['transfer metatarsalgia', 'transfer lesion'],
+    slots: { degree: amount() },
+    order: 77,
+    technique: 'Press under the neighbouring heads at every visit after a shortening osteotomy.',
+    meaning: 'Load that moved to the neighbour. After a Weil osteotomy 7 % in a review (HIGH11).',
+    source: 'HIGH11',
+    mark: 'read',
+  }),
+  entry({
+    ...sign,
+    id: 'complication',
+    sections: ['exam'],
+    subjects: ['ray', 'foot', 'patient'],
+    word: 'complication',
+    forms: ['complications'],
+    leads,
+    slots: { what: words(COMPLICATIONS, { many: true }), on: date(['on', 'since']) },
+    many: true,
+    order: 78,
+    technique: 'Name it; pale toe, pin site, infection and clot signs lead every visit.',
+    meaning: 'No complications, in these words, says nothing of a sign that was not looked for.',
+  }),
+] as const;
