@@ -53,10 +53,11 @@ export function analyseVisit(
 }
 
 function analyseRays(visit: VisitFacts, before: EpisodeState, context: Context): RayAnalysis[] {
+  const { header, settings = NO_SETTINGS } = context;
   return statedRays(visit).map(({ side, ray }) => {
-    const view = { visit, before, header: context.header, side, ray };
+    const view = { visit, before, header, side, ray, settings };
     const stage = stageRay(view);
-    return { ...stage, next: withLocalWindows(nextStep(view, stage), context.settings ?? NO_SETTINGS) };
+    return { ...stage, next: withLocalWindows(nextStep(view, stage), settings) };
   });
 }
 

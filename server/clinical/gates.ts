@@ -5,6 +5,7 @@ import { type Answer, ask, clearFacts, isStated } from './answers.ts';
 import { type EpisodeState, rayKey } from './episode.ts';
 import type { AnyFact, HeaderFacts, VisitFacts } from './facts.ts';
 import { isAcuteInjury, isInjuryUnread } from './injury.ts';
+import type { Settings } from './settings.ts';
 
 /** Everything that a gate may look at, for one ray of one visit. */
 export interface GateView {
@@ -13,6 +14,7 @@ export interface GateView {
   readonly header: HeaderFacts;
   readonly side: Side;
   readonly ray: Ray;
+  readonly settings?: Settings;
 }
 export interface Gate {
   readonly id: NoStage | 'symptoms';

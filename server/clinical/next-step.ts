@@ -183,7 +183,7 @@ function operationOf(view: GateView): PathInputs['operation'] {
   if (!planned) return 'not planned';
   const open = clearFacts(visit.facts, 'wound', { side }).some(isOpenWound);
   const foot = pulsesFelt(visit, side) === 'felt' && !open && footSensation(visit, side) !== 'lost';
-  const clear = foot && !recentSteroid(view) && !patientToSettle(visit);
+  const clear = foot && !recentSteroid(view) && !patientToSettle(visit, view.settings);
   return clear ? 'safety clear' : 'safety not clear';
 }
 

@@ -38,24 +38,28 @@ class SettingsReader {
   readonly problems: string[] = [];
 
   read(json: unknown): Settings {
-    const { panels, scales, windows, severity, wording } = this.record('', json, [
+    const { panels, scales, windows, limits, severity, wording } = this.record('', json, [
       '$schema',
       'panels',
       'scales',
       'windows',
+      'limits',
       'severity',
       'wording',
     ]);
     const { drawer } = this.record('scales', scales, ['drawer']);
     const { 'course-review': review } = this.record('windows', windows, ['course-review']);
+    const { 'hba1c-percent': hba1c } = this.record('limits', limits, ['hba1c-percent']);
     const { words } = this.record('wording', wording, ['words']);
     const drawerScale = this.oneOf('scales.drawer', drawer, DRAWER_SCALES);
     const courseReview = this.window('windows.course-review', review);
+    const hba1cPercent = this.between('limits.hba1c-percent', hba1c, 4, 20);
     const wanted = this.oneOf('wording.words', words, WORDINGS);
     return {
       ...this.panels(panels),
       ...(drawerScale ? { drawerScale } : {}),
       ...(courseReview ? { courseReview } : {}),
+      ...(hba1cPercent === undefined ? {} : { hba1cPercent }),
       ...(severity === undefined ? {} : { severity: this.severities(severity) }),
       ...(wanted ? { words: wanted } : {}),
     };
@@ -82,6 +86,11 @@ class SettingsReader {
     if (value === undefined) return undefined;
     const found = choices.find((choice) => choice === value);
     return found ?? this.fail(path, `expected ${listed(choices)}, not ${shown(value)}`);
+  }
+
+  private between(path: string, value: unknown, low: number, high: number): number | undefined {
+    if (value === undefined || (typeof value === 'number' && value >= low && value <= high)) return value;
+    return this.fail(path, `expected a number from ${low} to ${high}, not ${shown(value)}`);
   }
 
   /** A time as the plan of a note would write it, so that an accepted plan reads as it was meant. */

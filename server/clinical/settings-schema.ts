@@ -39,6 +39,15 @@ export const settingsSchema = () => ({
         description: 'When a course without operation is reviewed, such as 6-8 weeks.',
       },
     }),
+    limits: section('Limits of the local protocol.', {
+      'hba1c-percent': {
+        type: 'number',
+        minimum: 4,
+        maximum: 20,
+        description:
+          'HbA1c in percent above which diabetes is settled before an elective operation; 7.5 without this key (CANC17).',
+      },
+    }),
     severity: section(
       'Severity by code. A danger is never lowered or turned off.',
       Object.fromEntries(reportCodes().map((code) => [code, { enum: SETTING_SEVERITIES }])),

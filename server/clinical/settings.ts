@@ -17,6 +17,8 @@ export interface Settings {
   readonly drawerScale?: DrawerScale;
   /** When a course without operation is reviewed by local protocol, as written: `4-6 weeks`. */
   readonly courseReview?: string;
+  /** HbA1c in percent above which diabetes is to be settled before an operation, by local protocol. */
+  readonly hba1cPercent?: number;
   /** By code. What is a danger stays one. */
   readonly severity?: Readonly<Record<string, Severity | 'off'>>;
   /** What the formatter writes for a word that has a canonical form. */

@@ -21,7 +21,10 @@ const analysed = (body: string, json: object = {}) =>
 describe('a settings file that cannot be used says where and what is expected', () => {
   test.each<[unknown, string]>([
     [[], 'expected an object { … }, not []'],
-    [{ panel: {} }, 'panel: unknown key; expected "$schema", "panels", "scales", "windows", "severity" or "wording"'],
+    [
+      { panel: {} },
+      'panel: unknown key; expected "$schema", "panels", "scales", "windows", "limits", "severity" or "wording"',
+    ],
     [{ scales: 4 }, 'scales: expected an object { … }, not 4'],
     [{ scales: { drawer: '0-5' } }, 'scales.drawer: expected "0-4", "0-3" or "1-3", not "0-5"'],
     [
@@ -42,6 +45,8 @@ describe('a settings file that cannot be used says where and what is expected', 
     ],
     [{ wording: { words: 'short' } }, 'wording.words: expected "canonical" or "as-written", not "short"'],
     [{ windows: { hba1c: 8 } }, 'windows.hba1c: unknown key; expected "course-review"'],
+    [{ limits: { 'hba1c-percent': '8' } }, 'limits.hba1c-percent: expected a number from 4 to 20, not "8"'],
+    [{ limits: { 'hba1c-percent': 64 } }, 'limits.hba1c-percent: expected a number from 4 to 20, not 64'],
     [
       { windows: { 'course-review': 6 } },
       'windows.course-review: expected a time with its unit such as "6-8 weeks", not 6',
@@ -129,6 +134,13 @@ describe('settings in use', () => {
     const own = next({ windows: { 'course-review': '4-6 weeks' } });
     expect(own.review).toBe('at 4-6 weeks (set by the clinic)');
     expect(own.plan).toContain('review in 4-6 weeks');
+  });
+  test('the limit of HbA1c before an operation is the clinic’s, else that of CANC17 (7.5 %)', () => {
+    const body =
+      'history diabetes type 2, hba1c 7.6%\n2nd tender plate, overlap hallux at rest\npulses 2\nplan operation 2nd';
+    const row = (json: object) => analysed(body, json).rays[0]!.next.row;
+    expect(row({})).toBe('settle safety first');
+    expect(row({ limits: { 'hba1c-percent': 8 } })).not.toBe('settle safety first');
   });
 });
 
