@@ -49,8 +49,31 @@ export const SECTION_WORD: Readonly<Record<Section, string>> = {
   plan: 'plan',
 };
 
+/** Distancing words that deny: the bare findings after them may belong to the denial (`denies fever, swelling`). */
+export const DENYING: readonly string[] = ['denies', 'without', 'never', 'no longer', 'ruled out'];
+/** Distancing words that, before their finding, hold for the rest of the statement: a condition, another person or foot. */
+export const HOLDING: readonly string[] = [
+  'if',
+  'unless',
+  'until',
+  'when',
+  'instead',
+  'mother',
+  'father',
+  'sister',
+  'brother',
+  'family',
+  'other side',
+  'other foot',
+  'opposite side',
+  'contralateral',
+  'last time',
+  'last visit',
+];
 /** Words that move a statement away from the patient, today, or fact. Their whole segment becomes unclear. */
 export const DISTANCING: readonly string[] = [
+  ...DENYING,
+  ...HOLDING,
   'was',
   'were',
   'had',
@@ -64,28 +87,14 @@ export const DISTANCING: readonly string[] = [
   'resolving',
   'settled',
   'gone',
-  'if',
-  'unless',
-  'until',
   'except',
   'but',
   'only',
   'ago',
   'now reduced',
   'now gone',
-  'last time',
-  'last visit',
   'before',
   'earlier',
-  'mother',
-  'father',
-  'sister',
-  'brother',
-  'family',
-  'other side',
-  'other foot',
-  'opposite side',
-  'contralateral',
   'history of',
   'h/o',
   'possible',
@@ -96,12 +105,7 @@ export const DISTANCING: readonly string[] = [
   'maybe',
   'perhaps',
   'suspected',
-  'denies',
-  'ruled out',
-  'no longer',
   'rather than',
-  'instead',
-  'when',
   'would',
   'could',
   'should',
@@ -116,8 +120,6 @@ export const DISTANCING: readonly string[] = [
   'more',
   'than',
   'like',
-  'without',
-  'never',
   'refused',
   'declined',
   'stopped',
@@ -159,27 +161,6 @@ export const DISTANCING: readonly string[] = [
   'cancel that',
   'make that',
   'i mean',
-];
-/** Distancing words that deny: the bare findings after them may belong to the denial (`denies fever, swelling`). */
-export const DENYING: readonly string[] = ['denies', 'without', 'never', 'no longer', 'ruled out'];
-/** Distancing words that, before their finding, hold for the rest of the statement: a condition, another person or foot. */
-export const HOLDING: readonly string[] = [
-  'if',
-  'unless',
-  'until',
-  'when',
-  'instead',
-  'mother',
-  'father',
-  'sister',
-  'brother',
-  'family',
-  'other side',
-  'other foot',
-  'opposite side',
-  'contralateral',
-  'last time',
-  'last visit',
 ];
 /** They assert and change nothing. */
 export const HARMLESS: readonly string[] = ['still', 'now', 'today', 'currently', 'again', 'continue'];
