@@ -139,6 +139,9 @@ describe('the faulty sample', () => {
       '45 missing side-from-heading',
       '45 missing incomplete-visit',
       '46 contradiction score-unreachable',
+      '50 danger anti-inflammatory-risk',
+      '50 missing incomplete-visit',
+      '50 danger tape-risk',
     ]);
   });
 

@@ -2,6 +2,7 @@ import { dislocatedLowDrawer, drawerScale, overlapStraight, stageUnsupported, st
 import { incompleteVisit } from './completeness.ts';
 import type { Rule } from './define-rule.ts';
 import { acuteDislocationIncomplete, invasiveUnconfirmed, steroidUnstable } from './hazards.ts';
+import { antiInflammatoryRisk, tapeRisk } from './plan-risks.ts';
 import { redFlagFirst } from './red-flags.ts';
 import { scoreUnreachable } from './scores.ts';
 import { severalUnstableRays } from './several-rays.ts';
@@ -13,6 +14,8 @@ export const RULES: readonly Rule[] = [
   redFlagFirst,
   acuteDislocationIncomplete,
   steroidUnstable,
+  antiInflammatoryRisk,
+  tapeRisk,
   wrongSide,
   sideFromHeading,
   invasiveUnconfirmed,

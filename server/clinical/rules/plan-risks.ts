@@ -1,0 +1,93 @@
+import { entryOf } from '../../../grammar/lexicon/index.ts';
+import { clearFacts } from '../answers.ts';
+import type { AnyFact, VisitFacts } from '../facts.ts';
+import { footSensation } from '../gates.ts';
+import { pulsesFelt } from '../red-flags.ts';
+import { defineRule, replace } from './define-rule.ts';
+
+const practice = { source: 'common practice', mark: 'common practice' } as const;
+
+const planned = (visit: VisitFacts, finding: 'tape' | 'anti-inflammatory'): AnyFact[] =>
+  (clearFacts(visit.facts, finding) as AnyFact[]).filter(
+    ({ section, status }) => section === 'plan' && status === 'present',
+  );
+const allergies = (visit: VisitFacts, to: 'tape' | 'anti-inflammatory'): AnyFact[] =>
+  clearFacts(visit.facts, 'allergy').filter(
+    ({ status, values }) => status === 'present' && values.to?.words.includes(to),
+  );
+const refusal = (fact: AnyFact, what: string) =>
+  ({ title: `Write "no ${what}"`, safety: 'needs review', edits: [replace(fact.origin.word, `no ${what}`)] }) as const;
+
+/** What makes an anti-inflammatory dangerous, as stated in the same visit. */
+const RISKS = ['ulcer-or-bleed', 'kidney-disease', 'heart-failure', 'anticoagulant', 'pregnancy'] as const;
+
+export const antiInflammatoryRisk = defineRule({
+  ...practice,
+  code: 'anti-inflammatory-risk',
+  name: 'Anti-inflammatory against a stated risk',
+  severity: 'danger',
+  scope: 'visit',
+  reads: ['anti-inflammatory', 'allergy', ...RISKS],
+  what: 'An anti-inflammatory is planned, and the visit states a risk that speaks against it.',
+  why: 'Ulcer or bleed, kidney disease, heart failure, an anticoagulant, pregnancy or an allergy make it dangerous.',
+  instead: 'Leave it out, or settle it with the prescriber and say so in a quote.',
+  examples: {
+    invalid: 'history warfarin\nplan naproxen',
+    valid: 'history warfarin\nplan no naproxen',
+    nearMiss: 'history no anticoagulant, not pregnant\nplan naproxen',
+  },
+  *check({ visit }) {
+    const risks = [
+      ...RISKS.flatMap((finding) => clearFacts(visit.facts, finding) as AnyFact[]).filter(
+        ({ status }) => status === 'present',
+      ),
+      ...allergies(visit, 'anti-inflammatory'),
+    ];
+    if (risks.length === 0) return;
+    const names = [...new Set(risks.map(({ finding }) => entryOf(finding).word))].join(', ');
+    for (const fact of planned(visit, 'anti-inflammatory'))
+      yield {
+        place: fact.origin.place,
+        message: `An anti-inflammatory is planned against a stated risk (${names}): it may do harm. Leave it out or settle it with the prescriber.`,
+        related: risks.map(({ origin }) => ({ place: origin.place, message: 'stated here' })),
+        fixes: [refusal(fact, 'anti-inflammatory')],
+      };
+  },
+});
+
+export const tapeRisk = defineRule({
+  ...practice,
+  code: 'tape-risk',
+  name: 'Tape over skin at risk',
+  severity: 'danger',
+  scope: 'visit',
+  reads: ['tape', 'allergy', 'sensation', 'dp', 'pt', 'pulses'],
+  what: 'Tape is planned, and the visit states a tape allergy, a foot without feeling, or absent pulses.',
+  why: 'Tape blisters allergic skin, and cuts skin that cannot feel or is poorly supplied.',
+  instead: 'Use a splint or a stiff sole, or say "no tape".',
+  examples: {
+    invalid: 'history allergy tape\nplan tape 2nd 8 weeks',
+    valid: 'history allergy tape\nplan stiff-insert 8 weeks',
+    nearMiss: 'history allergy latex\nsense normal\npulses 2\nplan tape 2nd 8 weeks',
+  },
+  *check({ visit }) {
+    const allergic = allergies(visit, 'tape');
+    for (const fact of planned(visit, 'tape')) {
+      const sides = fact.side ? [fact.side] : (['right', 'left'] as const);
+      const numb = sides.some((side) => footSensation(visit, side) === 'lost');
+      const pulseless = sides.some((side) => pulsesFelt(visit, side) === 'absent');
+      const reasons = [
+        allergic.length > 0 && 'a tape allergy',
+        numb && 'no feeling',
+        pulseless && 'an absent pulse',
+      ].filter(Boolean);
+      if (reasons.length === 0) continue;
+      yield {
+        place: fact.origin.place,
+        message: `Tape is planned with ${reasons.join(' and ')} stated: it may break the skin. Use a splint or a stiff sole instead.`,
+        related: allergic.map(({ origin }) => ({ place: origin.place, message: 'stated here' })),
+        fixes: [refusal(fact, 'tape')],
+      };
+    }
+  },
+});
