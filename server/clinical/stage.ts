@@ -153,7 +153,7 @@ function labels(
   painless: boolean,
 ): string[] {
   const list: string[] = [];
-  if (outcome.is === 'not applicable') return list;
+  if (outcome.is !== 'staged' && outcome.is !== 'span') return list;
   if (ray === 4) list.push('extrapolated to the fourth ray');
   if (painless) list.push('painless');
   const stage = outcome.is === 'staged' ? outcome.stage : undefined;

@@ -38,6 +38,17 @@ describe('quick fixes', () => {
     );
   });
 
+  test('turn a planned steroid at an unstable joint into one to be avoided, wherever it was to go', () => {
+    const before = 'scales drawer 0-4\nvisit 2026-03-09 first right\n2nd tender plantar, drawer 2\n';
+    checkAction(`${before}plan ste|roid web 2`, /^Write "no steroid"/m, `${before}plan no steroid web 2`);
+    checkAction(`${before}plan ste|roid 2nd`, /^Write "no steroid"/m, `${before}plan no steroid 2nd`);
+    expect(
+      settled(`${before}plan no steroid web 2`)
+        .visit(1)
+        ?.analysis.reports.map(({ code }) => code),
+    ).not.toContain('steroid-unstable');
+  });
+
   test('are given for the line of the cursor only', () => {
     expect(titles('visit 2026-03-09 first right\n2nd blorp\n|3rd tender').join()).not.toContain('blorp');
   });

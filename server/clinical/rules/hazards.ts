@@ -69,7 +69,7 @@ export const steroidUnstable = defineRule({
         related: joint.evidence
           .filter(({ role }) => role === 'decides')
           .map(({ place, why }) => ({ place, message: why })),
-        fixes: planned && fact.subject.at !== 'ray' && fact.subject.at !== 'web' ? [fix] : [],
+        fixes: planned ? [fix] : [],
       };
     }
   },
