@@ -177,6 +177,8 @@ export function readHeader(line: string, items: readonly Item[]): HeaderRead | u
   return { header, roles: dropOverlaps(reader.roles), problems: reader.problems };
 }
 
-/** A word that was reported after all has one role only. */
+/** In the order of the line; a word that was reported after all has one role only. */
 const dropOverlaps = (roles: readonly Role[]): Role[] =>
-  roles.filter((role, i) => !roles.slice(i + 1).some((later) => later.start === role.start && later.end === role.end));
+  roles
+    .filter((role, i) => !roles.slice(i + 1).some((later) => later.start === role.start && later.end === role.end))
+    .sort((a, b) => a.start - b.start);

@@ -42,6 +42,10 @@ describe('a header that can not be read is reported, and its other parts still c
     expect({ kind, codes: problems.map((problem) => problem.code) }).toEqual({ kind: 'header', codes: [code] });
   });
 
+  test.each(['allow // why', 'forefoot // which', 'scales // of what'])('%s keeps its roles in order', (text) => {
+    expect(readLine(text).roles.map(({ kind }) => kind)).toEqual(['reported', 'comment']);
+  });
+
   test('a bad date leaves kind and side of a visit', () => {
     expect(readLine('visit 04/05/26 first right').header).toEqual({ is: 'visit', kind: 'first', side: 'right' });
   });
