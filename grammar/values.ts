@@ -66,5 +66,7 @@ export type ValueOf<K extends Value['is']> = Extract<Value, { is: K }>;
 export type Status = 'present' | 'absent' | 'equivocal' | 'not done' | 'unable' | 'avoid';
 
 const isOneOf = <T>(list: readonly T[], value: unknown): value is T => (list as readonly unknown[]).includes(value);
+/** A ray as a note writes it: `2nd`. */
+export const ordinalOf = (ray: Ray): string => ({ 1: '1st', 2: '2nd', 3: '3rd', 4: '4th', 5: '5th' })[ray];
 export const isRay = (n: number): n is Ray => isOneOf(RAYS, n);
 export const isWeb = (n: number): n is Web => isOneOf(WEBS, n);

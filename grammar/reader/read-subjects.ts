@@ -1,4 +1,5 @@
 import type { SubjectNode } from '../syntax.ts';
+import { ordinalOf } from '../values.ts';
 import { type Binder, kindOfSubject, kindsOf } from './binder.ts';
 import { causeOf, type Draft } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
@@ -99,7 +100,6 @@ const takesAsValue = (binder: Binder, { form }: Match): boolean => {
   );
 };
 
-const ORDINALS = ['', '1st', '2nd', '3rd', '4th', '5th'];
 /** The canonical words of a subject. */
 export function subjectText(subject: SubjectNode): string {
   if (subject.at === 'others') return 'others';
@@ -108,10 +108,11 @@ export function subjectText(subject: SubjectNode): string {
   if (subject.side && subject.rays.length === 1) return `${subject.side === 'right' ? 'R' : 'L'}${subject.rays[0]}`;
   if (subject.part === 'metatarsal') return `MT ${subject.rays.join(' and ')}`;
   const joint = subject.part === 'joint' ? ' MTP' : '';
-  return runText(subject.rays, (ray) => ORDINALS[ray] ?? '') + joint;
+  return runText(subject.rays, ordinalOf) + joint;
 }
-function runText(numbers: readonly number[], text: (n: number) => string): string {
-  const [first = 0] = numbers;
+function runText<N extends number>(numbers: readonly N[], text: (n: N) => string): string {
+  const [first] = numbers;
+  if (first === undefined) return '';
   const last = numbers.at(-1) ?? first;
   const run = last - first === numbers.length - 1;
   return run && numbers.length > 1 ? `${text(first)}-${text(last)}` : numbers.map(text).join(' and ');

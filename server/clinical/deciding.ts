@@ -6,6 +6,7 @@ import { ageOf, daysOf } from './dates.ts';
 import { type DrawerReading, readDrawer } from './drawer.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
 import type { Deciding, Possible, World } from './staging-rows.ts';
+import { ACUTE_DAYS } from './windows.ts';
 
 /** The deciding findings of one ray as far as the visit tells, with what had to be assumed. */
 export interface DecidingFindings {
@@ -14,8 +15,6 @@ export interface DecidingFindings {
   readonly drawer: DrawerReading;
   readonly facts: Readonly<Partial<Record<Deciding, readonly AnyFact[]>>>;
 }
-
-const SIX_WEEKS = 42;
 
 /** Collects the deciding findings of a lesser ray. An unclear or equivocal finding leaves both values open; silence is assumed only where a sign would strike the eye, and says so. */
 export function decidingFindings(visit: VisitFacts, side: Side, ray: Ray): DecidingFindings {
@@ -140,8 +139,8 @@ function dislocation(visit: VisitFacts, side: Side, ray: Ray): { values: World['
 export function isOldDislocation({ values }: Extract<AnyFact, { finding: 'dislocated' }>, visit: VisitFacts): boolean {
   const { age, for: time, on } = values;
   if (age) return age.words.includes('chronic');
-  if (time) return daysOf(time).least >= SIX_WEEKS;
-  return on !== undefined && (ageOf(on, visit)?.least ?? 0) >= SIX_WEEKS;
+  if (time) return daysOf(time).least >= ACUTE_DAYS;
+  return on !== undefined && (ageOf(on, visit)?.least ?? 0) >= ACUTE_DAYS;
 }
 
 function sameOnOtherSide({ facts, drawerScale }: VisitFacts, side: Side, ray: Ray, drawer: DrawerReading): boolean {

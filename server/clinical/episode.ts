@@ -3,6 +3,7 @@ import { clearFacts } from './answers.ts';
 import { type Day, dayFrom, daysBefore, daysBetween, daysOf, isoOf, range } from './dates.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
 import { injuryDays } from './injury.ts';
+import { COURSE_COMPLETE_DAYS, COURSE_JUDGED_DAYS } from './windows.ts';
 
 /** What later visits need to know of earlier ones; small, so that the fold over visits stops soon after an edit. */
 export interface EpisodeState {
@@ -160,8 +161,6 @@ function started(visit: VisitFacts, before: EpisodeState, side: Side): number | 
   return daysBetween(dayFrom({ year, month, day }), dayFrom(visit.date));
 }
 
-const SIX_WEEKS = 42;
-const TWELVE_WEEKS = 84;
 function lengthOf(
   tried: readonly Extract<AnyFact, { finding: 'tape' }>[],
   planned: number | undefined,
@@ -169,9 +168,9 @@ function lengthOf(
   const stated = tried.flatMap((fact) => (fact.values.for ? [daysOf(fact.values.for).least] : []));
   const longest = Math.max(planned ?? -1, ...stated);
   if (longest < 0) return tried.length > 0 ? 'unknown' : 'none';
-  return longest < SIX_WEEKS
+  return longest < COURSE_JUDGED_DAYS
     ? 'under six weeks'
-    : longest < TWELVE_WEEKS
+    : longest < COURSE_COMPLETE_DAYS
       ? 'six to twelve weeks'
       : 'twelve weeks or more';
 }

@@ -4,13 +4,13 @@ import { ageOf, dayFrom, dayOf, daysBefore, daysBetween, daysOf, isoOf } from '.
 import type { EpisodeState } from './episode.ts';
 import { factsOf } from './fact-index.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
+import { ACUTE_DAYS } from './windows.ts';
 
 interface InjuryView {
   readonly visit: VisitFacts;
   readonly before: EpisodeState;
   readonly side: Side;
 }
-const SIX_WEEKS = 42;
 
 /** The shortest and longest age of the complaint in days that the visit states. */
 function symptomDays(visit: VisitFacts): { least: number; most: number } | undefined {
@@ -50,10 +50,10 @@ function injuryAge({ values }: Injury, visit: VisitFacts): { least: number; most
 export function isAcuteInjury({ visit, before, side }: InjuryView): boolean | 'unknown' {
   const stated = injuries(visit);
   const ages = stated.flatMap((fact) => injuryAge(fact, visit) ?? []);
-  if (ages.length > 0) return ages.some(({ most }) => most < SIX_WEEKS);
+  if (ages.length > 0) return ages.some(({ most }) => most < ACUTE_DAYS);
   const earlier = symptomDays(visit) ? undefined : (before.injury[side] ?? before.injury.patient);
   const day = earlier === undefined ? undefined : dayOf(earlier);
-  if (day && visit.date) return daysBetween(day, dayFrom(visit.date)) < SIX_WEEKS;
+  if (day && visit.date) return daysBetween(day, dayFrom(visit.date)) < ACUTE_DAYS;
   return stated.length > 0 ? 'unknown' : false;
 }
 

@@ -1,4 +1,5 @@
 import type { Side } from '../../grammar/values.ts';
+import { ordinalOf } from '../../grammar/values.ts';
 import type { NextStep, NoStage, StageOutcome } from './analysis.ts';
 import { type Answer, ask, clearFacts, isStated } from './answers.ts';
 import { CAUTIONS } from './cautions.ts';
@@ -14,9 +15,9 @@ import { pathRow } from './path-rows.ts';
 import { hasUnreadRedFlag } from './reading-reports.ts';
 import { isOpenWound, pulsesFelt, redFlagOf, webSigns } from './red-flags.ts';
 import type { RayStage } from './stage.ts';
+import { STEROID_CLEAR_DAYS } from './windows.ts';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-const ORDINALS: readonly string[] = ['', '1st', '2nd', '3rd', '4th', '5th'];
 
 /** The next step for one ray, as advice: the first row of the path that its inputs meet. */
 export function nextStep(view: GateView, stage: RayStage): NextStep {
@@ -33,7 +34,7 @@ export function nextStep(view: GateView, stage: RayStage): NextStep {
     ),
     review: row.review,
     urgent: row.urgent ?? false,
-    ...(row.plan ? { plan: row.plan.replaceAll('{ray}', ORDINALS[view.ray] ?? '') } : {}),
+    ...(row.plan ? { plan: row.plan.replaceAll('{ray}', ordinalOf(view.ray)) } : {}),
     source: row.source,
     mark: row.mark,
     statements: flagged ? flagged.statements : stage.evidence.map(({ statement }) => statement),
@@ -173,7 +174,6 @@ function progressing({ visit, before, side, ray }: GateView, outcome: StageOutco
   return worse || (earlier !== undefined && low !== undefined && low > earlier[1]);
 }
 
-const THREE_MONTHS = 91;
 /** An operation planned in this visit for the ray or its foot, and whether the note clears it. */
 function operationOf(view: GateView): PathInputs['operation'] {
   const { visit, side, ray } = view;
@@ -199,5 +199,5 @@ function recentSteroid({ visit, before, side }: GateView): boolean {
   const stated = [before.steroid[footKey(side)], before.steroid[footKey(undefined)], ...steroidDays(visit)].flatMap(
     (iso) => (iso ? (dayOf(iso) ?? []) : []),
   );
-  return day !== undefined && stated.some((given) => daysBetween(given, day) < THREE_MONTHS);
+  return day !== undefined && stated.some((given) => daysBetween(given, day) < STEROID_CLEAR_DAYS);
 }

@@ -1,5 +1,6 @@
 import type { CodeAction } from 'vscode-languageserver-types';
 import { readLine } from '../../grammar/read-line.ts';
+import { ordinalOf } from '../../grammar/values.ts';
 import type { RayAnalysis, SyntaxEdit } from '../clinical/analysis.ts';
 import { ask } from '../clinical/answers.ts';
 import { readVisitFacts } from '../clinical/read-facts.ts';
@@ -31,7 +32,6 @@ function acceptance(note: Note, visit: Visit, ray: RayAnalysis): CodeAction[] {
   ];
 }
 
-const ORDINALS = ['', '1st', '2nd', '3rd', '4th', '5th'];
 const MARK = '// accepted from the computed stage';
 
 /** Stands before the plan, or at the end of the visit. The side is written where the visit line alone does not give it. */
@@ -40,7 +40,7 @@ function inserting(note: Note, visit: Visit, ray: RayAnalysis, stage: number): S
   const plan = lines.findIndex(({ statements }) => statements[0]?.section === 'plan');
   const afterLine = (plan > 0 ? plan : lines.findLastIndex(({ kind }) => kind !== 'blank') + 1) - 1;
   for (const side of ['', `${ray.side} `]) {
-    const statement = formatLine(readLine(`stage ${side}${ORDINALS[ray.ray]} ${stage}`));
+    const statement = formatLine(readLine(`stage ${side}${ordinalOf(ray.ray)} ${stage}`));
     const text = `${statement} ${MARK}`;
     const after = [...lines.slice(0, afterLine + 1), readLine(text), ...lines.slice(afterLine + 1)];
     if (saysStage(note, after, ray, stage)) return { edit: 'insert line', afterLine, text };

@@ -1,6 +1,7 @@
 import type { Entry, Mark, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
 import { entryOf } from '../../grammar/lexicon/index.ts';
 import { SOURCES, type Source, type SourceKey } from '../../grammar/sources.ts';
+import { ordinalOf } from '../../grammar/values.ts';
 import type { Evidence, NextStep, RayAnalysis, StageOutcome } from '../clinical/analysis.ts';
 
 const KINDS: Readonly<Record<Entry['kind'], string>> = {
@@ -67,8 +68,7 @@ export function cite(source: SourceKey, mark: Mark): string {
   return `*Source.* ${source}: ${citation}${found} (${MARKS[mark]})`;
 }
 
-const ORDINALS = ['', '1st', '2nd', '3rd', '4th', '5th'];
-export const rayName = ({ ray, side }: Pick<RayAnalysis, 'ray' | 'side'>): string => `${ORDINALS[ray]} ${side}`;
+export const rayName = ({ ray, side }: Pick<RayAnalysis, 'ray' | 'side'>): string => `${ordinalOf(ray)} ${side}`;
 
 /** `stage 2`, `stage 1-3`, or why there is none. */
 export function stageText(outcome: StageOutcome): string {
