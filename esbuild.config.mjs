@@ -31,13 +31,53 @@ function apart(module, bundle) {
   };
 }
 
+/** Texts that only explain, of the lexicon and of the rules; `dist/explain.js` and the references keep them. */
+const EXPLAINING = [
+  {
+    file: /grammar[\\/]lexicon[\\/][\w-]+\.ts$/,
+    text: /^( {4}(?:technique|meaning):\s+)(?:'(?:[^'\\\n]|\\.)*'|"(?:[^"\\\n]|\\.)*"),$/gm,
+  },
+  {
+    file: /server[\\/]clinical[\\/]rules[\\/][\w-]+\.ts$/,
+    text: /^( {2}(?:what|why|instead):\s+)(?:'(?:[^'\\\n]|\\.)*'|"(?:[^"\\\n]|\\.)*"),$/gm,
+  },
+  {
+    file: /server[\\/]clinical[\\/]rules[\\/][\w-]+\.ts$/,
+    text: /^( {4}(?:invalid|valid|nearMiss):\s+)(?:'(?:[^'\\\n]|\\.)*'|"(?:[^"\\\n]|\\.)*"|`[^`]*`),$/gm,
+  },
+];
+
+/**
+ * Leaves the explaining texts out of a bundle that never shows them: they would be a tenth of the server.
+ * @type {import('esbuild').Plugin}
+ */
+const unexplained = {
+  name: 'unexplained',
+  setup({ onLoad }) {
+    onLoad({ filter: /\.ts$/ }, ({ path }) => {
+      const kept = EXPLAINING.filter(({ file }) => file.test(path));
+      if (kept.length === 0) return undefined;
+      const source = readFileSync(path, 'utf8');
+      return { contents: kept.reduce((text, row) => text.replace(row.text, "$1'',"), source), loader: 'ts' };
+    });
+  },
+};
+
 /** One row a bundle: where it goes, where it starts, where it runs. */
 export const bundles = [
   {
     out: 'server',
     from: 'server/main.ts',
-    runs: { ...node, plugins: [apart('./features/clinic-note.ts', './clinic-note.js')] },
+    runs: {
+      ...node,
+      plugins: [
+        apart('./features/clinic-note.ts', './clinic-note.js'),
+        apart('./features/explain.ts', './explain.js'),
+        unexplained,
+      ],
+    },
   },
+  { out: 'explain', from: 'server/features/explain.ts', runs: node },
   { out: 'clinic-note', from: 'server/features/clinic-note.ts', runs: node },
   { out: 'server-browser', from: 'server/browser.ts', runs: { ...browser, format: /** @type {const} */ ('iife') } },
   { out: 'client', from: 'client/node.ts', runs: node },

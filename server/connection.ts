@@ -51,8 +51,12 @@ const row = <P>(method: string, empty: unknown, answer: (note: OpenNote, params:
 
 /** Every request about a note, and the feature that answers it. */
 const REQUESTS: readonly Row[] = [
-  row<TextDocumentPositionParams>('textDocument/hover', null, (note, { position }) => hover(note, position)),
-  row<TextDocumentPositionParams>('textDocument/completion', [], (note, { position }) => completion(note, position)),
+  row<TextDocumentPositionParams>('textDocument/hover', null, async (note, { position }) =>
+    hover(note, position, await import('./features/explain.ts')),
+  ),
+  row<TextDocumentPositionParams>('textDocument/completion', [], async (note, { position }) =>
+    completion(note, position, await import('./features/explain.ts')),
+  ),
   row('textDocument/documentSymbol', [], documentSymbols),
   row('textDocument/foldingRange', [], foldingRanges),
   row('textDocument/formatting', [], (note) => formatting(note)),

@@ -1,10 +1,9 @@
 import { NOT_DONE, SECTION_WORD } from '../../grammar/lexicon/closed-words.ts';
 import type { Entry, Lead, Section, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
-import { entryOf, LEXICON } from '../../grammar/lexicon/index.ts';
+import { entryOf, type FindingId, LEXICON } from '../../grammar/lexicon/index.ts';
 import { readLine } from '../../grammar/read-line.ts';
 import type { RoleKind } from '../../grammar/syntax.ts';
 import type { CompletionContext } from './completion-context.ts';
-import { describeFinding } from './describe.ts';
 import { HEADER_WORDS } from './header-words.ts';
 
 export interface Candidate {
@@ -12,7 +11,8 @@ export interface Candidate {
   readonly text: string;
   readonly kind: 'section' | 'header' | 'subject' | 'finding' | 'value' | 'status';
   readonly detail: string;
-  readonly about?: string;
+  /** The finding that explains it. */
+  readonly about?: FindingId;
   /** Other forms in which the same is written. */
   readonly forms: readonly string[];
 }
@@ -104,7 +104,7 @@ function findings({ section, subject, stated }: CompletionContext): Candidate[] 
     })
     .toSorted((a, b) => a.order - b.order)
     .flatMap((entry) => [
-      { ...plain('finding', entry.word, KINDS[entry.kind]), about: describeFinding(entry), forms: entry.forms },
+      { ...plain('finding', entry.word, KINDS[entry.kind]), about: entry.id as FindingId, forms: entry.forms },
       ...leads(entry, section),
     ]);
 }
@@ -119,7 +119,7 @@ function leads(entry: Entry, section: Section): Candidate[] {
     firsts.set(key, [...(firsts.get(key) ?? []), text]);
   }
   return [...firsts.values()].flatMap(([first = '', ...others]) =>
-    first === '' ? [] : [{ ...plain('finding', first, entry.word), about: describeFinding(entry), forms: others }],
+    first === '' ? [] : [{ ...plain('finding', first, entry.word), about: entry.id as FindingId, forms: others }],
   );
 }
 const KINDS: Readonly<Record<Entry['kind'], string>> = {

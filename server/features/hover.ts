@@ -1,29 +1,31 @@
 import type { Hover } from 'vscode-languageserver-types';
-import { entryOf } from '../../grammar/lexicon/index.ts';
 import type { Evidence } from '../clinical/analysis.ts';
 import type { Position } from '../workspace/blocks.ts';
 import type { Note, Visit } from '../workspace/note.ts';
-import { describeFinding, describeRay, paragraphs } from './describe.ts';
+import { describeRay, paragraphs } from './describe.ts';
+import type { Explain } from './explain.ts';
 import { HEADER_WORDS } from './header-words.ts';
 import { isOf, subjectAt, type WordAt, wordAt } from './word-at.ts';
 
 /** Explains the word at a position: a finding, its value, a subject with its computed stage, a header word. */
-export function hover(note: Note, position: Position): Hover | null {
+export function hover(note: Note, position: Position, explain: Explain): Hover | null {
   const word = wordAt(note, position);
   if (!word) return null;
-  const value = word.role.finding ? finding(note, position, word) : subject(note, position, word) || header(word);
+  const value = word.role.finding
+    ? finding(note, position, word, explain)
+    : subject(note, position, word, explain) || header(word);
   return value ? { contents: { kind: 'markdown', value }, range: word.range } : null;
 }
 
-function finding(note: Note, position: Position, { role, line }: WordAt): string {
+function finding(note: Note, position: Position, { role, line }: WordAt, explain: Explain): string {
   const { finding } = role;
   if (!finding) return '';
-  const meaning = describeFinding(entryOf(finding));
+  const meaning = explain.describeFinding(finding);
   if (finding !== 'stage') return paragraphs(meaning, role.slot === 'grade' ? scale(note, role.finding) : '');
   const node = line.statements
     .flatMap(({ findings }) => findings)
     .find(({ id, start, end }) => id === 'stage' && start <= role.start && role.start < end);
-  return paragraphs(node?.subject ? computed(note, position, node.subject) : '', meaning);
+  return paragraphs(node?.subject ? computed(note, position, node.subject, explain) : '', meaning);
 }
 
 /** Three scales exist whose numbers differ, so a grade is never shown without its own. */
@@ -35,15 +37,22 @@ function scale(note: Note, finding: string | undefined): string {
     : '*Scale.* Not stated; read as 0-4 for staging. A line `scales drawer 0-4` in the header states it.';
 }
 
-function subject(note: Note, position: Position, word: WordAt): string {
+function subject(note: Note, position: Position, word: WordAt, explain: Explain): string {
   const named = subjectAt(word);
-  return named ? computed(note, position, named) : '';
+  return named ? computed(note, position, named, explain) : '';
 }
 
-function computed(note: Note, { line }: Position, subject: NonNullable<ReturnType<typeof subjectAt>>): string {
+function computed(
+  note: Note,
+  { line }: Position,
+  subject: NonNullable<ReturnType<typeof subjectAt>>,
+  explain: Explain,
+): string {
   const visit = note.visitAt(line);
   const rays = visit?.analysis.rays.filter((ray) => isOf(ray, subject)) ?? [];
-  return visit ? rays.map((ray) => describeRay(ray, (evidence) => textOf(visit, evidence))).join('\n\n---\n\n') : '';
+  return visit
+    ? rays.map((ray) => describeRay(ray, (evidence) => textOf(visit, evidence), explain)).join('\n\n---\n\n')
+    : '';
 }
 
 const textOf = ({ lines }: Visit, { place }: Evidence): string =>

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import * as explain from '../../server/features/explain.ts';
 import { hover } from '../../server/features/hover.ts';
 import { noteWithCursor } from './fixture.ts';
 
 function checkHover(fixture: string, word: string, ...contents: RegExp[]): void {
   const { note, position } = noteWithCursor(fixture);
-  const found = hover(note, position);
+  const found = hover(note, position, explain);
   expect(found).not.toBeNull();
   const { start, end } = found!.range!;
   expect(note.line(start.line)?.text.slice(start.character, end.character)).toBe(word);
@@ -57,11 +58,11 @@ describe('hover', () => {
 
   test.each(['// com|ment', '2nd "qu|ote"', '2nd dra|aawer', ' |', ''])('says nothing on %j', (line) => {
     const { note, position } = noteWithCursor(inVisit(line.includes('|') ? line : `${line}|`));
-    expect(hover(note, position)).toBeNull();
+    expect(hover(note, position, explain)).toBeNull();
   });
 
   test('says nothing outside the text', () => {
     const { note } = noteWithCursor('|');
-    expect(hover(note, { line: 9, character: 9 })).toBeNull();
+    expect(hover(note, { line: 9, character: 9 }, explain)).toBeNull();
   });
 });

@@ -1,0 +1,75 @@
+import type { Entry, Mark, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
+import { entryOf, type FindingId } from '../../grammar/lexicon/index.ts';
+import { SOURCES, type Source, type SourceKey } from '../../grammar/sources.ts';
+import { listed, paragraphs } from './describe.ts';
+
+/** What only explains; the server loads it with the first hover or completion, as a bundle of its own. */
+export interface Explain {
+  readonly describeFinding: (id: FindingId) => string;
+  readonly cite: (source: SourceKey, mark: Mark) => string;
+}
+
+const KINDS: Readonly<Record<Entry['kind'], string>> = {
+  sign: 'sign',
+  measure: 'test',
+  treatment: 'treatment',
+  procedure: 'procedure',
+  event: 'event',
+};
+const OF: Readonly<Record<SubjectKind, string>> = {
+  ray: 'a ray',
+  web: 'a web space',
+  foot: 'the foot',
+  patient: 'the patient',
+};
+const MARKS: Readonly<Record<Mark, string>> = {
+  read: 'read in the publication',
+  secondary: 'as reported in another publication',
+  'common practice': 'common practice',
+  'from memory, to be verified': 'from memory, to be verified',
+};
+
+/** A finding of the lexicon for a reader: meaning, technique, values, source. Markdown. */
+export function describeFinding(id: FindingId): string {
+  const entry = entryOf(id);
+  const { word, kind, subjects, meaning, technique, slots, source, mark } = entry;
+  const values = Object.entries(slots).map(([name, slot]) => `- ${name}: ${describeSlot(slot)}`);
+  return paragraphs(
+    `**${word}** (${KINDS[kind]}, said of ${listed(subjects.map((subject) => OF[subject]))})`,
+    meaning,
+    `*Technique.* ${technique}`,
+    values.length > 0 ? `*Values*\n\n${values.join('\n')}` : '',
+    cite(source, mark),
+  );
+}
+
+function describeSlot(slot: Slot): string {
+  switch (slot.kind) {
+    case 'words':
+      return Object.keys(slot.values)
+        .map((value) => `\`${value}\``)
+        .join(', ');
+    case 'number':
+      return `${slot.min} to ${slot.max}${slot.unit ? ` ${slot.unit}` : ''}`;
+    case 'grade':
+      return `grade ${slot.min} to ${slot.max}`;
+    case 'fraction':
+      return 'so many of so many, `9/10`';
+    case 'duration':
+      return 'a time, `8 weeks`';
+    case 'date':
+      return 'a date, `2026-03-09` or `2026-03`, or `3 weeks ago`';
+    case 'clock':
+      return 'a time of day, `14:30`';
+    case 'pair':
+      return 'two neighbouring rays, `2-3`';
+  }
+}
+
+/** `*Source.* NERY15: Nery C et al. ... (read in the publication)`. */
+export function cite(source: SourceKey, mark: Mark): string {
+  if (source === 'common practice' || source === 'from memory') return `*Source.* ${SOURCES[source].citation}`;
+  const { citation, doi, pmid }: Source = SOURCES[source];
+  const found = doi ? ` doi:${doi}` : pmid ? ` PMID ${pmid}` : '';
+  return `*Source.* ${source}: ${citation}${found} (${MARKS[mark]})`;
+}
