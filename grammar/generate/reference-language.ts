@@ -103,7 +103,7 @@ function gradeReference(): string {
     'These are three different things. Each is written with small numbers, and none stands for another:',
     list([
       'the **drawer grade** says how far one joint gives in one test (`drawer 2`),',
-      'the **clinical stage** sums up the exam of a ray, from plantar pain without deformity to fixed dislocation (`stage 2nd 2`),',
+      'the **clinical stage** sums up the exam of a ray, from plantar pain without deformity to fixed crossover toe (`stage 2nd 2`),',
       'the **anatomical grade** describes the tear of the plate, as seen at operation or on an image.',
     ]),
     'Stage and anatomical grade were proposed side by side as two systems ([COUGH11](#sources), read there). They can differ: of 35 joints with anatomical grade 0 or I, more than 97 % had drawer grade 1 and none was stable ([NERY-RF](#sources), read there).',

@@ -1,7 +1,8 @@
-import { SOURCES, type Source } from '../sources.ts';
+import { isPublished, SOURCES, type SourceKey } from '../sources.ts';
 import { list, paragraphs } from './markdown.ts';
 import { findingsReference } from './reference-findings.ts';
 import { languageReference } from './reference-language.ts';
+import { KNOWN_TEXT, names, sourceLine } from './reference-sources.ts';
 
 /** The reference of the language for its users, as Markdown, made from the lexicon and the reader. Pure. */
 export function reference(): string {
@@ -15,13 +16,6 @@ export function reference(): string {
 }
 
 function sources(body: string): string {
-  const used = Object.entries<Source>(SOURCES).filter(([key]) => body.includes(key) && /^[A-Z]/.test(key));
-  return paragraphs(
-    '## Sources',
-    '*Read there* means that the figure or statement was read in the publication itself; *as another page reports it*, that only another page about it was read; *from memory*, that it is recalled and to be verified before it is relied on. *Common practice* has no publication behind it.',
-    list(used.map(([key, source]) => `**${key}**: ${sourceLine(source)}`)),
-  );
+  const used = (Object.keys(SOURCES) as SourceKey[]).filter((key) => isPublished(key) && names(body, key));
+  return paragraphs('## Sources', KNOWN_TEXT, list(used.map(sourceLine)));
 }
-
-const sourceLine = ({ citation, doi, pmid }: Source): string =>
-  [citation, ...(doi ? [`[doi:${doi}](https://doi.org/${doi})`] : []), ...(pmid ? [`PMID ${pmid}`] : [])].join(' ');

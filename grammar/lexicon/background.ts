@@ -162,6 +162,8 @@ export const BACKGROUND = [
   entry({
     ...asked,
     id: 'diabetes',
+    source: 'DOM16',
+    mark: 'read',
     kind: 'event',
     bare: 'present',
     word: 'diabetes',
@@ -181,7 +183,8 @@ export const BACKGROUND = [
     },
     order: 34,
     technique: 'Ask for type, treatment, years, and the newest HbA1c with its unit.',
-    meaning: 'Wound and infection risk after operation rise with HbA1c; neuropathy weighs at least as much.',
+    meaning:
+      'Infection after operation rises with HbA1c (HUMP14); in DOM16 neuropathy weighed more than HbA1c. The two disagree on its size.',
   }),
   entry({
     ...asked,

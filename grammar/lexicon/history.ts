@@ -39,7 +39,7 @@ export const HISTORY = [
     slots: { for: duration() },
     order: 11,
     technique: 'Ask for how long the complaint has lasted.',
-    meaning: 'Counts back from the visit; under six weeks is acute.',
+    meaning: 'Counts back from the visit; it dates an injury or a sudden onset that has no date of its own.',
   }),
   entry({
     ...practice,

@@ -84,7 +84,7 @@ export const IMAGES_IN_DETAIL = [
     },
     order: 74.5,
     technique: 'Angle and direction word; no sign, since authors use opposite signs.',
-    meaning: 'Minus is medial for one author and normal for another: only the word tells (KAZ07).',
+    meaning: 'Minus is medial for one author (KAZ07) and normal for another (SCHIP23): only the word tells.',
     source: 'KAZ07',
     mark: 'read',
   }),
@@ -106,7 +106,8 @@ export const IMAGES_IN_DETAIL = [
     },
     order: 73.5,
     technique: 'Length of the first against the second metatarsal, weight-bearing.',
-    meaning: 'Published studies disagree on whether length matters: PROT for, KAZ07 against in crossover toes.',
+    meaning:
+      'Published studies disagree on whether length matters: PROT and FLEI17 for, KAZ07 against in crossover toes.',
     source: 'PROT',
     mark: 'read',
   }),

@@ -9,6 +9,8 @@ export const IMAGING = [
   entry({
     ...film,
     id: 'view',
+    source: 'JFAS-WB',
+    mark: 'read',
     bare: 'incomplete',
     subjects: ['foot'],
     word: 'view',
@@ -64,7 +66,8 @@ export const IMAGING = [
     slots: { than: words({ longer: [], shorter: [] }), by: number('mm', 0, 30, true) },
     order: 73,
     technique: 'How far the metatarsal head lies beyond its neighbour.',
-    meaning: 'Published studies disagree on whether length matters: PROT for, KAZ07 against in crossover toes.',
+    meaning:
+      'Published studies disagree on whether length matters: PROT and FLEI17 for, KAZ07 against in crossover toes.',
     source: 'PROT',
     mark: 'read',
   }),
@@ -107,7 +110,7 @@ export const IMAGING = [
     order: 75,
     technique: 'State ray, extent, place and share of the width.',
     meaning:
-      'Most tears start laterally at the distal insertion. Nearly half of plates without symptoms look torn on ultrasound (GREGG06).',
+      'Most tears start laterally at the distal insertion (LINK16). Nearly half of plates without symptoms look torn on ultrasound (GREGG06).',
     source: 'GREGG06',
     mark: 'read',
   }),

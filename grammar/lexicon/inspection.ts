@@ -56,6 +56,8 @@ export const INSPECTION = [
     ...practice,
     ...ray,
     id: 'swelling',
+    source: 'COUGH11',
+    mark: 'from memory, to be verified',
     kind: 'sign',
     bare: 'present',
     word: 'swelling',

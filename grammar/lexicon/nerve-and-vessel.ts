@@ -65,13 +65,16 @@ export const NERVE_AND_VESSEL = [
   entry({
     ...vessel,
     id: 'toe-pressure',
+    source: 'IWGDF23',
+    mark: 'secondary',
     subjects: ['foot', 'ray'],
     word: 'toe-pressure',
     forms: ['toe pressure'],
     slots: { pressure: number('mmHg', 0, 300, true), on: date(['from']) },
     order: 96,
     technique: 'Cuff on the toe, mmHg.',
-    meaning: 'Under 30 mmHg healing is doubtful in the guidelines read; the local protocol decides.',
+    meaning:
+      'Under 30 mmHg healing is doubtful (IWGDF23 and other guidelines, as another page reports them); the local protocol decides.',
   }),
   entry({
     ...vessel,

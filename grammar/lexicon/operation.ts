@@ -62,7 +62,8 @@ export const OPERATION = [
     slots: { from: words(APPROACH) },
     order: 126,
     technique: 'Name the side of the foot from which the joint was reached.',
-    meaning: 'No trial has compared the approaches head to head; the later timetable follows the note itself.',
+    meaning:
+      'No trial that compares the approaches head to head was found; the later timetable follows the note itself.',
   }),
   entry({
     ...practice,

@@ -70,6 +70,8 @@ export const RAY = [
   entry({
     ...practice,
     id: 'extension',
+    source: 'COUGH11',
+    mark: 'from memory, to be verified',
     kind: 'sign',
     bare: 'present',
     sections: ['exam', 'stand'],
@@ -84,6 +86,8 @@ export const RAY = [
   entry({
     ...practice,
     id: 'overlap',
+    source: 'COUGH11',
+    mark: 'from memory, to be verified',
     kind: 'sign',
     bare: 'present',
     sections: ['exam', 'stand'],
@@ -113,7 +117,7 @@ export const RAY = [
     slots: { direction: words({ supinated: ['supination'], pronated: ['pronation'] }), degree: amount() },
     order: 64,
     technique: 'Look at the nail from the end of the toe.',
-    meaning: 'Supination tracks the anatomical grade, pronation does not.',
+    meaning: 'Supination tracks the anatomical grade, pronation does not (NERY15).',
     source: 'NERY15',
     mark: 'read',
   }),
@@ -198,7 +202,7 @@ export const RAY = [
     order: 100,
     technique: 'The clinical stage as the clinician states it, 0 to 4, for one ray.',
     meaning:
-      'A clinical stage is neither a drawer grade nor an anatomical grade. It runs from plantar pain without deformity (0) to fixed dislocation (4).',
+      'A clinical stage is neither a drawer grade nor an anatomical grade. It runs from plantar pain without deformity to fixed crossover toe (COUGH11); the rows of the table are from memory.',
     source: 'COUGH11',
     mark: 'read',
   }),

@@ -51,13 +51,16 @@ export const TREATMENT = [
   entry({
     ...shared,
     id: 'pad',
+    source: 'LEE14',
+    mark: 'read',
     subjects: ['ray', 'foot', 'patient'],
     word: 'met-pad',
     forms: ['pad', 'pads', 'met pads', 'metatarsal pad', 'metatarsal pads', 'met dome', 'metatarsal dome', 'dome pads'],
     slots: course,
     order: 111,
     technique: 'Place the pad near the metatarsal heads; published positions disagree, so judge by relief.',
-    meaning: 'Lowers the pressure under the painful head.',
+    meaning:
+      'Lowers the pressure under the forefoot (LEE14); where it sits best is disputed (PAD22 found no clear effect of place).',
   }),
   entry({
     ...shared,
@@ -110,13 +113,15 @@ export const TREATMENT = [
   entry({
     ...shared,
     id: 'anti-inflammatory',
+    source: 'LILUI24',
+    mark: 'read',
     subjects: ['patient'],
     word: 'anti-inflammatory',
     forms: ['anti inflammatories', 'nsaid', 'nsaids', 'ibuprofen', 'naproxen'],
     slots: course,
     order: 114,
     technique: 'Ask every risk first: ulcer or bleed, kidney, heart, anticoagulant, pregnancy, allergy.',
-    meaning: 'Eases pain for a time; does not stop deformity.',
+    meaning: 'Eases pain for a time; does not stop deformity (LILUI24).',
   }),
   entry({
     ...shared,

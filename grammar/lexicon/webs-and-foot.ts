@@ -17,7 +17,7 @@ export const WEBS_AND_FOOT = [
     order: 80,
     technique: 'Squeeze the metatarsal heads together while pressing the space from the sole.',
     meaning:
-      'Published accuracy disagrees (61 % sensitive against ultrasound in one series); not associated with plate grade.',
+      'Published accuracy disagrees: 61 % sensitive against ultrasound in one series (MAHA15), the most sensitive sign in another (PAST12). Not associated with plate grade (NERY15).',
     source: 'MAHA15',
     mark: 'read',
   }),

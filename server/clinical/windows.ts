@@ -1,10 +1,26 @@
-/** Times that the engine decides by, in days. All are common practice; the local protocol takes precedence. */
+import type { Sourced } from '../../grammar/lexicon/entry.ts';
 
-/** An injury or a dislocation is acute under six weeks, and old from then on. */
-export const ACUTE_DAYS = 42;
-/** A course without operation is judged from six weeks on. */
-export const COURSE_JUDGED_DAYS = 42;
-/** A course without operation is complete at twelve weeks. */
-export const COURSE_COMPLETE_DAYS = 84;
-/** No operation within three months of a steroid injection; the three months come from joint replacement (from memory). */
-export const STEROID_CLEAR_DAYS = 91;
+/** A time that the engine decides by. */
+export interface Window extends Sourced {
+  readonly days: number;
+}
+
+const practice = { source: 'common practice', mark: 'common practice' } as const;
+
+/** Times that the engine decides by, in days; the local protocol takes precedence. */
+export const WINDOWS = {
+  /** An injury or a dislocation is acute under six weeks, and old from then on. */
+  acute: { days: 42, ...practice },
+  /** A course without operation is judged from six weeks on. */
+  'course judged': { days: 42, ...practice },
+  /** A course without operation is complete at twelve weeks. */
+  'course complete': { days: 84, ...practice },
+  /** No operation within three months of a steroid injection; the three months come from joint replacement. */
+  'steroid clear': { days: 91, source: 'from memory', mark: 'from memory, to be verified' },
+} as const satisfies Readonly<Record<string, Window>>;
+export type WindowId = keyof typeof WINDOWS;
+
+export const ACUTE_DAYS = WINDOWS.acute.days;
+export const COURSE_JUDGED_DAYS = WINDOWS['course judged'].days;
+export const COURSE_COMPLETE_DAYS = WINDOWS['course complete'].days;
+export const STEROID_CLEAR_DAYS = WINDOWS['steroid clear'].days;

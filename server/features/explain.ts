@@ -1,6 +1,6 @@
 import type { Entry, Mark, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
 import { entryOf, type FindingId } from '../../grammar/lexicon/index.ts';
-import { SOURCES, type Source, type SourceKey } from '../../grammar/sources.ts';
+import { identifiers, SOURCES, type SourceKey, studyText } from '../../grammar/sources.ts';
 import { listed, paragraphs } from './describe.ts';
 
 /** What only explains; the server loads it with the first hover or completion, as a bundle of its own. */
@@ -69,7 +69,7 @@ function describeSlot(slot: Slot): string {
 /** `*Source.* NERY15: Nery C et al. ... (read in the publication)`. */
 export function cite(source: SourceKey, mark: Mark): string {
   if (source === 'common practice' || source === 'from memory') return `*Source.* ${SOURCES[source].citation}`;
-  const { citation, doi, pmid }: Source = SOURCES[source];
-  const found = doi ? ` doi:${doi}` : pmid ? ` PMID ${pmid}` : '';
-  return `*Source.* ${source}: ${citation}${found} (${MARKS[mark]})`;
+  const [found] = identifiers(SOURCES[source]);
+  const known = [studyText(SOURCES[source]), MARKS[mark]].filter((part) => part !== '').join('; ');
+  return `*Source.* ${source}: ${SOURCES[source].citation}${found ? ` ${found}` : ''} (${known})`;
 }

@@ -105,7 +105,7 @@ describe('KAZ07 (read): of 169 crossover toes 112 had a positive drawer', () => 
   it('and metatarsal length, on which KAZ07 and PROT disagree, moves nothing', () => {
     for (const by of ['3 mm', '6 mm', '9 mm'])
       expect(stageOf(`2nd tender plate, drawer 1\nxray wb; 2nd longer ${by}`)).toBe('1');
-    expect(meaningOf('protrusion')).toMatch(/PROT for, KAZ07 against/);
+    expect(meaningOf('protrusion')).toMatch(/PROT and FLEI17 for, KAZ07 against/);
   });
 });
 

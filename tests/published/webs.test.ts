@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { LEXICON } from '../../grammar/lexicon/index.ts';
-import { SOURCES, type Source } from '../../grammar/sources.ts';
 import { CAUTIONS } from '../../server/clinical/cautions.ts';
-import { PATH_ROWS } from '../../server/clinical/path-rows.ts';
 import { RULES } from '../../server/clinical/rules/index.ts';
 import { lastVisit, rayOf, stageOf } from '../clinical/note.ts';
 
@@ -43,7 +41,7 @@ describe('MAHA15 (read): one foot of 54 was negative on ultrasound', () => {
     expect(meaningOf('squeeze')).not.toMatch(/100 %/);
   });
   it('the click was 61 % sensitive there, and is called disputed', () => {
-    expect(meaningOf('click')).toMatch(/disagrees \(61 % sensitive/);
+    expect(meaningOf('click')).toMatch(/disagrees: 61 % sensitive/);
   });
 });
 
@@ -78,33 +76,5 @@ describe('REIS89 (from memory): dislocation after repeated local steroid', () =>
     expect(CAUTIONS['no steroid at an unstable joint']).toMatch(/REIS89, from memory/);
     expect(meaningOf('steroid')).toMatch(/REIS89, from memory/);
     expect(RULES.find(({ code }) => code === 'steroid-unstable')?.mark).toBe('from memory, to be verified');
-  });
-});
-
-describe('every sourced thing', () => {
-  const all = [...LEXICON, ...RULES, ...PATH_ROWS];
-  it('that was read or is secondary names a publication, and practice names itself', () => {
-    for (const { source, mark } of all) {
-      const published = source !== 'common practice' && source !== 'from memory';
-      if (mark === 'read' || mark === 'secondary') expect([source, published]).toEqual([source, true]);
-      if (mark === 'common practice' || source === 'common practice')
-        expect([source, mark]).toEqual(['common practice', 'common practice']);
-    }
-  });
-  it('quotes keys that exist in the bibliography', () => {
-    const texts = [
-      ...LEXICON.map(({ meaning }) => meaning),
-      ...Object.values(CAUTIONS),
-      ...RULES.flatMap(({ what, why, instead }) => [what, why, instead]),
-    ].join(' ');
-    const keys = texts.match(/\b[A-Z]{3,}(?:-?\d{2}[A-Z]?|-RF)\b/g) ?? [];
-    expect(keys.length).toBeGreaterThan(5);
-    for (const key of keys) expect(Object.keys(SOURCES)).toContain(key);
-  });
-  it('has identifiers of the right form', () => {
-    for (const { doi = '10.1000/x', pmid = '1' } of Object.values(SOURCES) as Source[]) {
-      expect(doi).toMatch(/^10\.\d{4,}\/\S+$/);
-      expect(pmid).toMatch(/^\d{1,8}$/);
-    }
   });
 });
