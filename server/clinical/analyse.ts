@@ -7,6 +7,7 @@ import { statedRays } from './gates.ts';
 import { settled, shown, weighed } from './local-severity.ts';
 import { withLocalWindows } from './local-windows.ts';
 import { nextStep } from './next-step.ts';
+import { once } from './once.ts';
 import { readHeaderFacts, readVisitFacts } from './read-facts.ts';
 import { READING_MESSAGES, readingReport, readingReports, unreadRedFlags } from './reading-reports.ts';
 import type { Rule, RuleView } from './rules/define-rule.ts';
@@ -57,7 +58,8 @@ function analyseRays(visit: VisitFacts, before: EpisodeState, context: Context):
   return statedRays(visit).map(({ side, ray }) => {
     const view = { visit, before, header, side, ray, settings };
     const stage = stageRay(view);
-    return { ...stage, next: withLocalWindows(nextStep(view, stage), settings) };
+    const next = once(() => withLocalWindows(nextStep(view, stage), settings));
+    return Object.defineProperty(stage, 'next', { get: next, enumerable: true, configurable: true }) as RayAnalysis;
   });
 }
 

@@ -20,6 +20,7 @@ import type {
   Verbatim,
   VisitFacts,
 } from './facts.ts';
+import { once } from './once.ts';
 import { PANELS } from './panels.ts';
 import { NO_SETTINGS, type Settings } from './settings.ts';
 
@@ -55,7 +56,7 @@ export function readVisitFacts(
   const visit = lines[0]?.header;
   const known = visit?.is === 'visit' ? visit : undefined;
   const drawerScale = header.drawerScale ?? settings.drawerScale;
-  const reader = new FactReader(known?.side, drawerScale, namedRays(lines), settings.panels);
+  const reader = new FactReader(known?.side, drawerScale, once(() => namedRays(lines)), settings.panels);
   let heading: HeadingNode = {};
   lines.forEach((line, at) => {
     if (line.heading)
@@ -100,13 +101,13 @@ class FactReader {
   carried = false;
   private readonly visitSide: Side | 'both' | undefined;
   private readonly scale: HeaderFacts['drawerScale'];
-  private readonly named: ReadonlySet<Ray>;
+  private readonly named: () => ReadonlySet<Ray>;
   private readonly panels: Settings['panels'];
 
   constructor(
     visitSide: Side | 'both' | undefined,
     scale: HeaderFacts['drawerScale'],
-    named: ReadonlySet<Ray>,
+    named: () => ReadonlySet<Ray>,
     panels: Settings['panels'],
   ) {
     this.visitSide = visitSide;
@@ -138,9 +139,15 @@ class FactReader {
     if (sides.length === 0) causes.push({ why: 'no side', text: '', ...spanOf(node.word) });
     if (overlapsWhich(node, subjects)) causes.push({ why: 'which toe', text: '', ...spanOf(node.word) });
     for (const cause of causes) this.report(node, cause, at);
-    for (const [slot, { causes }] of Object.entries(node.slots))
-      for (const cause of causes) this.report(node, cause, at, slot);
-    const slots = Object.fromEntries(Object.entries(node.slots).map(([slot, span]) => [slot, at(span)]));
+    const slots: Record<string, Place> = {};
+    let clear = causes.length === 0;
+    for (const slot of Object.keys(node.slots)) {
+      const read = node.slots[slot];
+      if (!read) continue;
+      slots[slot] = at(read);
+      if (read.causes.length > 0) clear = false;
+      for (const cause of read.causes) this.report(node, cause, at, slot);
+    }
     const place = { place: at(node), word: at(node.word), slots };
     const base = { statement, section: node.section, quotes: node.quotes.map(({ text }) => text), causes };
     const { values, unclear } = this.values(node);
@@ -157,7 +164,7 @@ class FactReader {
           this.facts.push(factOf(base, where, { finding: node.id, status: node.status, values, unclear }, origin));
         }
       }
-    return causes.length === 0 && Object.values(node.slots).every((slot) => slot.causes.length === 0);
+    return clear;
   }
 
   private panel(base: Base & Where, place: Omit<AnyFact['origin'], 'kind'>): void {
@@ -202,7 +209,7 @@ class FactReader {
   private expand(subject: SubjectNode): Subject[] {
     if (subject.at === 'webs') return subject.webs.map((web) => ({ at: 'web', web }));
     if (subject.at === 'others')
-      return LESSER_RAYS.filter((ray) => !this.named.has(ray)).map((ray) => ({ at: 'ray', ray }));
+      return LESSER_RAYS.filter((ray) => !this.named().has(ray)).map((ray) => ({ at: 'ray', ray }));
     const part = subject.part ? { part: subject.part } : {};
     return subject.rays.map((ray) => ({ at: 'ray', ray, ...part }));
   }

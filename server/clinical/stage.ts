@@ -4,12 +4,16 @@ import { clearFacts } from './answers.ts';
 import { type DecidingFindings, decidingFindings, STEPS, supporting } from './deciding.ts';
 import type { AnyFact } from './facts.ts';
 import { footSensation, GATES, type GateView, isStatedPainless } from './gates.ts';
+import { once } from './once.ts';
 import { redFlagOf } from './red-flags.ts';
 import { type Deciding, type Possible, rowFor, type Verdict, worlds } from './staging-rows.ts';
 
 export type RayStage = Omit<RayAnalysis, 'next'>;
 
-/** Stages one lesser ray of one visit: gates first, then the decision list over every world that the findings allow. */
+/**
+ * Stages one lesser ray of one visit: gates first, then the decision list over every world that the findings allow. The
+ * outcome is computed at once, its argument (evidence, missing steps, assumptions) when it is asked for.
+ */
 export function stageRay(view: GateView): RayStage {
   const { visit, side, ray } = view;
   const deciding = decidingFindings(visit, side, ray);
@@ -20,17 +24,31 @@ export function stageRay(view: GateView): RayStage {
   const shown = decided.rows.includes('dislocated') || decided.rows.includes('overlap');
   const outcome = closed ?? (painless && !shown ? withoutSymptoms(deciding.possible) : decided.outcome);
   const gated = outcome.is === 'not applicable';
+  const { source, mark } = gated ? PRACTICE : decided;
+  const argued = once(() => (gated ? [] : evidence(view, deciding, decided)));
+  const open = outcome.is === 'span' || outcome.is === 'cannot stage';
+  const asked = once(() => (open ? missingSteps(deciding.possible) : []));
+  const taken = once(() => (gated ? [] : [...deciding.assumptions, ...assumed(view), ...unread(view)]));
   return {
     side,
     ray,
     outcome,
-    ...(gated ? PRACTICE : { source: decided.source, mark: decided.mark }),
+    source,
+    mark,
     labels: labels(view, deciding, outcome, painless),
     ...statedStage(view),
-    evidence: gated ? [] : evidence(view, deciding, decided),
-    missing: outcome.is === 'span' || outcome.is === 'cannot stage' ? missingSteps(deciding.possible) : [],
-    assumptions: gated ? [] : [...deciding.assumptions, ...assumed(view), ...unread(view)],
-    statements: statementsOf(view),
+    get evidence() {
+      return argued();
+    },
+    get missing() {
+      return asked();
+    },
+    get assumptions() {
+      return taken();
+    },
+    get statements() {
+      return statementsOf(view);
+    },
   };
 }
 

@@ -36,7 +36,7 @@ export class Blocks {
 
   constructor(text: string, read: LineReader) {
     this.read = read;
-    const lines = splitLines(text).map(read);
+    const lines = sharing(splitLines(text), read);
     this.blocks = cut(lines, (index) => opensVisit(lines[index]?.text ?? ''), true);
     this.firsts = new Int32Array(this.blocks.length + 1);
     this.sumFrom(0);
@@ -122,6 +122,16 @@ export class Blocks {
       this.firsts[index + 1] = next;
     }
   }
+}
+
+/** Equal lines of a text are read once. Unlike the reader's memory, this one needs no limit: the blocks hold every line anyway. */
+function sharing(texts: readonly string[], read: LineReader): LineSyntax[] {
+  const known = new Map<string, LineSyntax>();
+  return texts.map((text) => {
+    const syntax = known.get(text) ?? read(text);
+    known.set(text, syntax);
+    return syntax;
+  });
 }
 
 /** Cuts lines before each one that opens a visit. With a header, the first piece holds what stands before any visit. */
