@@ -126,11 +126,25 @@ export interface Match {
 const partsAt = (item: Item | undefined): readonly string[] | undefined =>
   item?.is === 'word' ? item.parts : item?.is === 'other' ? [item.text] : undefined;
 
+/** What the items of the line that is being read spell: each word is looked up once, however often the reader looks at it. */
+let lookedUp: { readonly items: readonly Item[]; readonly matches: (readonly Match[] | undefined)[] } | undefined;
+
 /** The forms that the items at `start` spell, longest first; empty for an unknown word. */
-export function matchesAt(items: readonly Item[], start: number): Match[] {
+export function matchesAt(items: readonly Item[], start: number): readonly Match[] {
+  if (lookedUp?.items !== items) lookedUp = { items, matches: [] };
+  const { matches } = lookedUp;
+  const known = matches[start];
+  if (known) return known;
+  const found = lookUp(items, start);
+  matches[start] = found;
+  return found;
+}
+
+const NOTHING: readonly Match[] = [];
+function lookUp(items: readonly Item[], start: number): readonly Match[] {
   const first = partsAt(items[start])?.[0];
   const candidates = first === undefined ? undefined : formIndex().get(first);
-  if (!candidates) return [];
+  if (!candidates) return NOTHING;
   const found: Match[] = [];
   for (const form of candidates) {
     const next = endOf(items, start, form.parts);

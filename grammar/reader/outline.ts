@@ -1,6 +1,6 @@
 import { EmbeddedActionsParser, type IOrAlt, type IToken, Lexer } from 'chevrotain';
 import type { PartialDate } from '../values.ts';
-import type { Item } from './items.ts';
+import type { Item, ItemOf } from './items.ts';
 import * as t from './tokens.ts';
 
 const end = (token: IToken): number => token.startOffset + token.image.length;
@@ -99,9 +99,16 @@ export class OutlineParser extends EmbeddedActionsParser {
 const touches = (left: IToken | undefined, right: IToken | undefined): boolean =>
   left !== undefined && right !== undefined && end(left) === right.startOffset;
 
-const word = (token: IToken): Item => ({ is: 'word', text: token.image, parts: partsOf(token.image), ...span(token) });
+/** Written out, as most of a line is words: a spread costs more than the rest of the item. */
+const word = (token: IToken): ItemOf<'word'> => ({
+  is: 'word',
+  text: token.image,
+  parts: partsOf(token.image),
+  start: token.startOffset,
+  end: end(token),
+});
 const coded = (token: IToken): Item => ({
-  ...(word(token) as Extract<Item, { is: 'word' }>),
+  ...word(token),
   parts: token.image.toLowerCase().split(/[ -]/),
 });
 const other = (token: IToken): Item => ({ is: 'other', text: token.image, ...span(token) });
@@ -182,8 +189,10 @@ const SPOKEN_BREAKS: Readonly<Record<string, 'statement' | 'segment'>> = {
   'full stop': 'statement',
   comma: 'segment',
 };
+const SPOKEN_BREAK = new RegExp(Object.keys(SPOKEN_BREAKS).join('|').replaceAll(' ', '\\s+'), 'i');
 /** A dictated break is a break. A bare `stop` is none: it may be an order (`stop tape`). */
-function withSpokenBreaks(items: readonly Item[]): Item[] {
+function withSpokenBreaks(items: Item[], line: string): Item[] {
+  if (!SPOKEN_BREAK.test(line)) return items;
   const list: Item[] = [];
   for (let i = 0; i < items.length; i++) {
     const [first, second] = [items[i] as Item, items[i + 1]];
@@ -216,5 +225,5 @@ function ready(): Engine {
 export function outline(text: string): Item[] {
   const { lexer, parser } = ready();
   parser.input = lexer.tokenize(text).tokens;
-  return withSpokenBreaks(parser.line());
+  return withSpokenBreaks(parser.line(), text);
 }

@@ -19,12 +19,12 @@ export function applyReach(statements: readonly StatementDraft[]): void {
       farPartReach(segment, before);
       directionReach(segment);
       distancingReach(segment, before);
-      if (unused && segment[0]?.is === 'subject') findings(segment)[0]?.causes.push(unused);
+      const drafts = findings(segment);
+      if (unused && segment[0]?.is === 'subject') drafts[0]?.causes.push(unused);
       if (segment.length > 0) unused = unusedSubject(segment);
-      for (const draft of findings(segment))
-        if (trailing && draft.subject?.start === trailing.start) draft.causes.push(trailing);
+      for (const draft of drafts) if (trailing && draft.subject?.start === trailing.start) draft.causes.push(trailing);
       trailing = loneSubjects(segment, by === 'subject' ? before : undefined) ?? trailing;
-      before = findings(segment).at(-1) ?? before;
+      before = drafts.at(-1) ?? before;
     }
     // `tender 3rd, 4th`: a subject that closes the statement may belong to the list of the finding before it.
     if (unused && before?.subject && before.subject.start > before.word.end) before.causes.push(unused);
@@ -44,8 +44,11 @@ function segments(elements: readonly Element[]): Segment[] {
   }
   return list;
 }
-const findings = (elements: readonly Element[]): Draft[] =>
-  elements.flatMap((element) => (element.is === 'finding' ? [element.draft] : []));
+function findings(elements: readonly Element[]): Draft[] {
+  const drafts: Draft[] = [];
+  for (const element of elements) if (element.is === 'finding') drafts.push(element.draft);
+  return drafts;
+}
 
 const BIND_BACK = new Set<string>([
   ...closed.NO,
@@ -169,8 +172,8 @@ const isLocal = ({ entry }: Draft): boolean => entry?.kind === 'sign' && !entry.
 
 /** A distancing word reaches its whole segment and, alone in it, the finding before. */
 function distancingReach(segment: readonly Element[], before: Draft | undefined): void {
+  if (!segment.some(({ is }) => is === 'distancing')) return;
   const causes = segment.flatMap((element): Cause[] => (element.is === 'distancing' ? [element.cause] : []));
-  if (causes.length === 0) return;
   const here = findings(segment);
   for (const draft of here.length > 0 ? here : before ? [before] : []) draft.causes.push(...causes);
 }

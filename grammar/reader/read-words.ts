@@ -27,8 +27,10 @@ const take: Taker = (binder, match, index) => TAKERS.some((taker) => taker(binde
 const takeValue: Taker = (binder, { form, next }, index) => {
   const draft = binder.current;
   if (!draft || draft.id === 'panel' || binder.before.length > 0) return false;
+  const claims = form.values.get(draft.id);
+  if (!claims) return false;
   const open = new Map(binder.openSlots());
-  const claim = form.values.get(draft.id)?.find(({ slot }) => open.has(slot));
+  const claim = claims.find(({ slot }) => open.has(slot));
   if (!claim || (claim.slot === 'scale' && binder.roles.at(-1)?.slot !== 'scale')) return false;
   const at = binder.span(index, next);
   const goesOn = matchesAt(binder.items, next).some((after) =>
