@@ -1,6 +1,7 @@
-import type { NoteAnalysis } from '../clinical/analyse.ts';
-import { analyseNote } from '../clinical/analyse.ts';
+import { type LineReader, rememberingReader } from '../../grammar/remembering-reader.ts';
+import { foldNote } from '../clinical/analyse.ts';
 import type { Report } from '../clinical/analysis.ts';
+import type { Settings } from '../clinical/settings.ts';
 import type { Run } from './command.ts';
 import { JsonList } from './json-list.ts';
 import { NoteSettings } from './note-settings.ts';
@@ -32,9 +33,10 @@ export const check: Run = async (invocation, terminal) => {
   const { paths, format, today } = invocation;
   const settings = new NoteSettings(invocation, terminal);
   const list = new JsonList(terminal);
+  const read = rememberingReader(REMEMBERED);
   const counts: Counts = { notes: 0, error: 0, warning: 0, hint: 0 };
   const failed = await eachNote(paths, terminal, async ({ file, text }) => {
-    const reports = checkedReports(file, analyseNote(text, today, settings.of(file)));
+    const reports = checkedReports(file, text, { today, settings: settings.of(file), read });
     counts.notes++;
     for (const { severity } of reports) counts[severity]++;
     if (format === 'json') await list.add(reports);
@@ -46,12 +48,21 @@ export const check: Run = async (invocation, terminal) => {
   return counts.error + counts.warning > 0 ? 1 : 0;
 };
 
-function checkedReports(file: string, { headerReports, visits }: NoteAnalysis): Checked[] {
-  const place = (firstLine: number) => (report: Report) => checkedReport(file, firstLine, report);
-  const reports = [
-    ...headerReports.map(place(0)),
-    ...visits.flatMap(({ firstLine, analysis }) => analysis.reports.map(place(firstLine))),
-  ];
+/** Lines that are remembered over all the notes of one run. */
+const REMEMBERED = 20_000;
+
+interface How {
+  readonly today: string;
+  readonly settings: Settings;
+  readonly read: LineReader;
+}
+function checkedReports(file: string, text: string, how: How): Checked[] {
+  const reports: Checked[] = [];
+  const add = (firstLine: number, list: readonly Report[]) => {
+    for (const report of list) reports.push(checkedReport(file, firstLine, report));
+  };
+  const { headerReports } = foldNote(text, how, ({ firstLine, analysis }) => add(firstLine, analysis.reports));
+  add(0, headerReports);
   return reports.sort((a, b) => a.line - b.line || a.column - b.column);
 }
 

@@ -1,4 +1,5 @@
 import { opensVisit, readLine } from '../../grammar/read-line.ts';
+import type { LineReader } from '../../grammar/remembering-reader.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Context, RayAnalysis, Report, VisitAnalysis } from './analysis.ts';
 import { type EpisodeState, foldVisit, NO_EPISODE } from './episode.ts';
@@ -127,11 +128,22 @@ export interface NoteAnalysis {
   readonly lines: readonly string[];
   readonly header: HeaderFacts;
   readonly headerReports: readonly Report[];
-  readonly visits: readonly {
-    readonly firstLine: number;
-    readonly syntax: readonly LineSyntax[];
-    readonly analysis: VisitAnalysis;
-  }[];
+  readonly visits: readonly AnalysedVisit[];
+}
+
+/** A visit with the line of the file on which it starts. */
+export interface AnalysedVisit {
+  readonly firstLine: number;
+  readonly syntax: readonly LineSyntax[];
+  readonly analysis: VisitAnalysis;
+}
+
+interface Folding {
+  readonly today: string;
+  readonly settings: Settings;
+  readonly rules?: readonly Rule[];
+  /** Notes of one clinic repeat each other's lines: a reader that remembers them saves most of the reading. */
+  readonly read?: LineReader;
 }
 
 /** A whole note at once, for the command line and tests; the editor keeps visits apart and analyses what changed. */
@@ -141,16 +153,27 @@ export function analyseNote(
   settings: Settings = NO_SETTINGS,
   rules: readonly Rule[] = RULES,
 ): NoteAnalysis {
+  const visits: AnalysedVisit[] = [];
+  return { ...foldNote(text, { today, settings, rules }, (visit) => visits.push(visit)), visits };
+}
+
+/** Analyses a note visit by visit and hands each over, so that only what the taker keeps stays in memory. */
+export function foldNote(
+  text: string,
+  { today, settings, rules = RULES, read = readLine }: Folding,
+  take: (visit: AnalysedVisit) => void,
+): Omit<NoteAnalysis, 'visits'> {
   const lines = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r/);
   const starts = lines.flatMap((line, i) => (opensVisit(line) ? [i] : []));
-  const { header, reports } = analyseHeader(lines.slice(0, starts[0] ?? lines.length).map(readLine), settings);
+  const { header, reports } = analyseHeader(lines.slice(0, starts[0] ?? lines.length).map(read), settings);
+  const hidden = new Set<string>();
   let before = NO_EPISODE;
-  const visits = starts.map((firstLine, i) => {
-    const syntax = lines.slice(firstLine, starts[i + 1] ?? lines.length).map(readLine);
+  starts.forEach((firstLine, i) => {
+    const syntax = lines.slice(firstLine, starts[i + 1] ?? lines.length).map(read);
     const analysis = analyseVisit(syntax, before, { today, header, settings }, rules);
     before = analysis.after;
-    return { firstLine, syntax, analysis };
+    for (const code of analysis.hidden) hidden.add(code);
+    take({ firstLine, syntax, analysis });
   });
-  const hidden = new Set(visits.flatMap(({ analysis }) => analysis.hidden));
-  return { lines, header, headerReports: [...reports, ...unusedAllowances(header, hidden, settings)], visits };
+  return { lines, header, headerReports: [...reports, ...unusedAllowances(header, hidden, settings)] };
 }

@@ -2,19 +2,21 @@ import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { AnyFact } from './facts.ts';
 
 type ByFinding = ReadonlyMap<FindingId, readonly AnyFact[]>;
-/** Facts by finding, kept as long as their list: the core asks some fifty times a visit. */
-const indexes = new WeakMap<readonly AnyFact[], ByFinding>();
+/**
+ * Facts by finding of the list that was asked last: the core asks some hundred times of one visit, then of the next. A weak
+ * map over all lists would keep every visit of a note until the next full collection.
+ */
+let indexed: { readonly facts: readonly AnyFact[]; readonly index: ByFinding } | undefined;
 
 function indexOf(facts: readonly AnyFact[]): ByFinding {
-  const known = indexes.get(facts);
-  if (known) return known;
+  if (indexed?.facts === facts) return indexed.index;
   const index = new Map<FindingId, AnyFact[]>();
   for (const fact of facts) {
     const list = index.get(fact.finding);
     if (list) list.push(fact);
     else index.set(fact.finding, [fact]);
   }
-  indexes.set(facts, index);
+  indexed = { facts, index };
   return index;
 }
 

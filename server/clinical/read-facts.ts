@@ -56,7 +56,12 @@ export function readVisitFacts(
   const visit = lines[0]?.header;
   const known = visit?.is === 'visit' ? visit : undefined;
   const drawerScale = header.drawerScale ?? settings.drawerScale;
-  const reader = new FactReader(known?.side, drawerScale, once(() => namedRays(lines)), settings.panels);
+  const reader = new FactReader(
+    known?.side,
+    drawerScale,
+    once(() => namedRays(lines)),
+    settings.panels,
+  );
   let heading: HeadingNode = {};
   lines.forEach((line, at) => {
     if (line.heading)

@@ -1,6 +1,6 @@
 import { opensVisit } from '../../grammar/read-line.ts';
+import type { LineReader } from '../../grammar/remembering-reader.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
-import type { LineReader } from './line-reader.ts';
 
 /** Zero-based; characters are UTF-16 units, as in the protocol. */
 export interface Position {

@@ -1,10 +1,10 @@
+import type { LineReader } from '../../grammar/remembering-reader.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Report, VisitAnalysis } from '../clinical/analysis.ts';
 import type { HeaderFacts } from '../clinical/facts.ts';
 import { NO_SETTINGS, type Settings } from '../clinical/settings.ts';
 import { type Block, Blocks, type Range } from './blocks.ts';
 import { type Analyser, type Counts, Episode } from './episode.ts';
-import type { LineReader } from './line-reader.ts';
 
 export interface Change {
   /** Missing where the whole text is replaced. */

@@ -1,5 +1,5 @@
+import { rememberingReader } from '../../grammar/remembering-reader.ts';
 import { analyseHeader, analyseVisit, unusedAllowances } from '../clinical/analyse.ts';
-import { rememberingReader } from './line-reader.ts';
 import type { Workshop } from './note.ts';
 import { isolated } from './unchecked.ts';
 

@@ -1,5 +1,5 @@
-import { readLine } from '../../grammar/read-line.ts';
-import type { LineSyntax } from '../../grammar/syntax.ts';
+import { readLine } from './read-line.ts';
+import type { LineSyntax } from './syntax.ts';
 
 export type LineReader = (text: string) => LineSyntax;
 
