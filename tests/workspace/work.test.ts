@@ -75,14 +75,14 @@ describe('the work that an edit causes', () => {
     expect(work.visits).toBe(20);
   });
 
-  test('grows in proportion when a note is opened', () => {
+  test('is each visit once, and each distinct line once, when a note is opened', () => {
     const works = [50, 100].map((visits) => {
       const { shop, work } = countingWorkshop();
       openNote(longNote(visits), shop).settle();
-      return work;
+      return { ...work, distinct: new Set(longNote(visits).split('\n')).size };
     });
     expect(works.map(({ visits }) => visits)).toEqual([50, 100]);
-    expect(works[1]!.lines - works[0]!.lines).toBe(50 * 18);
+    for (const { lines, distinct } of works) expect(lines).toBe(distinct);
   });
 
   test('is not forgotten when an earlier visit changes while later ones still wait', () => {
