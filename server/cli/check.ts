@@ -49,7 +49,7 @@ export const check: Run = async (invocation, terminal) => {
 };
 
 /** Lines that are remembered over all the notes of one run. */
-const REMEMBERED = 20_000;
+const REMEMBERED = 8_000;
 
 interface How {
   readonly today: string;

@@ -1,22 +1,28 @@
+import { execFile } from 'node:child_process';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
 import { now } from './editor.mjs';
 import { HEADER_LINES, noteLines, VISIT_LINES } from './generator.mjs';
 import { median, summary } from './statistics.mjs';
 
-/** Bundles the reader and the analysis alone, as the product does, and loads them into this process. */
-export async function loadCore(root, cache) {
+const CORE = [
+  "export { readLine } from './grammar/read-line.ts';",
+  "export { analyseHeader, analyseVisit } from './server/clinical/analyse.ts';",
+  "export { NO_EPISODE } from './server/clinical/episode.ts';",
+];
+const SERVICE = [
+  "export { OpenNote } from './server/workspace/note.ts';",
+  "export { workshop } from './server/workspace/workshop.ts';",
+  "export { diagnostics } from './server/features/diagnostics.ts';",
+];
+
+/** Bundles some modules as the product does; returns the bundle's path. */
+async function bundled(root, outfile, exports) {
   const { build } = createRequire(join(root, 'package.json'))('esbuild');
-  const outfile = join(cache, 'core.cjs');
   await build({
-    stdin: {
-      contents:
-        "export { readLine } from './grammar/read-line.ts';\n" +
-        "export { analyseHeader, analyseVisit } from './server/clinical/analyse.ts';\n" +
-        "export { NO_EPISODE } from './server/clinical/episode.ts';\n",
-      resolveDir: root,
-      loader: 'ts',
-    },
+    stdin: { contents: exports.join('\n'), resolveDir: root, loader: 'ts' },
     outfile,
     bundle: true,
     platform: 'node',
@@ -24,7 +30,19 @@ export async function loadCore(root, cache) {
     format: 'cjs',
     logLevel: 'error',
   });
-  return createRequire(import.meta.url)(outfile);
+  return outfile;
+}
+
+/** The reader and the analysis alone, loaded into this process. */
+export const loadCore = async (root, cache) =>
+  createRequire(import.meta.url)(await bundled(root, join(cache, 'core.cjs'), CORE));
+
+/** Our own service in a process of its own, as the peers are measured: the first full pass, then one character at a time. */
+export async function serviceSpeed(root, cache, visits) {
+  const bundle = await bundled(root, join(cache, 'service.cjs'), SERVICE);
+  const script = fileURLToPath(new URL('service.mjs', import.meta.url));
+  const { stdout } = await promisify(execFile)(process.execPath, [script, bundle, String(visits)]);
+  return JSON.parse(stdout);
 }
 
 /** What one line costs to read and one visit to analyse, in µs, without a server, without a cache, once compiled. */

@@ -15,7 +15,7 @@ export const machine = () => {
 };
 
 /** Every figure of a run, in the order in which it is read. */
-export function rows({ small, large, heap, cold, core, bundle, command, peers, scanner }) {
+export function rows({ small, large, heap, cold, core, bundle, command, folders, service, peers, scanner }) {
   const [at1, at10] = [`${small.visits} visits`, `${large.visits} visits`];
   const ratio = large.edits.p50 / small.edits.p50;
   const kept = small.memory.after.resident - small.memory.before.resident;
@@ -89,25 +89,71 @@ export function rows({ small, large, heap, cold, core, bundle, command, peers, s
     row('server bundle', 'KB', bundle / 1_000, 450),
     row('reading a line, no cache', 'µs', core.line, 25),
     row('analysing a visit of 20 lines, median', 'µs', core.visit.p50, 300, `p99 ${core.visit.p99.toFixed(0)}`),
-    row('`forefoot check` of one note, cold', 'ms', command?.one, undefined, command ? '' : 'no dist/cli.js'),
-    row('`forefoot check`, each further note', 'MB/s', command?.warm, undefined, command ? '' : 'no dist/cli.js'),
-    ...peerRows(peers),
+    row('`forefoot check` of one note of 1,000 visits, cold', 'ms', command?.one, 600, command ? '' : 'no dist/cli.js'),
+    row(
+      '  each further note, per MB',
+      'ms',
+      command && 1_000 / command.warm,
+      333,
+      command && `${command.warm.toFixed(1)} MB/s`,
+    ),
+    ...folderRows(folders),
+    ...serviceRows(service),
+    ...peerRows(peers, service),
     row('hand-written scanner that understands nothing', 'MB/s', scanner, undefined, 'the limit'),
   ];
 }
 
-const peerRows = (peers) =>
+function folderRows(folders) {
+  if (!folders) return [row('`forefoot check` of a folder', 's', undefined, undefined, 'no dist/cli.js')];
+  const [small, large] = folders;
+  return [
+    row(
+      `\`forefoot check\` of a folder of ${large.notes} notes of 10 visits`,
+      's',
+      large.took / 1_000,
+      undefined,
+      `${(large.bytes / 1e6).toFixed(1)} MB, ${(large.bytes / 1e3 / large.took).toFixed(1)} MB/s`,
+    ),
+    row(
+      `  most memory, against a folder of ${small.notes}`,
+      'times',
+      large.resident / small.resident,
+      2,
+      `${large.resident.toFixed(0)} MB against ${small.resident.toFixed(0)} MB`,
+    ),
+  ];
+}
+
+const serviceRows = ({ full, warm, half, edit, bytes, reports, resident }) => [
+  row('our service, full pass', 'ms', full, undefined, `${(bytes / 1e6).toFixed(2)} MB, ${reports} reports`),
+  row('  the same, once compiled', 'ms', warm, undefined),
+  row('  with every second line broken, against whole ones', 'times', half / warm, 4),
+  row('  after one character', 'ms', edit, undefined, `${resident.toFixed(0)} MB resident`),
+];
+
+/** How our full pass and our edit must compare with each peer's, as a share of theirs. */
+const SHARES = {
+  'vscode-json-languageservice': { full: 1, edit: 0.01 },
+  'yaml-language-server': { full: 0.1, edit: 0.01 },
+};
+
+const peerRows = (peers, own) =>
   Object.entries(peers).flatMap(([name, peer]) => {
     if (peer.failed) return [row(name, 'ms', undefined, undefined, peer.failed)];
+    const goal = SHARES[name];
     const size = `${(peer.bytes / 1e6).toFixed(2)} MB${peer.checks ? '' : '; its schema was NOT applied'}`;
     return [
       row(`${name}, same notes, full pass`, 'ms', peer.full, undefined, size),
       row('  after one character', 'ms', peer.edit, undefined, `${peer.resident.toFixed(0)} MB resident`),
+      row('  our full pass against it', 'times', own.full / peer.full, goal?.full),
+      row('  our edit against it', 'times', own.edit / peer.edit, goal?.edit),
     ];
   });
 
 const figure = ({ value, unit }) => {
   if (value === undefined) return '-';
+  if (value > 0 && value < 0.01) return `${value.toPrecision(2)} ${unit}`;
   const digits = value >= 100 || unit === 'KB' ? 0 : value >= 10 ? 1 : 2;
   return `${value.toFixed(digits)} ${unit}`;
 };

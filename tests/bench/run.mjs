@@ -2,12 +2,12 @@
 import { copyFileSync, existsSync, mkdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { coreSpeed } from './core.mjs';
+import { coreSpeed, serviceSpeed } from './core.mjs';
 import { noteLines } from './generator.mjs';
 import { measurePeers } from './peers.mjs';
 import { machine, missed, rows, table } from './report.mjs';
 import { scannerSpeed } from './scanner.mjs';
-import { coldStarts, commandLine, heapGrowth, noteScenario } from './scenarios.mjs';
+import { coldStarts, commandLine, folders, heapGrowth, noteScenario } from './scenarios.mjs';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 const root = resolve(here, '..', '..');
@@ -53,6 +53,8 @@ const measured = {
   core: await step('reader and analysis', () => coreSpeed(root, cache)),
   bundle: statSync(server).size,
   command: await step('command line', () => commandLine(cli, cache)),
+  folders: await step('folders', () => folders(cli, cache, quick ? [50, 500] : [200, 2_000])),
+  service: await step('our service', () => serviceSpeed(root, cache, VISITS)),
   peers: await step('peers', () => measurePeers(cache, VISITS)),
   scanner: scannerSpeed(noteLines(VISITS).join('\n')),
 };

@@ -1,5 +1,5 @@
-import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs';
+import { execFileSync, spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Editor, now } from './editor.mjs';
@@ -8,6 +8,7 @@ import { median, summary } from './statistics.mjs';
 import { typing } from './typing.mjs';
 
 const probe = fileURLToPath(new URL('heap-probe.cjs', import.meta.url));
+const peak = fileURLToPath(new URL('peak-probe.cjs', import.meta.url));
 
 /** Types in the first, the middle and the last visit of a note, by turns of fifty edits. */
 async function type(editor, lines, visits, edits, seed) {
@@ -123,4 +124,29 @@ export function commandLine(cli, cache) {
   const four = [1, 2, 3].map(() => check(files));
   const megabytes = files.slice(1).reduce((sum, file) => sum + statSync(file).size, 0) / 1e6;
   return { one: median(one), warm: megabytes / ((median(four) - median(one)) / 1_000) };
+}
+
+/** `check` of folders of notes of 10 visits: a small one and a large one, and the most memory that each took. */
+export function folders(cli, cache, counts) {
+  if (!existsSync(cli)) return undefined;
+  return counts.map((notes) => {
+    const folder = join(cache, `folder-${notes}`);
+    mkdirSync(folder, { recursive: true });
+    let bytes = 0;
+    for (let index = 0; index < notes; index++) {
+      const text = `${noteLines(10, 7 + index).join('\n')}\n`;
+      bytes += Buffer.byteLength(text);
+      writeFileSync(join(folder, `note-${index}.forefoot`), text);
+    }
+    const start = now();
+    const { status, stderr } = spawnSync(
+      process.execPath,
+      ['--require', peak, cli, 'check', '--today', '2026-01-01', folder],
+      { encoding: 'utf8', maxBuffer: 1e9 },
+    );
+    if (status !== 1 && status !== 0) throw new Error(`check of ${notes} notes ended with ${status}: ${stderr}`);
+    const took = now() - start;
+    rmSync(folder, { recursive: true });
+    return { notes, bytes, took, resident: Number(/peak (\d+)/.exec(stderr)?.[1]) / 1024 };
+  });
 }
