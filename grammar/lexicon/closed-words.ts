@@ -31,6 +31,9 @@ export const SECTION_WORDS: Readonly<Record<string, { section: Section; strong: 
   bloods: { section: 'lab', strong: true },
   'operation done': { section: 'operation', strong: true },
   operation: { section: 'operation', strong: false },
+  imp: { section: 'impression', strong: true },
+  impression: { section: 'impression', strong: false },
+  dx: { section: 'impression', strong: false },
   plan: { section: 'plan', strong: true },
 };
 /** The word that the formatter writes for a section. */
@@ -46,8 +49,15 @@ export const SECTION_WORD: Readonly<Record<Section, string>> = {
   ct: 'ct',
   lab: 'lab',
   operation: 'operation',
+  impression: 'impression',
   plan: 'plan',
 };
+
+/**
+ * Sections that are told in free words. A segment with so many unread words is a story: kept as typed on purpose, and its words are
+ * not reported one by one. What is unclear beside them stays unclear; a red-flag word is still reported.
+ */
+export const STORY_FROM: Readonly<Partial<Record<Section, number>>> = { history: 3, pain: 3, impression: 1 };
 
 /** Distancing words that deny: the bare findings after them may belong to the denial (`denies fever, swelling`). */
 export const DENYING: readonly string[] = ['denies', 'without', 'never', 'no longer', 'ruled out'];

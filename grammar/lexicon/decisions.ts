@@ -21,6 +21,33 @@ const leads: Readonly<Record<string, Lead>> = Object.fromEntries(
   ),
 );
 
+const DIAGNOSES = {
+  'plantar plate tear': ['plate tear', 'plantar plate rupture', 'plate rupture', 'plantar plate injury'],
+  'mtp instability': ['mtpj instability', 'unstable mtp', 'lesser mtp instability'],
+  'crossover toe': ['cross over toe'],
+  metatarsalgia: ['transfer metatarsalgia'],
+  'interdigital neuroma': ['neuroma', "morton's neuroma", 'morton neuroma', 'mortons neuroma'],
+  'hammer toe': ['hammertoe'],
+  'claw toe': [],
+  'mallet toe': [],
+  'hallux valgus': ['bunion'],
+  'hallux rigidus': [],
+  freiberg: ["freiberg's disease", 'freiberg disease'],
+  'stress fracture': ['stress injury'],
+  synovitis: ['capsulitis', 'mtp synovitis'],
+  bursitis: ['intermetatarsal bursitis'],
+  'inflammatory arthritis': ['rheumatoid arthritis'],
+  osteoarthritis: ['mtp osteoarthritis'],
+  gout: [],
+  'fat pad atrophy': [],
+} as const;
+/** After `imp` the diagnosis stands by itself. */
+const diagnosed: Readonly<Record<string, Lead>> = Object.fromEntries(
+  Object.entries<readonly string[]>(DIAGNOSES).flatMap(([what, others]) =>
+    [what, ...others].map((form) => [form, { gives: { what }, sections: ['impression'], noun: true }] as const),
+  ),
+);
+
 /** What the clinician thinks it is, and what the patient decided: as stated, never computed. */
 export const DECISIONS_AND_DIAGNOSIS = [
   entry({
@@ -28,34 +55,13 @@ export const DECISIONS_AND_DIAGNOSIS = [
     id: 'diagnosis',
     kind: 'event',
     bare: 'incomplete',
-    sections: ['exam', 'plan'],
+    sections: ['exam', 'impression', 'plan'],
     subjects: ['ray', 'web', 'foot', 'patient'],
     word: 'diagnosis',
     forms: ['working diagnosis', 'dx', 'impression'],
+    leads: diagnosed,
     slots: {
-      what: words(
-        {
-          'plantar plate tear': ['plate tear', 'plantar plate rupture', 'plate rupture', 'plantar plate injury'],
-          'mtp instability': ['mtpj instability', 'unstable mtp', 'lesser mtp instability'],
-          'crossover toe': ['cross over toe'],
-          metatarsalgia: ['transfer metatarsalgia'],
-          'interdigital neuroma': ['neuroma', "morton's neuroma", 'morton neuroma', 'mortons neuroma'],
-          'hammer toe': ['hammertoe'],
-          'claw toe': [],
-          'mallet toe': [],
-          'hallux valgus': ['bunion'],
-          'hallux rigidus': [],
-          freiberg: ["freiberg's disease", 'freiberg disease'],
-          'stress fracture': ['stress injury'],
-          synovitis: ['capsulitis', 'mtp synovitis'],
-          bursitis: ['intermetatarsal bursitis'],
-          'inflammatory arthritis': ['rheumatoid arthritis'],
-          osteoarthritis: ['mtp osteoarthritis'],
-          gout: [],
-          'fat pad atrophy': [],
-        },
-        { many: true },
-      ),
+      what: words(DIAGNOSES, { many: true }),
     },
     many: true,
     order: 101,

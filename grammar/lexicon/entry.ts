@@ -13,6 +13,7 @@ export type Section =
   | 'ct'
   | 'lab'
   | 'operation'
+  | 'impression'
   | 'plan';
 
 /** What a finding is said of. A foot or patient finding never takes a ray. */

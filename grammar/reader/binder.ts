@@ -1,7 +1,7 @@
-import { SECTION_WORD } from '../lexicon/closed-words.ts';
+import { SECTION_WORD, STORY_FROM } from '../lexicon/closed-words.ts';
 import type { Entry, Lead, Section, Slot, SubjectKind } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
-import type { CauseKind, ReadingProblem, Role, RoleKind, SubjectNode } from '../syntax.ts';
+import type { CauseKind, ReadingCode, ReadingProblem, Role, RoleKind, SubjectNode } from '../syntax.ts';
 import type { Side, Span, Status, Value } from '../values.ts';
 import { causeOf, type Draft, type Element, hasValue, type StatementDraft, setSlot } from './draft.ts';
 import { type Form, type Match, matchesAt, type ValueClaim } from './forms.ts';
@@ -31,6 +31,8 @@ export class Binder {
   sectionSide: Side | 'both' | undefined;
   statement: StatementDraft;
   segment = 0;
+  /** Where the segment, or its section, starts. */
+  segmentStart = 0;
   subject: SubjectNode | undefined;
   /** The finding whose slots are open. */
   current: Draft | undefined;
@@ -119,6 +121,7 @@ export class Binder {
   closeSegment(): void {
     if (this.no && !this.no.adjective && this.before.length === 0) this.denyBack(this.no);
     this.flush();
+    this.tell();
     this.current = undefined;
     this.between = undefined;
     this.segment++;
@@ -130,6 +133,27 @@ export class Binder {
     if (!draft || hasValue(draft) || draft.statusGiven || this.last()?.is !== 'finding') return;
     this.no = undefined;
     this.giveStatus('absent', no);
+  }
+  /** A story is kept as typed on purpose: its words are verbatim and not reported one by one. */
+  private tell(): void {
+    const from = STORY_FROM[this.section];
+    const { elements } = this.statement;
+    const segment = elements.slice(elements.findLastIndex((each) => isComma(each)) + 1);
+    const start = this.segmentStart;
+    this.segmentStart = this.roles.at(-1)?.end ?? start;
+    if (from === undefined || segment.filter((each) => tells(each, this.section)).length < from) return;
+    const told = segment.some(({ is }) => is === 'finding' || is === 'subject') ? UNREAD : WORDS;
+    let whole: Span | undefined;
+    for (let i = this.roles.length - 1; i >= 0; i--) {
+      const role = this.roles[i];
+      if (!role || role.start < start) break;
+      if (!told.has(role.kind)) continue;
+      this.roles[i] = { kind: 'verbatim', start: role.start, end: role.end };
+      whole = { start: role.start, end: whole?.end ?? role.end };
+    }
+    if (whole && told === WORDS) this.keep(whole, false);
+    for (let i = this.problems.length - 1; i >= 0 && (this.problems[i]?.start ?? -1) >= start; i--)
+      if (TOLD_CODES.has(this.problems[i]?.code ?? 'bad-header')) this.problems.splice(i, 1);
   }
   closeStatement(start: number): void {
     this.closeSegment();
@@ -148,6 +172,7 @@ export class Binder {
     this.statement = this.open(at.start);
     for (const element of before) this.push(element);
     this.role('keyword', at, { canonical: SECTION_WORD[section] });
+    this.segmentStart = at.end;
   }
 
   giveStatus(status: Status, at: Span): void {
@@ -223,8 +248,11 @@ export class Binder {
     }
     if (claim.id === 'deviation' && claim.lead?.gives) draft.bareDirection = true;
     if (claim.lead?.noun) draft.led = Object.keys(claim.lead.gives ?? {});
+    const doubted = this.section === 'impression' ? draft.doubted : undefined;
+    if (doubted) draft.doubted = undefined;
+    const doubts = doubted ? [causeOf('doubt', doubted, this.line)] : [];
     for (const [slot, value] of Object.entries(claim.lead?.gives ?? {}))
-      setSlot(draft, slot, { is: 'word', words: [value] }, at);
+      setSlot(draft, slot, { is: 'word', words: [value] }, at, doubts);
     this.current = draft;
     this.push({ is: 'finding', draft });
     const canonical = claim.lead || draft.denied ? {} : { canonical: entry.word };
@@ -317,6 +345,14 @@ function leadIn(elements: readonly Element[]): readonly Element[] {
   if (segment.some(({ is }) => is === 'finding')) return [];
   return segment.filter(({ is }) => is === 'unread' || is === 'distancing');
 }
+
+const UNREAD: ReadonlySet<RoleKind> = new Set(['reported']);
+const WORDS: ReadonlySet<RoleKind> = new Set(['reported', 'modifier', 'filler', 'value']);
+const TOLD_CODES: ReadonlySet<ReadingCode> = new Set(['unknown-word', 'word-out-of-place', 'number-without-place']);
+/** Words of no list make a story; in an impression anything does that is no diagnosis. */
+const tells = (element: Element, section: Section): boolean =>
+  element.is === 'unread' && (section === 'impression' || element.cause.why === 'unknown word');
+const isComma = (element: Element): boolean => element.is === 'break' && element.by === 'punctuation';
 
 const many = (shape: Slot): boolean => shape.kind === 'words' && shape.many === true;
 

@@ -28,7 +28,7 @@ export interface Draft {
   bareDirection?: boolean;
   /** A value of its own starts with `no` (`no pain`): what follows may belong to that denial. */
   deniesPart?: boolean;
-  doubted?: Span;
+  doubted?: Span | undefined;
   slots: Record<string, { value: Value; causes: Cause[]; start: number; end: number }>;
   quotes: (Span & { text: string })[];
   causes: Cause[];

@@ -43,6 +43,7 @@ const SECTION_OF: Readonly<Record<Section, NoteSection>> = {
   ct: 'Imaging',
   lab: 'Laboratory',
   operation: 'Operation',
+  impression: 'Assessment',
   plan: 'Plan',
 };
 const IMAGING: readonly Section[] = ['xray', 'us', 'mri', 'ct'];

@@ -84,6 +84,7 @@ const SECTION_DETAIL: Readonly<Record<Section, string>> = {
   ct: 'computed tomography',
   lab: 'laboratory results',
   operation: 'what was operated',
+  impression: 'what the clinician thinks it is',
   plan: 'what is planned',
 };
 const sections = (): Candidate[] =>

@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import { describe, expect, test } from 'vitest';
 import oniguruma from 'vscode-oniguruma';
 import textmate from 'vscode-textmate';
+import { openersOf } from '../../grammar/generate/contexts.ts';
 import * as closed from '../../grammar/lexicon/closed-words.ts';
 import type { Entry, Section } from '../../grammar/lexicon/entry.ts';
 import { LEXICON } from '../../grammar/lexicon/index.ts';
@@ -269,9 +270,7 @@ describe('over the whole lexicon', () => {
   test('every form of a finding looks like a finding in its sections', () => {
     const wrong = places.flatMap(([entry, section]) =>
       opening(section).flatMap((start) =>
-        [entry.word, ...entry.forms, ...Object.keys(entry.leads)].flatMap((form) =>
-          unlike(start + subjectOf(entry), form, 'entity.name.function'),
-        ),
+        openersOf(entry, section).flatMap((form) => unlike(start + subjectOf(entry), form, 'entity.name.function')),
       ),
     );
     expect(wrong).toEqual([]);

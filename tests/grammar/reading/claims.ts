@@ -1,3 +1,4 @@
+import { leadsIn } from '../../../grammar/generate/contexts.ts';
 import * as closed from '../../../grammar/lexicon/closed-words.ts';
 import type { Entry, Section } from '../../../grammar/lexicon/entry.ts';
 import { LEXICON } from '../../../grammar/lexicon/index.ts';
@@ -53,16 +54,17 @@ function addClosed(claims: Claims): void {
   for (const [name, words] of Object.entries(CLASSES)) for (const word of words) claims.add(word, `class ${name}`);
   for (const word of Object.keys(closed.SECTION_WORDS)) claims.add(word, 'section word');
 }
-function addEntry(claims: Claims, entry: Entry): void {
+function addEntry(claims: Claims, entry: Entry, section: Section): void {
   for (const form of [entry.word, ...entry.forms]) claims.add(form, `finding ${entry.id}`);
-  for (const form of Object.keys(entry.leads)) claims.add(form, `lead ${entry.id}`);
+  for (const form of leadsIn(entry, section)) claims.add(form, `lead ${entry.id}`);
 }
 
 /** Findings, leads, section words and closed words that share a form where the finding is legal. */
 function sharedForms(section: Section): [string, string[]][] {
   const claims = new Claims();
   addClosed(claims);
-  for (const entry of LEXICON as readonly Entry[]) if (entry.sections.includes(section)) addEntry(claims, entry);
+  for (const entry of LEXICON as readonly Entry[])
+    if (entry.sections.includes(section)) addEntry(claims, entry, section);
   return claims.contested();
 }
 function closedForms(): [string, string[]][] {

@@ -79,6 +79,23 @@ const ordered = (word: string): Resolution => ({
   ],
 });
 
+const impression = (word: string): Resolution => ({
+  claims: 'finding diagnosis, section word',
+  winner: 'at the start of a statement it opens the impression, elsewhere it is the finding',
+  shown: [
+    [`${word} plate tear 2nd`, 'impression/2 diagnosis what=plantar plate tear'],
+    [`2nd ${word} plate tear`, '2 diagnosis what=plantar plate tear'],
+  ],
+});
+const planned = (word: string): Resolution => ({
+  ...impression(word),
+  winner: 'once a section is open it is the finding',
+  shown: [
+    [`plan ${word} plate tear 2nd`, 'plan/2 diagnosis what=plantar plate tear'],
+    [`imp ${word} plate tear 2nd`, 'impression/2 diagnosis what=plantar plate tear'],
+  ],
+});
+
 const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   'any/ray': rayOrJoint('ray 2 tender', '2nd ray tender'),
   'any/mtp': rayOrJoint('mtp 2 tender', '2nd mtp tender'),
@@ -301,6 +318,12 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ...partNow('skin', 'condition=dry', 'sore'),
     shown: [['stand skin dry', 'stand/skin condition=dry']],
   },
+  'exam/dx': impression('dx'),
+  'exam/impression': impression('impression'),
+  'plan/dx': planned('dx'),
+  'plan/impression': planned('impression'),
+  'impression/dx': planned('dx'),
+  'impression/impression': planned('impression'),
   'plan/bloods': ordered('bloods'),
   'plan/labs': ordered('labs'),
   'any/xray': requestedValue('xray', 'xray'),

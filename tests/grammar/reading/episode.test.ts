@@ -70,7 +70,7 @@ checkRules({
     ['plan declines steroid', 'unclear: steroid', 'unknown-word'],
     ['plan prefers to wait; review in 8 weeks', 'plan/decision what=prefers to wait; plan/review in=8weeks'],
     ['diagnosis 2nd plate tear', '2 diagnosis what=plantar plate tear'],
-    ['dx 2nd ?plate tear', '2 diagnosis what=?plantar plate tear'],
+    ['dx 2nd ?plate tear', 'impression/2 diagnosis what=?plantar plate tear'],
     ['2nd diagnosis not plate tear', 'unclear: diagnosis', 'word-out-of-place'],
     ['diagnosis tumour', 'unclear: diagnosis', 'unread-red-flag'],
   ],
