@@ -4,7 +4,9 @@ import type { SourceKey } from '../../grammar/sources.ts';
 import type { PartialDate, Ray, Side } from '../../grammar/values.ts';
 import type { NoteAnalysis } from '../clinical/analyse.ts';
 import type { Evidence, RayAnalysis, Stage } from '../clinical/analysis.ts';
+import { CAUTIONS } from '../clinical/cautions.ts';
 import { dayFrom, isoOf } from '../clinical/dates.ts';
+import { flagsWithoutRay, type LedFlag } from '../clinical/red-flags-first.ts';
 
 interface EvidenceRecord {
   readonly finding: FindingId;
@@ -19,9 +21,12 @@ interface EvidenceRecord {
 export interface StageRecord {
   readonly file: string;
   readonly date: string | null;
-  readonly side: Side;
-  readonly ray: Ray;
-  readonly status: 'staged' | 'span' | 'cannot' | 'notApplicable';
+  /** Null in the record of a red flag that no examined ray leads with. */
+  readonly side: Side | null;
+  readonly ray: Ray | null;
+  readonly status: 'staged' | 'span' | 'cannot' | 'notApplicable' | 'redFlag';
+  /** Every red flag that concerns the ray, in words. */
+  readonly redFlags: readonly string[];
   /** Null unless one stage is computed. */
   readonly stage: Stage | null;
   readonly stageLow: Stage | null;
@@ -53,8 +58,48 @@ export type Visit = NoteAnalysis['visits'][number];
 export const isoDate = (date: (PartialDate & { month: number; day: number }) | undefined): string | null =>
   date ? isoOf(dayFrom(date)) : null;
 
-/** A record for each side and lesser ray that the visit examines, right before left. */
+/** The red flags that no examined ray leads with, then a record for each side and lesser ray, right before left. */
 export function stageRecords(file: string, visit: Visit): StageRecord[] {
+  return [...flagsWithoutRay(visit.analysis).map((led) => flagRecord(file, visit, led)), ...rayRecords(file, visit)];
+}
+
+function flagRecord(file: string, visit: Visit, { flagged: { why, statements }, row }: LedFlag): StageRecord {
+  const { source, mark } = row;
+  const signs = visit.analysis.facts.facts.filter(({ statement }) => statements.includes(statement));
+  return {
+    file,
+    date: isoDate(visit.analysis.facts.date),
+    side: null,
+    ray: null,
+    status: 'redFlag',
+    redFlags: [why],
+    stage: null,
+    stageLow: null,
+    stageHigh: null,
+    why,
+    stated: null,
+    labels: [],
+    evidence: signs.map(({ statement, finding, origin }) =>
+      evidenceRecord(visit, { statement, finding, place: origin.place, role: 'decides', why }),
+    ),
+    missing: [],
+    assumptions: [],
+    source,
+    mark,
+    next: {
+      step: row.step,
+      why: row.why,
+      cautions: row.cautions.map((id) => CAUTIONS[id]),
+      review: row.review,
+      urgent: true,
+      row: row.id,
+      source,
+      mark,
+    },
+  };
+}
+
+function rayRecords(file: string, visit: Visit): StageRecord[] {
   const { analysis } = visit;
   return analysis.rays.map((ray) => ({
     file,
@@ -62,6 +107,7 @@ export function stageRecords(file: string, visit: Visit): StageRecord[] {
     side: ray.side,
     ray: ray.ray,
     ...outcomeFields(ray),
+    redFlags: ray.redFlags.map(({ why }) => why),
     stated: statedField(ray),
     labels: ray.labels,
     evidence: ray.evidence.map((each) => evidenceRecord(visit, each)),

@@ -20,11 +20,28 @@ function newestFirst(visits: readonly Visit[]): Visit[] {
 /** The rays of a visit and each caution once; nothing for a visit that examines none. */
 function visitText({ analysis: { facts } }: Visit, records: readonly StageRecord[], width: number): string[] {
   if (records.length === 0) return [];
-  const sorted = [...records].sort((a, b) => Number(b.next.urgent) - Number(a.next.urgent));
+  const flags = records.filter(({ status }) => status === 'redFlag');
+  const rays = records.filter(({ status }) => status !== 'redFlag');
+  const sorted = rays.sort((a, b) => Number(b.next.urgent) - Number(a.next.urgent));
   const heading = `  ${[isoDate(facts.date) ?? 'undated', facts.kind].filter(Boolean).join(' ')}`;
-  const cautions = [...new Set(sorted.flatMap(({ next }) => next.cautions))];
+  const cautions = [...new Set([...flags, ...sorted].flatMap(({ next }) => next.cautions))];
   const rows = cautions.map((caution, at) => labelled(at === 0 ? 'cautions' : '', caution, { left: 4, width }));
-  return [`${[heading, ...raysText(sorted, width), ...rows].join('\n')}\n`];
+  return [
+    `${[heading, ...flags.map((flag) => flagText(flag, width)), ...raysText(sorted, width), ...rows].join('\n')}\n`,
+  ];
+}
+
+/** A red flag that no examined ray leads with: what it is, from which words, and what to do first. */
+function flagText(record: StageRecord, width: number): string {
+  const { next, why } = record;
+  const row = (label: string, text: string) => labelled(label, text, { left: 6, width });
+  const heading = wrapped(`RED FLAG: ${why} [${markText(next)}]`, width, RAY);
+  return [
+    heading,
+    row('URGENT', next.step),
+    row('decided by', evidenceText(record, 'decides')),
+    row('review', next.review),
+  ].join('\n');
 }
 
 /** Rays of one side of which the same is said share its rows. */
@@ -33,7 +50,7 @@ function raysText(records: readonly StageRecord[], width: number): string[] {
   for (const record of records) {
     const key = JSON.stringify([record.side, outcomeText(record), rowsText(record, width)]);
     const group = groups.get(key) ?? { record, names: [] };
-    groups.set(key, { record, names: [...group.names, ORDINAL[record.ray] ?? ''] });
+    groups.set(key, { record, names: [...group.names, ORDINAL[record.ray ?? 0] ?? ''] });
   }
   return [...groups.values()].map(({ record, names }) => {
     const outcome = `${record.side} ${names.join(', ')}: ${outcomeText(record)} [${markText(record)}]`;
@@ -48,6 +65,7 @@ function rowsText(record: StageRecord, width: number): string[] {
   return [
     ...row(next.urgent ? 'URGENT' : 'next', `${next.step} [${markText(next)}]`),
     ...row('why', next.why),
+    ...row('RED FLAG', record.redFlags.slice(1).join('; ')),
     ...row('review', next.review),
     ...row('decided by', evidenceText(record, 'decides')),
     ...row('supported', evidenceText(record, 'supports')),
@@ -60,6 +78,7 @@ function rowsText(record: StageRecord, width: number): string[] {
 /** The clinician's own stage stands beside the computed one. */
 function outcomeText({ status, stageLow, stageHigh, why, stated, labels }: StageRecord): string {
   const computed = {
+    redFlag: `red flag: ${why}`,
     staged: `computed stage ${stageLow}`,
     span: `computed stage ${stageLow} to ${stageHigh}`,
     cannot: `cannot be staged: ${why}`,

@@ -2,9 +2,10 @@ import { opensVisit, readLine } from '../../grammar/read-line.ts';
 import type { LineReader } from '../../grammar/remembering-reader.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Context, RayAnalysis, Report, VisitAnalysis } from './analysis.ts';
+import { decidingFindings } from './deciding.ts';
 import { type EpisodeState, foldVisit, NO_EPISODE } from './episode.ts';
 import type { Allowance, HeaderFacts, VisitFacts } from './facts.ts';
-import { statedRays } from './gates.ts';
+import { isStatedPainless, statedRays } from './gates.ts';
 import { settled, shown, weighed } from './local-severity.ts';
 import { withLocalWindows } from './local-windows.ts';
 import { nextStep } from './next-step.ts';
@@ -15,6 +16,7 @@ import type { Rule, RuleView } from './rules/define-rule.ts';
 import { RULES } from './rules/index.ts';
 import { NO_SETTINGS, type Settings } from './settings.ts';
 import { stageRay } from './stage.ts';
+import { type WholeVisit, wholeVisit } from './whole-visit.ts';
 
 /** The lines before the first visit: who, which scales, what is allowed. */
 export function analyseHeader(
@@ -34,8 +36,10 @@ export function analyseVisit(
 ): VisitAnalysis {
   const { settings = NO_SETTINGS } = context;
   const facts = readVisitFacts(lines, context.header, settings);
-  const rays = analyseRays(facts, before, context);
-  const view = { visit: facts, rays, before, context };
+  const whole = wholeVisit(facts, before, context.header);
+  const rays = analyseRays(facts, before, context, whole);
+  const redFlags = whole.flags.all;
+  const view = { visit: facts, rays, redFlags, before, context };
   const reports = [...readingReports(lines, facts), ...ruleReports(view, rules), ...allowanceReports(facts.allowances)];
   const all = weighed([...unreadRedFlags(facts, lines), ...reports], settings).sort(
     (a, b) => a.place.line - b.place.line || a.place.start - b.place.start,
@@ -47,6 +51,7 @@ export function analyseVisit(
   return {
     facts,
     rays,
+    redFlags,
     reports: [...shown(kept, settings), ...settled(unused, settings)],
     hidden: [...hidden],
     before,
@@ -54,12 +59,14 @@ export function analyseVisit(
   };
 }
 
-function analyseRays(visit: VisitFacts, before: EpisodeState, context: Context): RayAnalysis[] {
+function analyseRays(visit: VisitFacts, before: EpisodeState, context: Context, whole: WholeVisit): RayAnalysis[] {
   const { header, settings = NO_SETTINGS } = context;
   return statedRays(visit).map(({ side, ray }) => {
-    const view = { visit, before, header, side, ray, settings };
-    const stage = stageRay(view);
-    const next = once(() => withLocalWindows(nextStep(view, stage), settings));
+    const painless = isStatedPainless(visit, side, ray);
+    const view = { visit, before, header, side, ray, settings, whole, painless };
+    const deciding = decidingFindings(visit, before.known, side, ray);
+    const stage = stageRay(view, deciding);
+    const next = once(() => withLocalWindows(nextStep(view, stage, deciding.drawer.steps), settings));
     return Object.defineProperty(stage, 'next', { get: next, enumerable: true, configurable: true }) as RayAnalysis;
   });
 }

@@ -4,6 +4,7 @@ import type { SourceKey } from '../../grammar/sources.ts';
 import type { Ray, Side } from '../../grammar/values.ts';
 import type { EpisodeState } from './episode.ts';
 import type { HeaderFacts, Place, StatementId, VisitFacts } from './facts.ts';
+import type { Flagged } from './red-flags.ts';
 import type { Settings } from './settings.ts';
 
 /** A clinical stage, 0 to 4. Never a drawer grade, never an anatomical grade. */
@@ -19,6 +20,7 @@ export type StageOutcome =
 export type NoStage =
   | 'red flag'
   | 'operated'
+  | 'wound'
   | 'ray 5'
   | 'growing'
   | 'neuropathic'
@@ -62,6 +64,8 @@ export interface RayAnalysis {
   readonly side: Side;
   readonly ray: Ray;
   readonly outcome: StageOutcome;
+  /** The red flags that concern the ray, the first first. */
+  readonly redFlags: readonly Flagged[];
   readonly source: SourceKey;
   readonly mark: Mark;
   /** `painless`, `extrapolated`, `low certainty`, `reducible`, `irreducible`. */
@@ -110,6 +114,8 @@ export interface Report {
 export interface VisitAnalysis {
   readonly facts: VisitFacts;
   readonly rays: readonly RayAnalysis[];
+  /** Every red flag of the visit, whether a ray was examined or not. First in every output. */
+  readonly redFlags: readonly Flagged[];
   readonly reports: readonly Report[];
   /** Codes that an allowance hid in this visit. */
   readonly hidden: readonly string[];

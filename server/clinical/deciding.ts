@@ -5,6 +5,7 @@ import { type Answer, ask, clearFacts, dislocatedFilms, straightToe } from './an
 import { ageOf, daysOf } from './dates.ts';
 import { type DrawerReading, readDrawer } from './drawer.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
+import { isKnownDislocated, type Known } from './known.ts';
 import type { Deciding, Possible, World } from './staging-rows.ts';
 import { ACUTE_DAYS } from './windows.ts';
 
@@ -17,13 +18,13 @@ export interface DecidingFindings {
 }
 
 /** Collects the deciding findings of a lesser ray. An unclear or equivocal finding leaves both values open; silence is assumed only where a sign would strike the eye, and says so. */
-export function decidingFindings(visit: VisitFacts, side: Side, ray: Ray): DecidingFindings {
+export function decidingFindings(visit: VisitFacts, known: Known, side: Side, ray: Ray): DecidingFindings {
   const about = { side, ray };
   const { facts } = visit;
   const drawerAnswer = ask(facts, 'drawer', about);
   const drawer = readDrawer(drawerAnswer, visit.drawerScale);
   const assumptions: string[] = drawer.assumption ? [drawer.assumption] : [];
-  const dislocated = dislocation(visit, side, ray);
+  const dislocated = dislocation(visit, known, side, ray);
   const overlapAnswer = ask(facts, 'overlap', about);
   if (overlapAnswer.is === 'not mentioned') assumptions.push('overlap not mentioned, taken as none');
   if (dislocated.facts.length === 0) assumptions.push('dislocation not mentioned, taken as none');
@@ -122,14 +123,19 @@ function alignmentOf(
 }
 
 /** Dislocated at rest, on exam or on a film. Old only where its own statement says so. */
-function dislocation(visit: VisitFacts, side: Side, ray: Ray): { values: World['dislocated'][]; facts: AnyFact[] } {
+function dislocation(
+  visit: VisitFacts,
+  known: Known,
+  side: Side,
+  ray: Ray,
+): { values: World['dislocated'][]; facts: AnyFact[] } {
   const answer = ask(visit.facts, 'dislocated', { side, ray });
   const film = dislocatedFilms(visit.facts, { side, ray });
   const stated = answer.is === 'stated' ? [answer.fact] : answer.is === 'conflicting' ? [...answer.facts] : [];
   const all: AnyFact[] = [...stated, ...film];
   const present = stated.filter(({ status }) => status === 'present');
-  if (present.some((fact) => isOldDislocation(fact, visit))) return { values: ['old'], facts: all };
-  if (present.length > 0 || film.length > 0) return { values: ['undated'], facts: all };
+  if (present.length > 0 || film.length > 0)
+    return { values: [isOldJoint(present, visit, known, { side, ray }) ? 'old' : 'undated'], facts: all };
   if (answer.is === 'unclear' || stated.some(({ status }) => status !== 'absent'))
     return { values: ['no', 'undated'], facts: all };
   return { values: ['no'], facts: all };
@@ -141,6 +147,18 @@ export function isOldDislocation({ values }: Extract<AnyFact, { finding: 'disloc
   if (age) return age.words.includes('chronic');
   if (time) return daysOf(time).least >= ACUTE_DAYS;
   return on !== undefined && (ageOf(on, visit)?.least ?? 0) >= ACUTE_DAYS;
+}
+
+/** Old by today's words, or known for six weeks from earlier visits where today's words give no age. */
+export function isOldJoint(
+  stated: readonly Extract<AnyFact, { finding: 'dislocated' }>[],
+  visit: VisitFacts,
+  known: Known,
+  about: { readonly side: Side; readonly ray: Ray },
+): boolean {
+  if (stated.some((fact) => isOldDislocation(fact, visit))) return true;
+  const aged = stated.some(({ values }) => values.age || values.for || values.on || values.at);
+  return !aged && isKnownDislocated(known, visit, about, ACUTE_DAYS);
 }
 
 function sameOnOtherSide({ facts, drawerScale }: VisitFacts, side: Side, ray: Ray, drawer: DrawerReading): boolean {

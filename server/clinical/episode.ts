@@ -3,6 +3,7 @@ import { clearFacts } from './answers.ts';
 import { type Day, dayFrom, daysBefore, daysBetween, daysOf, isoOf, range } from './dates.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
 import { injuryDays } from './injury.ts';
+import { foldKnown, type Known, NOTHING_KNOWN } from './known.ts';
 import { COURSE_COMPLETE_DAYS, COURSE_JUDGED_DAYS } from './windows.ts';
 
 /** What later visits need to know of earlier ones; small, so that the fold over visits stops soon after an edit. */
@@ -19,6 +20,8 @@ export interface EpisodeState {
   readonly steroid: Readonly<Record<string, string>>;
   /** Foot to the earliest day of an injury or a sudden onset whose time was stated. */
   readonly injury: Readonly<Record<string, string>>;
+  /** What was told once and still gates and warns. */
+  readonly known: Known;
   /** A drawer grade without scale has been seen: one hint a file is enough. */
   readonly scaleAsked: boolean;
 }
@@ -35,6 +38,7 @@ export const NO_EPISODE: EpisodeState = {
   stage: {},
   steroid: {},
   injury: {},
+  known: NOTHING_KNOWN,
   scaleAsked: false,
 };
 
@@ -65,6 +69,7 @@ export function foldVisit(
     stage,
     steroid: { ...before.steroid, ...steroids(visit, day) },
     injury: { ...before.injury, ...injuryDays(visit) },
+    known: foldKnown(before.known, visit),
     scaleAsked:
       before.scaleAsked || clearFacts(visit.facts, 'drawer').some(({ values }) => values.grade && !values.grade.scale),
   };

@@ -4,8 +4,13 @@ import type { NoStage } from './analysis.ts';
 import { type Answer, ask, clearFacts, isStated } from './answers.ts';
 import { type EpisodeState, rayKey } from './episode.ts';
 import type { AnyFact, HeaderFacts, VisitFacts } from './facts.ts';
-import { isAcuteInjury, isInjuryUnread } from './injury.ts';
+import { feelingAssumed, neuropathicWhy } from './feeling.ts';
+import { isInjuryUnread } from './injury.ts';
+import { isTold } from './known.ts';
+import { isOpenWound } from './open-wound.ts';
 import type { Settings } from './settings.ts';
+import { jointDiseaseWhy } from './systemic.ts';
+import type { WholeVisit } from './whole-visit.ts';
 
 /** Everything that a gate may look at, for one ray of one visit. */
 export interface GateView {
@@ -15,14 +20,19 @@ export interface GateView {
   readonly side: Side;
   readonly ray: Ray;
   readonly settings?: Settings;
+  /** What its rays share, worked out once a visit. */
+  readonly whole: WholeVisit;
+  /** Pain and tenderness are both stated absent. */
+  readonly painless: boolean;
 }
-export interface Gate {
-  readonly id: NoStage | 'symptoms';
-  /** Why no stage is given, or `undefined` where the gate is open. */
-  readonly closes: (view: GateView) => string | undefined;
-  /** What is assumed because nobody asked. */
-  readonly assumes?: (view: GateView) => string | undefined;
-}
+/** Why no stage is given, or what is assumed because nobody asked; `undefined` where the gate is open, or was asked. */
+type Say = (view: GateView) => string | undefined;
+export type Gate =
+  | { readonly id: NoStage; readonly closes: Say; readonly assumes?: Say }
+  | { readonly id: 'symptoms' | 'infection'; readonly assumes: Say };
+
+const NO_OPERATION = 'no operation on this ray is recorded in this file';
+const RESIDUAL = 'describe residual instability instead';
 
 /** Gates before staging, common practice all. Deformity and drawer are still described where one is closed. */
 export const GATES: readonly Gate[] = [
@@ -30,18 +40,44 @@ export const GATES: readonly Gate[] = [
     id: 'operated',
     closes: ({ visit, before, side, ray }) =>
       before.operated[rayKey(side, ray)] !== undefined || isStated(visit.facts, 'procedure', 'present', { side, ray })
-        ? 'the joint has been operated on: describe residual instability instead'
-        : isStated(visit.facts, 'earlier-surgery', 'present', { side, ray })
-          ? 'an earlier operation on this ray is recorded: describe residual instability instead'
+        ? `the joint has been operated on: ${RESIDUAL}`
+        : earlierSurgery(visit, before, side, ray) === 'told'
+          ? `an earlier operation on this ray is recorded: ${RESIDUAL}`
           : undefined,
-    assumes: () => 'no operation on this ray is recorded in this file',
+    assumes: ({ visit, before, side, ray }) =>
+      ({
+        told: undefined,
+        denied: undefined,
+        'without ray': 'an operation of this foot is recorded without its ray, taken as elsewhere',
+        silent: NO_OPERATION,
+      })[earlierSurgery(visit, before, side, ray)],
+  },
+  {
+    id: 'wound',
+    closes: ({ visit, side, ray }) =>
+      clearFacts(visit.facts, 'wound', { side, ray }).some((fact) => isOpenWound(fact))
+        ? 'a wound at this ray comes first'
+        : undefined,
+    assumes: ({ visit, side }) =>
+      clearFacts(visit.facts, 'wound', { side, whole: true }).some((fact) => isOpenWound(fact))
+        ? 'a wound of this foot is recorded without its ray, taken as elsewhere'
+        : undefined,
+  },
+  {
+    id: 'infection',
+    assumes: ({ visit, side, ray }) => {
+      const hot = (['hot', 'redness'] as const).some((finding) =>
+        isStated(visit.facts, finding, 'present', { side, ray }),
+      );
+      const asked = clearFacts(visit.facts, 'fever').length > 0;
+      return hot && !asked ? 'fever not asked at a hot or red joint, taken as none' : undefined;
+    },
   },
   {
     id: 'symptoms',
-    closes: () => undefined,
-    assumes: ({ visit, side, ray }) => {
+    assumes: ({ visit, side, ray, painless }) => {
       const tender = ask(visit.facts, 'tenderness', { side, ray });
-      const denied = tender.is === 'stated' && tender.fact.status === 'absent' && !isStatedPainless(visit, side, ray);
+      const denied = tender.is === 'stated' && tender.fact.status === 'absent' && !painless;
       const unread = painOf(visit, side, ray).some(({ is }) => is === 'unclear');
       if (denied && unread) return 'what is written of the pain cannot be read, taken as symptomatic';
       if (denied) return 'pain at this ray not denied, taken as symptomatic';
@@ -57,34 +93,27 @@ export const GATES: readonly Gate[] = [
   },
   {
     id: 'growing',
-    closes: ({ visit, header }) => {
-      const years = ageInYears(visit, header);
-      return years !== undefined && years < 18 ? 'the patient is under 18 years old' : undefined;
-    },
-    assumes: ({ visit, header }) => {
-      const years = ageInYears(visit, header);
+    closes: ({ whole: { years } }) =>
+      years !== undefined && years < 18 ? 'the patient is under 18 years old' : undefined,
+    assumes: ({ whole: { years } }) => {
       if (years === undefined) return 'the year of birth is not given, taken as an adult';
       return years === 18 ? 'the birthday may not have passed: the patient may be 17' : undefined;
     },
   },
   {
     id: 'neuropathic',
-    closes: ({ visit, side }) =>
-      footSensation(visit, side) === 'lost' ? 'protective sensation is lost (neuropathic foot)' : undefined,
-    assumes: ({ visit, side }) => {
-      const feeling = footSensation(visit, side);
-      if (feeling === 'reduced') return 'feeling is reduced, protective sensation taken as kept: confirm it';
-      return feeling === undefined ? 'feeling not examined' : undefined;
-    },
+    closes: ({ whole, side }) => neuropathicWhy(whole.feet[side].feeling()),
+    assumes: ({ whole, side }) => feelingAssumed(whole.feet[side].feeling()),
   },
   {
     id: 'acute injury',
-    closes: (view) => (isAcuteInjury(view) === true ? 'an acute injury under six weeks old' : undefined),
-    assumes: (view) => {
-      const { visit, before, side, ray } = view;
-      if (isAcuteInjury(view) === false && isInjuryUnread(visit))
+    closes: ({ whole, side }) =>
+      whole.feet[side].acute() === true ? 'an acute injury under six weeks old' : undefined,
+    assumes: ({ visit, before, whole, side, ray }) => {
+      const acute = whole.feet[side].acute();
+      if (acute === false && isInjuryUnread(visit))
         return 'an injury or onset is written that cannot be read, taken as no acute injury';
-      if (isAcuteInjury(view) === 'unknown') return 'time since the injury not stated, taken as over six weeks';
+      if (acute === 'unknown') return 'time since the injury not stated, taken as over six weeks';
       const asked = (['onset', 'trigger'] as const).some((finding) => clearFacts(visit.facts, finding).length > 0);
       const known = asked || before.stage[rayKey(side, ray)] !== undefined;
       return known ? undefined : 'onset and injury not mentioned, taken as no acute injury';
@@ -92,54 +121,39 @@ export const GATES: readonly Gate[] = [
   },
   {
     id: 'systemic',
-    closes: ({ visit }) =>
-      isSystemic(visit) ? 'several joints are involved: think of inflammatory arthritis first' : undefined,
-    assumes: ({ visit, side }) =>
-      clearFacts(visit.facts, 'compression', { side }).length === 0
-        ? 'compression of the MTP joints not examined'
-        : undefined,
+    closes: ({ visit, before, whole, side, ray }) =>
+      whole.systemic
+        ? 'several joints are involved: think of inflammatory arthritis first'
+        : jointDiseaseWhy({ visit, known: before.known, side, ray }),
+    assumes: ({ visit, before, side }) => {
+      const told = isTold(before.known, visit, 'inflammatory-arthritis');
+      if (told) return 'inflammatory arthritis is stated, taken as quiet in this joint';
+      const stiff = isStated(visit.facts, 'morning-stiffness', 'present');
+      const pressed = clearFacts(visit.facts, 'compression', { side }).length > 0;
+      if (pressed) return undefined;
+      return `compression of the MTP joints not examined${stiff ? ', with morning stiffness stated' : ''}`;
+    },
   },
 ];
 
-/** Years that the patient has at most reached in the visit's year; a birth year allows one more or less. */
-export function ageInYears(visit: VisitFacts, header: HeaderFacts): number | undefined {
-  const born = header.patient?.born;
-  return born !== undefined && visit.date ? visit.date.year - born : undefined;
-}
-
-/** What the visit says of feeling in the foot. */
-export function footSensation(visit: VisitFacts, side: Side): 'normal' | 'reduced' | 'lost' | undefined {
-  const words: string[] = [];
-  for (const fact of clearFacts(visit.facts, 'sensation', { side })) {
-    if (fact.subject.at === 'ray') continue;
-    words.push(...(fact.values.state?.words ?? []));
-    const felt = fact.values.monofilament;
-    if (felt) words.push(felt.part === 0 ? 'lost' : felt.part < felt.whole ? 'reduced' : 'normal');
-    if (fact.status === 'absent') words.push('lost');
-  }
-  return (['lost', 'reduced', 'normal'] as const).find((word) => words.includes(word));
-}
-
-/** Tender or swollen at three or more MTP joints over both feet, or compression sore in both feet. */
-export function isSystemic(visit: VisitFacts): boolean {
-  const sore = (at: Side) =>
-    clearFacts(visit.facts, 'compression', { side: at }).some(
-      (fact) => fact.side === at && fact.values.pain?.words.includes('sore'),
-    );
-  return (sore('right') && sore('left')) || inflamedJoints(visit).size >= 3;
-}
-
-/** MTP joints that are stated tender (not at the shaft) or swollen. */
-export function inflamedJoints(visit: VisitFacts): ReadonlySet<string> {
-  const joints = new Set<string>();
-  const add = (fact: AnyFact) => {
-    if (fact.status === 'present' && fact.side && fact.subject.at === 'ray' && fact.subject.part !== 'metatarsal')
-      joints.add(rayKey(fact.side, fact.subject.ray));
-  };
-  for (const fact of clearFacts(visit.facts, 'swelling')) add(fact);
-  for (const fact of clearFacts(visit.facts, 'tenderness'))
-    if (!fact.values.place?.words.every((place) => place === 'shaft')) add(fact);
-  return joints;
+/** What this visit, or else an earlier one, says of an operation of the ray before this file. */
+function earlierSurgery(
+  visit: VisitFacts,
+  before: EpisodeState,
+  side: Side,
+  ray: Ray,
+): 'told' | 'denied' | 'without ray' | 'silent' {
+  const about = (fact: { side?: Side; subject: { at: string; ray?: Ray } }): boolean =>
+    (fact.side === undefined || fact.side === side) && (fact.subject.at === 'foot' || fact.subject.ray === ray);
+  const today = clearFacts(visit.facts, 'earlier-surgery').filter(about);
+  const told = today.filter(({ status }) => status === 'present');
+  if (told.some(({ subject }) => subject.at === 'ray')) return 'told';
+  const own = before.known.surgery[rayKey(side, ray)];
+  if (own === 'told') return 'told';
+  const foot = before.known.surgery[side] ?? before.known.surgery.patient;
+  const done = clearFacts(visit.facts, 'procedure', { side, whole: true }).some(({ status }) => status === 'present');
+  if (told.length > 0 || done || foot === 'told') return 'without ray';
+  return today.some(({ status }) => status === 'absent') || own === 'denied' || foot === 'denied' ? 'denied' : 'silent';
 }
 
 /** No symptom at the joint: tenderness and pain are both stated absent. Absent swelling alone does not count. */

@@ -3,26 +3,28 @@ import { ordinalOf } from '../../grammar/values.ts';
 import type { NextStep, NoStage, StageOutcome } from './analysis.ts';
 import { type Answer, ask, clearFacts, isStated } from './answers.ts';
 import { CAUTIONS } from './cautions.ts';
+import { pulsesFelt, webSigns } from './circulation.ts';
 import { type Day, dayFrom, dayOf, daysBetween } from './dates.ts';
-import { readDrawer } from './drawer.ts';
-import { courseOf, footKey, isoDayOf, plateImages, rayKey, steroidDays } from './episode.ts';
+import type { DrawerStep } from './drawer.ts';
+import { footKey, rayKey, steroidDays } from './episode.ts';
 import type { AnyFact } from './facts.ts';
-import { ageInYears, footSensation, type GateView, isStatedPainless, isSystemic } from './gates.ts';
-import { isAcuteInjury } from './injury.ts';
+import { neuropathicWhy } from './feeling.ts';
+import type { GateView } from './gates.ts';
+import { isOpenWound } from './open-wound.ts';
 import { patientToSettle } from './operation-risks.ts';
 import type { PathInputs } from './path-inputs.ts';
 import { pathRow } from './path-rows.ts';
 import { hasUnreadRedFlag } from './reading-reports.ts';
-import { isOpenWound, pulsesFelt, redFlagOf, webSigns } from './red-flags.ts';
 import type { RayStage } from './stage.ts';
+import { jointDiseaseWhy } from './systemic.ts';
 import { STEROID_CLEAR_DAYS } from './windows.ts';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The next step for one ray, as advice: the first row of the path that its inputs meet. */
-export function nextStep(view: GateView, stage: RayStage): NextStep {
-  const flagged = redFlagOf(view);
-  const inputs = pathInputs(view, stage);
+export function nextStep(view: GateView, stage: RayStage, drawer: readonly DrawerStep[]): NextStep {
+  const [flagged] = stage.redFlags;
+  const inputs = pathInputs(view, stage, drawer);
   const row = pathRow(inputs);
   return {
     row: row.id,
@@ -42,19 +44,18 @@ export function nextStep(view: GateView, stage: RayStage): NextStep {
 }
 
 /** What the path looks at, from the facts of the visit and the episode before it. */
-export function pathInputs(view: GateView, stage: RayStage): PathInputs {
-  const { visit, before, side, ray, header } = view;
-  const drawer = readDrawer(ask(visit.facts, 'drawer', { side, ray }), visit.drawerScale).steps;
-  const course = courseOf(visit, before, side);
-  const years = ageInYears(visit, header);
+export function pathInputs(view: GateView, stage: RayStage, drawer: readonly DrawerStep[]): PathInputs {
+  const { visit, side, ray, whole } = view;
+  const { years } = whole;
+  const course = whole.feet[side].course();
   const unstable = drawer.every((step) => step !== 'not done' && step >= 1);
   const stable = drawer.every((step) => step === 0);
-  const acute = isAcuteInjury(view) === true && drawer.every((step) => step !== 'not done' && step >= 2);
+  const acute = whole.feet[side].acute() === true && drawer.every((step) => step !== 'not done' && step >= 2);
   const input = stageInput(stage);
   const staged =
     (input === 'cannot' || input === 'none found' || input === 'not used') && isQuiet(view) ? 'quiet' : input;
   return {
-    flag: redFlagOf(view)?.flag ?? 'none',
+    flag: stage.redFlags[0]?.flag ?? 'none',
     growing: years !== undefined && years < 18,
     bone:
       fractured(view) ||
@@ -62,7 +63,7 @@ export function pathInputs(view: GateView, stage: RayStage): PathInputs {
         clearFacts(visit.facts, 'trigger').some(
           ({ status, values }) => status === 'present' && values.what?.words.includes('load-rise'),
         )),
-    systemic: isSystemic(visit),
+    systemic: isDiseased(view),
     operated: operatedTrack(view),
     acuteRupture: acute ? (imagingOf(view, true) === 'concordant' ? 'imaged' : 'suspected') : 'no',
     transfer: isTransfer(view),
@@ -75,9 +76,13 @@ export function pathInputs(view: GateView, stage: RayStage): PathInputs {
     imaging: imagingOf(view, isUnstable(stage.outcome)),
     progressing: progressing(view, stage.outcome),
     operation: operationOf(view),
-    accommodate: isStatedPainless(visit, side, ray) || pulsesFelt(visit, side) === 'absent',
+    accommodate: view.painless || pulsesFelt(visit, side) === 'absent',
   };
 }
+
+/** The joints of the foot, or this one, are diseased. */
+const isDiseased = ({ visit, before, whole, side, ray }: GateView): boolean =>
+  whole.systemic || jointDiseaseWhy({ visit, known: before.known, side, ray }) !== undefined;
 
 /** Tender at the metatarsal head of a ray whose neighbour was operated on before this visit. */
 const isTransfer = ({ visit, before, side, ray }: GateView): boolean =>
@@ -92,7 +97,7 @@ const tenderShaft = ({ visit, side, ray }: GateView): boolean =>
   );
 
 /** Stated straight and not tender, and either not swollen or with a stable drawer; a sign that says otherwise is none of that. */
-function isQuiet({ visit, side, ray }: GateView): boolean {
+function isQuiet({ visit, side, ray, painless }: GateView): boolean {
   const drawer = ask(visit.facts, 'drawer', { side, ray });
   const untested =
     drawer.is === 'not mentioned' || (drawer.is === 'stated' && drawer.fact.status === 'not done') || isStable(drawer);
@@ -106,7 +111,7 @@ function isQuiet({ visit, side, ray }: GateView): boolean {
     const answer = ask(visit.facts, finding, { side, ray });
     return answer.is === 'not mentioned' || (answer.is === 'stated' && answer.fact.status === 'absent');
   });
-  return untested && denied && others && (pain.is === 'not mentioned' || isStatedPainless(visit, side, ray));
+  return untested && denied && others && (pain.is === 'not mentioned' || painless);
 }
 
 const isStable = (drawer: Answer<'drawer'>): boolean =>
@@ -126,6 +131,7 @@ const BY_GATE: Readonly<Partial<Record<NoStage, PathInputs['stage']>>> = {
   'no symptom': 'lax',
   'acute injury': 'acute injury',
   'no instability': 'none found',
+  wound: 'wound',
   neuropathic: 'neuropathic',
 };
 
@@ -157,9 +163,9 @@ function operatedTrack({ visit, before, side, ray }: GateView): PathInputs['oper
 const isUnstable = (outcome: StageOutcome): boolean =>
   (outcome.is === 'staged' && outcome.stage >= 1) || (outcome.is === 'span' && outcome.low >= 1);
 /** Does the newest image of the plate agree with the exam? Absent where none is reported. */
-export function imagingOf({ visit, before, side, ray }: GateView, unstable: boolean): PathInputs['imaging'] {
+export function imagingOf({ before, whole, side, ray }: GateView, unstable: boolean): PathInputs['imaging'] {
   const key = rayKey(side, ray);
-  const image = plateImages(visit, isoDayOf(visit))[key] ?? before.plate[key];
+  const image = whole.plates()[key] ?? before.plate[key];
   if (!image) return 'absent';
   if (image.tear === 'equivocal') return 'discordant';
   return (image.tear === 'present') === unstable ? 'concordant' : 'discordant';
@@ -182,7 +188,8 @@ function operationOf(view: GateView): PathInputs['operation'] {
   );
   if (!planned) return 'not planned';
   const open = clearFacts(visit.facts, 'wound', { side }).some(isOpenWound);
-  const foot = pulsesFelt(visit, side) === 'felt' && !open && footSensation(visit, side) !== 'lost';
+  const foot =
+    pulsesFelt(visit, side) === 'felt' && !open && neuropathicWhy(view.whole.feet[side].feeling()) === undefined;
   const clear = foot && !recentSteroid(view) && !patientToSettle(visit, view.settings);
   return clear ? 'safety clear' : 'safety not clear';
 }

@@ -23,6 +23,7 @@ export interface PathInputs {
     | 'none found'
     | 'not used'
     | 'neuropathic'
+    | 'wound'
     | 'acute injury'
     | 'quiet'
     | 'cannot'

@@ -1,19 +1,20 @@
-import type { Ray, Side } from '../../grammar/values.ts';
 import { clearFacts } from './answers.ts';
+import { dayFrom, dayOf, daysBetween } from './dates.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
-import type { Flagged } from './red-flags.ts';
+import { isTold } from './known.ts';
+import type { FlagView, Found } from './red-flags.ts';
+import { OFF_FOOT_DAYS } from './windows.ts';
 
-type Found = Omit<Flagged, 'flag'> | undefined;
 const ids = (facts: readonly AnyFact[]): string[] => [...new Set(facts.map(({ statement }) => statement))];
 const present = <T extends AnyFact>(facts: readonly T[]): T[] => facts.filter(({ status }) => status === 'present');
 
 const CALF_SIGNS: readonly string[] = ['swollen', 'tender', 'hot', 'red'];
 
 /**
- * A clot in leg or lung: a chest sign, two signs of a calf, or one where the patient is off the foot or after operation
- * (common practice). It concerns the patient, whatever foot is examined.
+ * A clot in leg or lung: a chest sign, two signs of a calf, or one where the patient is off the foot, after operation, or has
+ * had a clot before (common practice). It concerns the patient, whatever foot is examined.
  */
-export function clot(visit: VisitFacts): Found {
+export function clot({ visit, before }: Pick<FlagView, 'visit' | 'before'>): Found {
   const chest = present(clearFacts(visit.facts, 'chest'));
   const calf = present(clearFacts(visit.facts, 'calf')).flatMap((fact) => {
     const signs = fact.values.state?.words.filter((word) => CALF_SIGNS.includes(word)) ?? [];
@@ -21,23 +22,33 @@ export function clot(visit: VisitFacts): Found {
   });
   const told = ids([...chest, ...calf.map(({ fact }) => fact)]);
   if (chest.length > 0) return { statements: told, why: 'a sign of a clot in the lung', closes: true };
+  if (calf.length === 0) return undefined;
   const twice = (['right', 'left', undefined] as const).some(
     (side) => new Set(calf.filter(({ fact }) => fact.side === side).flatMap(({ signs }) => signs)).size >= 2,
   );
-  if (calf.length === 0 || !(twice || offTheFoot(visit))) return undefined;
-  const after = twice ? 'two signs of a clot in the calf' : 'a calf sign while off the foot or after operation';
-  return { statements: told, why: after, closes: true };
+  if (twice) return { statements: told, why: 'two signs of a clot in the calf', closes: true };
+  if (isOffTheFoot(visit, before.known.offFoot))
+    return { statements: told, why: 'a calf sign while off the foot or after operation', closes: true };
+  if (!isTold(before.known, visit, 'clot-history')) return undefined;
+  return { statements: told, why: 'a calf sign in a patient who has had a clot', closes: true };
 }
 
-/** After operation, or in a boot, as far as this visit says. */
-const offTheFoot = (visit: VisitFacts): boolean =>
-  visit.kind === 'postop' ||
-  visit.kind === 'operation' ||
-  present(clearFacts(visit.facts, 'boot')).length > 0 ||
-  present(clearFacts(visit.facts, 'procedure')).length > 0;
+/** After operation, or in a boot or off the foot, as this visit or one of the last three months says. */
+function isOffTheFoot(visit: VisitFacts, ordered: Readonly<Record<string, string>>): boolean {
+  if (visit.kind === 'postop' || visit.kind === 'operation') return true;
+  const orders = clearFacts(visit.facts, 'weight-bearing').filter(
+    ({ values }) => !values.load?.words.includes('full-weight-bearing'),
+  );
+  const here = [...clearFacts(visit.facts, 'boot'), ...clearFacts(visit.facts, 'procedure'), ...orders];
+  return present(here as AnyFact[]).length > 0 || Object.values(ordered).some((on) => isRecent(on, visit));
+}
+function isRecent(on: string, { date }: VisitFacts): boolean {
+  const day = dayOf(on);
+  return day === undefined || date === undefined || daysBetween(day, dayFrom(date)) <= OFF_FOOT_DAYS;
+}
 
 /** A mass by the clinician's word, or pain at night beside a history of cancer or loss of weight (common practice). */
-export function tumour(visit: VisitFacts, { side, ray }: { readonly side: Side; readonly ray: Ray }): Found {
+export function tumour({ visit, before, side, ray }: FlagView): Found {
   const near = (fact: AnyFact): boolean =>
     (fact.side === undefined || fact.side === side) && (fact.subject.at !== 'ray' || fact.subject.ray === ray);
   const masses = present(clearFacts(visit.facts, 'mass')).filter(near);
@@ -49,7 +60,7 @@ export function tumour(visit: VisitFacts, { side, ray }: { readonly side: Side; 
     ...present(clearFacts(visit.facts, 'cancer-history')),
     ...present(clearFacts(visit.facts, 'weight-loss')),
   ];
-  if (night.length === 0 || other.length === 0) return undefined;
+  if (night.length === 0 || (other.length === 0 && !isTold(before.known, visit, 'cancer-history'))) return undefined;
   const why = 'pain at night beside a history of cancer or a loss of weight';
   return { statements: ids([...night, ...other]), why, closes: true };
 }

@@ -1,11 +1,22 @@
 import { RAYS, type Ray, type Side } from '../../grammar/values.ts';
-import { ask, clearFacts, dislocatedFilms, isStated } from './answers.ts';
-import { isOldDislocation } from './deciding.ts';
+import { clearFacts, dislocatedFilms, isStated } from './answers.ts';
+import { isOldJoint } from './deciding.ts';
+import { type EpisodeState, rayKey } from './episode.ts';
 import type { AnyFact, StatementId, VisitFacts } from './facts.ts';
-import { footSensation } from './gates.ts';
+import { isPoor } from './feeling.ts';
+import { isOpenWound } from './open-wound.ts';
 import { clot, tumour } from './red-flags-beyond-the-foot.ts';
+import type { WholeFoot } from './whole-visit.ts';
 
-export type RedFlag = 'infection' | 'ischaemia' | 'clot' | 'acute dislocation' | 'neuropathic hot foot' | 'tumour';
+export type RedFlag =
+  | 'infection'
+  | 'ischaemia'
+  | 'clot'
+  | 'open injury'
+  | 'acute dislocation'
+  | 'fracture'
+  | 'neuropathic hot foot'
+  | 'tumour';
 export interface Flagged {
   readonly flag: RedFlag;
   readonly statements: readonly StatementId[];
@@ -15,93 +26,154 @@ export interface Flagged {
   readonly closes: boolean;
 }
 
-interface FlagView {
+/** What the finders look at: one visit, what is known from earlier ones, one ray. */
+export interface FlagView {
   readonly visit: VisitFacts;
+  readonly before: EpisodeState;
+  readonly feet: Readonly<Record<Side, Pick<WholeFoot, 'feeling' | 'acute'>>>;
   readonly side: Side;
   readonly ray: Ray;
 }
-type Finder = (view: FlagView) => Omit<Flagged, 'flag'> | undefined;
+export type Found = Omit<Flagged, 'flag'> | undefined;
 
 /** Red flags from a pair of signs or the clinician's word, never from one weak word (common practice). First in order, first in every output. */
-const FINDERS: readonly (readonly [RedFlag, Finder])[] = [
+const FINDERS: readonly (readonly [RedFlag, (view: FlagView) => Found])[] = [
   ['infection', infection],
   ['ischaemia', ischaemia],
-  ['clot', ({ visit }) => clot(visit)],
+  ['clot', clot],
+  ['open injury', openInjury],
   ['acute dislocation', acuteDislocation],
+  ['fracture', freshFracture],
   ['neuropathic hot foot', neuropathicHotFoot],
-  ['tumour', ({ visit, ...about }) => tumour(visit, about)],
+  ['tumour', tumour],
 ];
 
-/** Every red flag of a visit, once each, of the great toe and of feet without an examined ray too. */
-export function redFlagsOf(visit: VisitFacts): Flagged[] {
-  const found = new Map<string, Flagged>();
+export interface FlagsOfVisit {
+  /** Every red flag of the visit, once each, of the great toe and of feet without an examined ray too. */
+  readonly all: readonly Flagged[];
+  /** Those that concern a ray, in order; signs of the whole foot and of the patient concern each of its rays. */
+  readonly of: (side: Side, ray: Ray) => readonly Flagged[];
+}
+
+/** Finds the red flags of a visit, once for all who ask. */
+export function redFlags(view: Omit<FlagView, 'side' | 'ray'>): FlagsOfVisit {
+  const all = new Map<string, Flagged>();
+  const byRay = new Map<string, Flagged[]>();
   for (const side of ['right', 'left'] as const)
-    for (const ray of RAYS)
+    for (const ray of RAYS) {
+      const own: Flagged[] = [];
       for (const [flag, find] of FINDERS) {
-        const flagged = find({ visit, side, ray });
-        if (flagged) found.set(`${flag} ${flagged.statements.join()}`, { flag, ...flagged });
+        const found = find({ ...view, side, ray });
+        if (!found) continue;
+        const key = `${flag} ${found.statements.join()}`;
+        const flagged = all.get(key) ?? { flag, ...found };
+        all.set(key, flagged);
+        own.push(flagged);
       }
-  return [...found.values()];
+      if (own.length > 0) byRay.set(rayKey(side, ray), own);
+    }
+  return { all: [...all.values()], of: (side, ray) => byRay.get(rayKey(side, ray)) ?? [] };
 }
 
-/** The first red flag that concerns a ray; signs of the whole foot and of the patient concern each of its rays. */
-export function redFlagOf(view: FlagView): Flagged | undefined {
-  for (const [flag, find] of FINDERS) {
-    const found = find(view);
-    if (found) return { flag, ...found };
-  }
-  return undefined;
-}
-
-const present = (facts: readonly AnyFact[]): AnyFact[] => facts.filter(({ status }) => status === 'present');
+const present = <T extends AnyFact>(facts: readonly T[]): T[] => facts.filter(({ status }) => status === 'present');
 /** Facts of the ray itself, of its foot or of the patient. */
 const nearby = ({ side, ray }: FlagView, fact: AnyFact): boolean =>
   (fact.side === undefined || fact.side === side) && (fact.subject.at !== 'ray' || fact.subject.ray === ray);
 
-function infection(view: FlagView): ReturnType<Finder> {
+const isInfected = (states: readonly string[] | undefined): boolean =>
+  states?.some((word) => word === 'pus' || word === 'spreading') ?? false;
+
+function infection(view: FlagView): Found {
   const { facts } = view.visit;
-  const near = <T extends AnyFact>(list: readonly T[]) => list.filter((fact) => nearby(view, fact));
-  const wounds = near(clearFacts(facts, 'wound')).filter(({ values }) =>
-    values.state?.words.some((word) => word === 'pus' || word === 'spreading'),
-  );
-  if (wounds.length > 0)
-    return { statements: ids(wounds), why: 'the wound shows pus or spreading redness', closes: true };
-  const pins = near(clearFacts(facts, 'pin-site')).filter(
-    ({ status, values }) =>
-      status === 'present' && values.state?.words.some((word) => word === 'pus' || word === 'spreading'),
-  );
-  if (pins.length > 0)
-    return { statements: ids(pins), why: 'the pin site shows pus or spreading redness', closes: true };
-  const said = near(clearFacts(facts, 'complication')).filter(
-    ({ status, values }) => status === 'present' && values.what?.words.includes('infection'),
-  );
-  if (said.length > 0) return { statements: ids(said), why: 'the clinician states an infection', closes: true };
-  const heat = present(near([...clearFacts(facts, 'hot'), ...clearFacts(facts, 'redness')] as AnyFact[]));
+  const near = <T extends AnyFact>(list: readonly T[]) => present(list).filter((fact) => nearby(view, fact));
+  const wounds = near(clearFacts(facts, 'wound'));
+  const festering = wounds.filter(({ values }) => isInfected(values.state?.words));
+  if (festering.length > 0) return found(festering, 'the wound shows pus or spreading redness');
+  const pins = near(clearFacts(facts, 'pin-site'));
+  const tracks = pins.filter(({ values }) => isInfected(values.state?.words));
+  if (tracks.length > 0) return found(tracks, 'the pin site shows pus or spreading redness');
+  const said = near(clearFacts(facts, 'complication'));
+  const named = said.filter(({ values }) => values.what?.words.includes('infection'));
+  if (named.length > 0) return found(named, 'the clinician states an infection');
+  const heat: AnyFact[] = [...near(clearFacts(facts, 'hot')), ...near(clearFacts(facts, 'redness'))];
   const fever = present(clearFacts(facts, 'fever'));
-  if (heat.length === 0 || fever.length === 0) return undefined;
-  return { statements: ids([...heat, ...fever]), why: 'a hot or red joint with fever', closes: true };
+  if (heat.length > 0 && fever.length > 0) return found([...heat, ...fever], 'a hot or red joint with fever');
+  const inflamed = pins.filter(({ values }) =>
+    values.state?.words.some((word) => word === 'red' || word === 'discharging'),
+  );
+  if (inflamed.length > 0 && fever.length > 0)
+    return found([...inflamed, ...fever], 'a red or discharging pin site with fever');
+  const weeping = pins.filter(({ values }) => values.state?.words.includes('discharging'));
+  const reddened = weeping.filter(({ values }) => values.state?.words.includes('red'));
+  if (reddened.length > 0 || (weeping.length > 0 && heat.length > 0))
+    return found([...weeping, ...heat], 'a pin site that is red or hot and discharges');
+  const broken: AnyFact[] = [
+    ...wounds.filter(({ values }) => values.state?.words.includes('open')),
+    ...said.filter(({ values }) => values.what?.words.includes('wound breakdown')),
+  ];
+  if (broken.length > 0 && fever.length > 0) return found([...broken, ...fever], 'an open wound with fever');
+  return broken.length > 0 && heat.length > 0
+    ? found([...broken, ...heat], 'an open wound that is hot or red')
+    : undefined;
 }
 
-function ischaemia(view: FlagView): ReturnType<Finder> {
-  const pale = clearFacts(view.visit.facts, 'perfusion', view).filter(
-    (fact) => fact.status === 'present' && fact.values.state?.words.some((word) => word !== 'pink'),
+function ischaemia(view: FlagView): Found {
+  const { facts } = view.visit;
+  const pale = present(clearFacts(facts, 'perfusion', view)).filter((fact) =>
+    fact.values.state?.words.some((word) => word !== 'pink'),
   );
-  if (pale.length > 0) return { statements: ids(pale), why: 'the toe is cold, pale, white or blue', closes: true };
-  const beyond = present(clearFacts(view.visit.facts, 'disproportionate-pain') as AnyFact[]).filter((fact) =>
-    nearby(view, fact),
+  if (pale.length > 0) return found(pale, 'the toe is cold, pale, white or blue');
+  const beyond = present(clearFacts(facts, 'disproportionate-pain')).filter((fact) => nearby(view, fact));
+  if (beyond.length > 0) return found(beyond, 'pain out of proportion');
+  const slow = present(clearFacts(facts, 'capillary-refill')).filter(
+    (fact) => nearby(view, fact) && fact.values.state?.words.includes('delayed'),
   );
-  return beyond.length > 0 ? { statements: ids(beyond), why: 'pain out of proportion', closes: true } : undefined;
+  return slow.length > 0 && isAtRisk(view) ? found(slow, 'delayed refill in an operated or dislocated toe') : undefined;
 }
+/** A toe whose vessels an operation, a pin or a dislocation may have caught. */
+const isAtRisk = ({ visit, before, side, ray }: FlagView): boolean =>
+  visit.kind === 'postop' ||
+  visit.kind === 'operation' ||
+  before.operated[rayKey(side, ray)] !== undefined ||
+  (['procedure', 'dislocated'] as const).some((finding) => isStated(visit.facts, finding, 'present', { side, ray }));
+
+/** An open wound beside an injury under six weeks old, or a dislocation that is not old, before any operation. */
+function openInjury(view: FlagView): Found {
+  if (isAfterOperation(view)) return undefined;
+  const wounds = clearFacts(view.visit.facts, 'wound').filter((fact) => nearby(view, fact) && isOpenWound(fact));
+  if (wounds.length === 0) return undefined;
+  const harmed = injured(view);
+  const out = acuteDislocation(view);
+  if (harmed.length > 0) return found([...wounds, ...harmed], 'a wound with an injury under six weeks old');
+  return (
+    out && { statements: [...ids(wounds), ...out.statements], why: 'a wound over a dislocated joint', closes: true }
+  );
+}
+
+function freshFracture(view: FlagView): Found {
+  if (isAfterOperation(view)) return undefined;
+  const broken = present(clearFacts(view.visit.facts, 'image-other')).filter(
+    (fact) => nearby(view, fact) && fact.values.what?.words.includes('fracture'),
+  );
+  const harmed = broken.length > 0 ? injured(view) : [];
+  return harmed.length > 0 ? found([...broken, ...harmed], 'a fracture with an injury under six weeks old') : undefined;
+}
+const isAfterOperation = ({ visit, before, side, ray }: FlagView): boolean =>
+  visit.kind === 'postop' || visit.kind === 'operation' || before.operated[rayKey(side, ray)] !== undefined;
+/** The statements of an injury, where it is under six weeks old. */
+const injured = ({ visit, feet, side }: FlagView): AnyFact[] =>
+  feet[side].acute() === true
+    ? present(clearFacts(visit.facts, 'trigger')).filter(({ values }) => values.what?.words.includes('injury'))
+    : [];
 
 /** Acute by the clinician's word, by its age, or because nobody says that it is old. */
-function acuteDislocation(view: FlagView): ReturnType<Finder> {
+function acuteDislocation(view: FlagView): Found {
   const { facts } = view.visit;
-  const exam = present(clearFacts(facts, 'dislocated', view)) as Extract<AnyFact, { finding: 'dislocated' }>[];
+  const exam = present(clearFacts(facts, 'dislocated', view));
   const film = dislocatedFilms(facts, view);
   const top = clearFacts(facts, 'drawer', view).filter(({ values }) => isTopGrade(values.grade));
-  const old = exam.some((fact) => isOldDislocation(fact, view.visit));
   const all: AnyFact[] = [...exam, ...film, ...top];
-  if (all.length === 0 || old) return undefined;
+  if (all.length === 0 || isOldJoint(exam, view.visit, view.before.known, view)) return undefined;
   const said = exam.some(({ values }) => values.age || values.for || values.at || values.on);
   const why = said ? 'the dislocation is acute' : 'dislocated, and nobody says since when: acute until shown otherwise';
   return { statements: ids(all), why, closes: said };
@@ -110,57 +182,16 @@ function acuteDislocation(view: FlagView): ReturnType<Finder> {
 const isTopGrade = (grade: { low: number; scale?: string } | undefined): boolean =>
   grade !== undefined && (grade.scale === '0-3' ? grade.low === 3 : grade.scale !== '1-3' && grade.low === 4);
 
-function neuropathicHotFoot(view: FlagView): ReturnType<Finder> {
-  const feeling = footSensation(view.visit, view.side);
-  if (feeling !== 'lost' && feeling !== 'reduced') return undefined;
-  const of = (finding: 'hot' | 'swelling') =>
-    present(clearFacts(view.visit.facts, finding, { side: view.side }) as AnyFact[]);
-  const wounds = clearFacts(view.visit.facts, 'wound', { side: view.side }).filter((fact) => isOpenWound(fact));
-  if (wounds.length > 0) return { statements: ids(wounds), why: 'a wound in a foot with poor feeling', closes: true };
-  const [hot, swollen] = [of('hot'), of('swelling')];
+function neuropathicHotFoot(view: FlagView): Found {
+  const { visit, side, feet } = view;
+  if (!isPoor(feet[side].feeling())) return undefined;
+  const wounds = clearFacts(visit.facts, 'wound', { side }).filter((fact) => isOpenWound(fact));
+  if (wounds.length > 0) return found(wounds, 'a wound in a foot with poor feeling');
+  const hot = present(clearFacts(visit.facts, 'hot', { side }));
+  const swollen = present(clearFacts(visit.facts, 'swelling', { side }));
   if (hot.length === 0 || swollen.length === 0) return undefined;
-  return { statements: ids([...hot, ...swollen]), why: 'a hot, swollen foot with poor feeling', closes: true };
+  return found([...hot, ...swollen], 'a hot, swollen foot with poor feeling');
 }
 
-const QUIET_WOUND: readonly string[] = ['healed', 'clean', 'dry', 'clean and dry'];
-
-/** Present and not said to be clean, dry or healed; a fresh incision without that word counts. */
-export const isOpenWound = ({ status, values }: Extract<AnyFact, { finding: 'wound' }>): boolean =>
-  status === 'present' && !values.state?.words.some((word) => QUIET_WOUND.includes(word));
-
+const found = (facts: readonly AnyFact[], why: string): Found => ({ statements: ids(facts), why, closes: true });
 const ids = (facts: readonly AnyFact[]): string[] => [...new Set(facts.map(({ statement }) => statement))];
-
-/** Circulation of the toe or foot as stated in the visit: pulses, refill or colour. */
-export function circulationStated(visit: VisitFacts, side: Side, ray: Ray): boolean {
-  const whole = ['dp', 'pt', 'pulses', 'capillary-refill'] as const;
-  return (
-    whole.some((finding) => ask(visit.facts, finding, { side, whole: true }).is === 'stated') ||
-    ask(visit.facts, 'capillary-refill', { side, ray }).is === 'stated' ||
-    clearFacts(visit.facts, 'perfusion', { side, ray }).length > 0
-  );
-}
-
-/** Both pulses stated as felt; one that is absent or not examined leaves the circulation open. */
-export function pulsesFelt(visit: VisitFacts, side: Side): 'felt' | 'absent' | 'not examined' {
-  const read = (finding: 'dp' | 'pt' | 'pulses') => {
-    const answer = ask(visit.facts, finding, { side, whole: true });
-    if (answer.is !== 'stated') return undefined;
-    const { status, values } = answer.fact;
-    if (status === 'absent' || values.grade?.low === 0) return 'absent' as const;
-    return status === 'present' && (values.grade || values.felt) ? ('felt' as const) : undefined;
-  };
-  const [dp, pt, both] = [read('dp'), read('pt'), read('pulses')];
-  if ([dp, pt, both].includes('absent')) return 'absent';
-  return both === 'felt' || (dp === 'felt' && pt === 'felt') ? 'felt' : 'not examined';
-}
-
-/** A web sign in a space beside the ray: click, squeeze, numbness, pain or tenderness. */
-export function webSigns(visit: VisitFacts, side: Side, ray: Ray): boolean {
-  return ([ray - 1, ray] as const).some((web) => {
-    if (web < 1 || web > 4) return false;
-    const about = { side, web: web as 1 | 2 | 3 | 4 };
-    return (['click', 'squeeze', 'numbness', 'pain', 'tenderness'] as const).some((finding) =>
-      isStated(visit.facts, finding, 'present', about),
-    );
-  });
-}

@@ -1,6 +1,7 @@
 import type { Sourced } from '../../grammar/lexicon/entry.ts';
 import type { NoStage } from './analysis.ts';
 import type { CautionId } from './cautions.ts';
+import type { Gate } from './gates.ts';
 import type { RedFlag } from './red-flags.ts';
 import type { WindowId } from './windows.ts';
 
@@ -12,11 +13,16 @@ export interface RowText extends Sourced {
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
 /** What keeps a joint from being staged. A new gate without its text and source doesn't compile. */
-export const GATE_TEXTS: Readonly<Record<NoStage | 'symptoms', RowText>> = {
+export const GATE_TEXTS: Readonly<Record<Gate['id'] | NoStage, RowText>> = {
   'red flag': { ...practice, says: 'A red flag concerns the ray: it comes first, and no stage is given.' },
   operated: {
     ...practice,
-    says: 'The ray has been operated on, in this file or by the history: residual instability is described instead. A floating toe after an osteotomy is no stage 2, a fused PIP joint no fixed hammer toe.',
+    says: 'The ray has been operated on, in this file or by the history of this or an earlier visit: residual instability is described instead. A floating toe after an osteotomy is no stage 2, a fused PIP joint no fixed hammer toe.',
+  },
+  wound: { ...practice, says: 'A wound at the ray that is not said to be clean, dry or healed comes first.' },
+  infection: {
+    ...practice,
+    says: 'Closes nothing by itself: where a joint is hot or red and fever is not mentioned, fever is taken as none and the assumption is shown.',
   },
   symptoms: {
     ...practice,
@@ -26,12 +32,12 @@ export const GATE_TEXTS: Readonly<Record<NoStage | 'symptoms', RowText>> = {
   growing: { ...practice, says: 'The patient is under 18 years old.' },
   neuropathic: {
     ...practice,
-    says: 'Protective sensation is lost: pain neither stages the joint nor guards it.',
+    says: 'Protective sensation is lost, today or at the last examination of feeling, or neuropathy is stated and feeling was not found normal today: pain neither stages the joint nor guards it.',
   },
   'acute injury': { ...practice, says: 'An injury or a sudden onset under six weeks ago.' },
   systemic: {
     ...practice,
-    says: 'Tender or swollen at three or more MTP joints, or compression sore in both feet: inflammatory arthritis first.',
+    says: 'Tender or swollen at three or more MTP joints, or compression sore in both feet: inflammatory arthritis first. In one joint: inflammatory arthritis or gout as its diagnosis, an erosion on an image, inflammatory arthritis in the history with swelling or heat, gout in the history with swelling and heat or redness.',
   },
   lax: {
     ...practice,
@@ -48,29 +54,40 @@ export const GATE_TEXTS: Readonly<Record<NoStage | 'symptoms', RowText>> = {
 export const RED_FLAG_TEXTS: Readonly<Record<RedFlag, RowText>> = {
   infection: {
     ...practice,
-    says: 'Pus or spreading redness of a wound or a pin site; or a hot or red joint with fever; or the clinician states an infection.',
+    says: 'Pus or spreading redness of a wound or a pin site; a hot or red joint, a red or discharging pin site, or an open wound, with fever; a discharging pin site or an open wound that is hot or red; or the clinician states an infection.',
   },
-  ischaemia: { ...practice, says: 'A cold, pale, white or blue toe; or pain out of proportion.' },
+  ischaemia: {
+    ...practice,
+    says: 'A cold, pale, white or blue toe; pain out of proportion; or a delayed refill in an operated or dislocated toe.',
+  },
   clot: {
     ...practice,
-    says: 'A chest sign; two signs of one calf; or one of them after operation or in a boot.',
+    says: 'A chest sign; two signs of one calf; or one of them within three months of an operation, a boot or an order to keep off the foot, or in a patient who has had a clot.',
   },
   'acute dislocation': {
     ...practice,
-    says: 'A dislocation, on exam or film, that is acute by its time or by the word used, or that nobody states as old.',
+    says: 'A dislocation, on exam or film, that is acute by its time or by the word used, or that nobody states as old and no earlier visit has known for six weeks.',
   },
+  'open injury': {
+    ...practice,
+    says: 'A wound that is not clean, dry or healed with an injury under six weeks old, or over a joint whose dislocation is not old, before any operation.',
+  },
+  fracture: { ...practice, says: 'A fracture on an image with an injury under six weeks old, before any operation.' },
   'neuropathic hot foot': {
     ...practice,
-    says: 'A hot and swollen foot, or an open wound, in a foot with reduced or lost feeling.',
+    says: 'A hot and swollen foot, or an open wound, in a foot whose feeling is reduced or lost, today or when it was last examined, or in a patient with neuropathy.',
   },
-  tumour: { ...practice, says: 'A mass; or pain at night beside a history of cancer or a loss of weight.' },
+  tumour: {
+    ...practice,
+    says: 'A mass; or pain at night beside a loss of weight or a history of cancer, told in this or an earlier visit.',
+  },
 };
 
 /** The decision list, in words; `STAGING_ROWS` holds the rows themselves, by the same ids and in the same order. */
 export const STAGING_TEXTS: Readonly<Record<string, { readonly when: string; readonly gives: string }>> = {
   dislocated: {
     when: 'dislocated at rest, on exam or film, or the top drawer grade',
-    gives: '4 where it is stated as old; else none: acute until shown otherwise',
+    gives: '4 where it is stated as old, or known for six weeks; else none: acute until shown otherwise',
   },
   overlap: {
     when: 'the toe overlaps the hallux, or its neighbour on that side',
@@ -114,6 +131,7 @@ export const WINDOW_TEXTS: Readonly<Record<WindowId, string>> = {
   'course complete': 'A course without operation is complete at this time.',
   'steroid clear':
     'No elective operation within this time of a steroid injection; the time comes from joint replacement.',
+  'off the foot': 'One calf sign counts within this time of an operation, a boot or an order to keep off the foot.',
 };
 
 /** Other limits that the engine decides by. */

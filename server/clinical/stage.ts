@@ -1,11 +1,11 @@
 import type { Ray, Side } from '../../grammar/values.ts';
 import type { Evidence, ExamStep, NoStage, RayAnalysis, Stage, StageOutcome } from './analysis.ts';
 import { clearFacts } from './answers.ts';
-import { type DecidingFindings, decidingFindings, STEPS, supporting } from './deciding.ts';
+import { type DecidingFindings, STEPS, supporting } from './deciding.ts';
 import type { AnyFact } from './facts.ts';
-import { footSensation, GATES, type GateView, isStatedPainless } from './gates.ts';
+import { isPoor } from './feeling.ts';
+import { GATES, type GateView } from './gates.ts';
 import { once } from './once.ts';
-import { redFlagOf } from './red-flags.ts';
 import { type Deciding, type Possible, rowFor, type Verdict, worlds } from './staging-rows.ts';
 
 export type RayStage = Omit<RayAnalysis, 'next'>;
@@ -14,12 +14,12 @@ export type RayStage = Omit<RayAnalysis, 'next'>;
  * Stages one lesser ray of one visit: gates first, then the decision list over every world that the findings allow. The
  * outcome is computed at once, its argument (evidence, missing steps, assumptions) when it is asked for.
  */
-export function stageRay(view: GateView): RayStage {
-  const { visit, side, ray } = view;
-  const deciding = decidingFindings(visit, side, ray);
-  const flag = redFlagOf(view);
-  const closed = flag?.closes ? notApplicable('red flag', `red flag first: ${flag.why}`) : closedGate(view);
-  const painless = isStatedPainless(visit, side, ray) && !numb(view);
+export function stageRay(view: GateView, deciding: DecidingFindings): RayStage {
+  const { whole, side, ray } = view;
+  const redFlags = whole.flags.of(side, ray);
+  const flag = redFlags.find(({ closes }) => closes);
+  const closed = flag ? notApplicable('red flag', `red flag first: ${flag.why}`) : closedGate(view);
+  const painless = view.painless && !isPoor(whole.feet[side].feeling());
   const decided = decide(deciding.possible);
   const shown = decided.rows.includes('dislocated') || decided.rows.includes('overlap');
   const outcome = closed ?? (painless && !shown ? withoutSymptoms(deciding.possible) : decided.outcome);
@@ -33,6 +33,7 @@ export function stageRay(view: GateView): RayStage {
     side,
     ray,
     outcome,
+    redFlags,
     source,
     mark,
     labels: labels(view, deciding, outcome, painless),
@@ -56,13 +57,12 @@ export function stageRay(view: GateView): RayStage {
 const PRACTICE = { source: 'common practice', mark: 'common practice' } as const;
 const notApplicable = (by: NoStage, why: string): StageOutcome => ({ is: 'not applicable', by, why });
 function closedGate(view: GateView): StageOutcome | undefined {
-  for (const { id, closes } of GATES) {
-    const why = closes(view);
-    if (why && id !== 'symptoms') return notApplicable(id, why);
+  for (const gate of GATES) {
+    const why = 'closes' in gate ? gate.closes(view) : undefined;
+    if ('closes' in gate && why) return notApplicable(gate.id, why);
   }
   return undefined;
 }
-const numb = ({ visit, side }: GateView): boolean => ['reduced', 'lost'].includes(footSensation(visit, side) ?? '');
 
 /** Drawer 1 or more without symptoms is a lax joint. */
 function withoutSymptoms({ drawer }: Possible): StageOutcome {

@@ -17,6 +17,8 @@ export const WINDOWS = {
   'course complete': { days: 84, ...practice },
   /** No operation within three months of a steroid injection; the three months come from joint replacement. */
   'steroid clear': { days: 91, source: 'from memory', mark: 'from memory, to be verified' },
+  /** A calf sign counts as one of a patient off the foot for three months after an operation, a boot or an order to keep off. */
+  'off the foot': { days: 91, ...practice },
 } as const satisfies Readonly<Record<string, Window>>;
 export type WindowId = keyof typeof WINDOWS;
 
@@ -24,3 +26,4 @@ export const ACUTE_DAYS = WINDOWS.acute.days;
 export const COURSE_JUDGED_DAYS = WINDOWS['course judged'].days;
 export const COURSE_COMPLETE_DAYS = WINDOWS['course complete'].days;
 export const STEROID_CLEAR_DAYS = WINDOWS['steroid clear'].days;
+export const OFF_FOOT_DAYS = WINDOWS['off the foot'].days;

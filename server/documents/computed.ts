@@ -1,5 +1,7 @@
 import type { NextStep, RayAnalysis, VisitAnalysis } from '../clinical/analysis.ts';
+import { CAUTIONS } from '../clinical/cautions.ts';
 import type { AnyFact, StatementId } from '../clinical/facts.ts';
+import { flagsWithoutRay } from '../clinical/red-flags-first.ts';
 import { raysWords, stageSentences } from './computed-stage.ts';
 import { originOf, type Part, type Run, type Sentence, sentence } from './sentence.ts';
 import { bare, citations, markWords } from './source-marks.ts';
@@ -11,12 +13,15 @@ const CLOSING =
  * What is set apart from the filed note: urgent steps, then the stages, then the other steps; the sources and each
  * caution once for the whole note. Empty where nothing was computed.
  */
-export function computedSentences({ facts, rays }: VisitAnalysis): Sentence[] {
-  if (rays.length === 0) return [];
+export function computedSentences(visit: VisitAnalysis): Sentence[] {
+  const { facts, rays } = visit;
+  const led = flagsWithoutRay(visit);
+  if (rays.length === 0 && led.length === 0) return [];
   const steps = stepsOf(rays);
   const say = (urgent: boolean) =>
     steps.filter(({ next }) => next.urgent === urgent).flatMap((step) => stepSentences(step, facts.facts));
-  const cautions = [...new Set(rays.flatMap(({ next }) => next.cautions.map(bare)))];
+  const flagCautions = led.flatMap(({ row }) => row.cautions.map((id) => CAUTIONS[id]));
+  const cautions = [...new Set([...flagCautions, ...rays.flatMap(({ next }) => next.cautions)].map(bare))];
   const sources = citations(
     rays.flatMap((ray) => [ray, ray.next]),
     cautions,
@@ -31,9 +36,19 @@ export function computedSentences({ facts, rays }: VisitAnalysis): Sentence[] {
   ];
 }
 
-/** The urgent steps, once each, for the head of the note. */
-export function urgentSentences({ facts, rays }: VisitAnalysis): Sentence[] {
-  return stepsOf(rays.filter(({ next }) => next.urgent)).map(({ next, rays: some }) =>
+/** The red flags and urgent steps, once each, for the head of the note. */
+export function urgentSentences(visit: VisitAnalysis): Sentence[] {
+  const { facts, rays } = visit;
+  const flags = flagsWithoutRay(visit).map(({ flagged, row }) =>
+    sentence(
+      'computed',
+      'urgent',
+      'computed, red flag: ',
+      traced(`${bare(flagged.why)}. ${bare(row.step)}`, flagged.statements, facts.facts),
+      ` (${markWords(row)})`,
+    ),
+  );
+  const steps = stepsOf(rays.filter(({ next }) => next.urgent)).map(({ next, rays: some }) =>
     sentence(
       'computed',
       'urgent',
@@ -42,6 +57,7 @@ export function urgentSentences({ facts, rays }: VisitAnalysis): Sentence[] {
       ` (${markWords(next)})`,
     ),
   );
+  return [...flags, ...steps];
 }
 
 interface Step {

@@ -27,6 +27,7 @@ export function describeRay(analysis: RayAnalysis, quote: (evidence: Evidence) =
   const { outcome, stated, labels, evidence, missing, assumptions, next, source, mark } = analysis;
   const shown = evidence.map((each) => `- ${each.role}: \`${quote(each)}\`: ${each.why}`);
   return paragraphs(
+    ...analysis.redFlags.map(({ why }) => `**Red flag**: ${why}.`),
     `**${rayName(analysis)}**, computed: **${stageText(outcome)}**${labels.length > 0 ? ` (${labels.join(', ')})` : ''}`,
     stated ? `Stated: stage ${stated.low === stated.high ? stated.low : `${stated.low}-${stated.high}`}` : '',
     shown.length > 0 ? `*Evidence*\n\n${shown.join('\n')}` : '',

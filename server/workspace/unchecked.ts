@@ -20,6 +20,7 @@ function unchecked(before: VisitAnalysis['before'], end: number, error: unknown)
   return {
     facts: { facts: [], verbatim: [], unclear: [], allowances: [] },
     rays: [],
+    redFlags: [],
     reports: [
       {
         code: 'visit-unchecked',

@@ -108,3 +108,27 @@ test('text for people, as it is printed', () => {
   for (const name of ['second-ray', 'acute-dislocation'])
     expectGolden(`stage-${name}`, forefoot(['stage', `samples/${name}.forefoot`, ...today]).out);
 });
+
+describe('a red flag that no examined ray leads with', () => {
+  test.each([
+    ['of a foot whose rays nobody examined', ['wound pus'], /pus/],
+    ['of the great toe', ['1st colour white', '2nd tender plate, drawer 2'], /cold, pale, white or blue/],
+    ['that comes second at a ray', ['2nd hot, drawer 2', 'fever', 'calf swollen and tender'], /calf/],
+  ])('%s leads its visit in text and has a record of its own', (_, body, why) => {
+    const input = note(...body);
+    const { out } = forefoot(['stage', '-', ...today], { input });
+    const [, , first] = out.split('\n');
+    expect(first).toMatch(/^ {4}RED FLAG: /);
+    expect(first).toMatch(why);
+    expect(out).toMatch(/URGENT/);
+    const [record] = staged(input);
+    expect(record).toMatchObject({ status: 'redFlag', side: null, ray: null, next: { urgent: true } });
+    expect(record?.why).toMatch(why);
+    expect(record?.evidence.length).toBeGreaterThan(0);
+  });
+  test('is not said twice where a ray leads with it', () => {
+    const records = staged(note('2nd hot, drawer 2', 'fever'));
+    expect(records.map(({ status }) => status)).toEqual(['notApplicable']);
+    expect(records[0]?.redFlags).toHaveLength(1);
+  });
+});

@@ -2,12 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { LEXICON } from '../../grammar/lexicon/index.ts';
 import { ask, clearFacts, isStated } from '../../server/clinical/answers.ts';
+import { circulationStated, pulsesFelt } from '../../server/clinical/circulation.ts';
 import { decidingFindings } from '../../server/clinical/deciding.ts';
 import { readDrawer } from '../../server/clinical/drawer.ts';
 import { type AnyFact, subjectKey } from '../../server/clinical/facts.ts';
-import { footSensation, isStatedPainless } from '../../server/clinical/gates.ts';
+import { isStatedPainless } from '../../server/clinical/gates.ts';
+import { NOTHING_KNOWN } from '../../server/clinical/known.ts';
 import { PANELS } from '../../server/clinical/panels.ts';
-import { circulationStated, pulsesFelt } from '../../server/clinical/red-flags.ts';
+import { footSensation } from '../../server/clinical/sensation.ts';
 import { codesOf, lastVisit, wrap } from './note.ts';
 
 const both = (body: string) => wrap(body, 'scales drawer 0-4', 'visit 2026-03-09 first both');
@@ -90,7 +92,7 @@ describe('normal', () => {
   });
   it('ok and quiet are kept as unremarkable, and nothing is computed from them', () => {
     expect(said('4th ok')).toEqual(['right ray 4 unremarkable present']);
-    expect(decidingFindings(lastVisit('4th ok').facts, 'right', 4).possible).toMatchObject({
+    expect(decidingFindings(lastVisit('4th ok').facts, NOTHING_KNOWN, 'right', 4).possible).toMatchObject({
       tender: [true, false],
       swollen: [true, false],
       drawer: ['not done'],
@@ -140,7 +142,7 @@ describe('silence', () => {
     expect(readDrawer({ is: 'not mentioned' }).steps).toEqual(['not done']);
   });
   it('leaves the deciding signs open, and says where it is taken as none', () => {
-    const { possible, assumptions } = decidingFindings(nothing, 'right', 2);
+    const { possible, assumptions } = decidingFindings(nothing, NOTHING_KNOWN, 'right', 2);
     expect(possible.tender).toHaveLength(2);
     expect(possible.swollen).toHaveLength(2);
     expect(possible.purchase).toHaveLength(2);

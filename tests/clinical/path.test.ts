@@ -21,8 +21,24 @@ const CASES: Readonly<Record<string, { reaches: readonly string[]; not: readonly
       '2nd red\nfever 38.6°C',
       `${TWO}\nwound pus`,
       `${TWO}\nwound spreading`,
+      `${TWO}\npin-site spreading redness`,
+      `${TWO}\n2nd pin-site red discharging`,
+      `${TWO}\n2nd pin-site red\nfever`,
+      `${TWO}\n2nd wound open, red`,
+      `${TWO}\n2nd wound open\nfever`,
+      `${TWO}\ncomplication wound infection`,
     ],
-    not: ['2nd hot, tender plate, drawer 2', `${TWO}\nfever`, `${TWO}\nwound clean`, '2nd hot, drawer 2\nafebrile'],
+    not: [
+      `${TWO}\n2nd pin-site red`,
+      `${TWO}\n2nd pin-site discharging`,
+      `${TWO}\n2nd wound open`,
+      `${TWO}\nno complications`,
+      `${TWO}\n3rd pin-site red\nfever`,
+      '2nd hot, tender plate, drawer 2',
+      `${TWO}\nfever`,
+      `${TWO}\nwound clean`,
+      '2nd hot, drawer 2\nafebrile',
+    ],
   },
   ischaemia: {
     reaches: [
@@ -30,8 +46,10 @@ const CASES: Readonly<Record<string, { reaches: readonly string[]; not: readonly
       '2nd colour blue, dislocated old',
       '2nd cold, tender plate, drawer 2',
       `${TWO}\npain out of proportion`,
+      wrap(`2nd cap refill delayed`, 'scales drawer 0-4', 'visit 2026-03-09 postop right'),
+      '2nd dislocated old, cap refill delayed',
     ],
-    not: ['2nd colour pink, tender plate, drawer 2', `${TWO}\n3rd colour white`],
+    not: [`${TWO}, cap refill delayed`, '2nd colour pink, tender plate, drawer 2', `${TWO}\n3rd colour white`],
   },
   clot: {
     reaches: [
@@ -49,6 +67,34 @@ const CASES: Readonly<Record<string, { reaches: readonly string[]; not: readonly
       `history no chest pain\n${TWO}`,
       `${TWO}\ncalf tightness\nplan boot`,
     ],
+  },
+  'open injury': {
+    reaches: [
+      `history injury 2 days ago\n${TWO}\nwound open`,
+      `history injury 2 days ago\n${TWO}, wound`,
+      '2nd dislocated 2 hours, wound open',
+    ],
+    not: [
+      `history injury 2 days ago\n${TWO}\nwound clean`,
+      `history injury 2 days ago\n${TWO}\nwound none`,
+      `history injury 2 years ago\n${TWO}\n2nd wound open`,
+      '2nd dislocated old, wound open',
+      `history injury 2 days ago\n${TWO}\n3rd wound open`,
+      wrap(`history injury 5 weeks ago\n${TWO}\n2nd wound`, 'scales drawer 0-4', 'visit 2026-03-09 postop right'),
+    ],
+  },
+  fracture: {
+    reaches: [`history injury 2 days ago\n${TWO}\nxray 2nd fracture`],
+    not: [
+      `history injury 2 days ago\n${TWO}\nxray 2nd stress fracture`,
+      `history injury 2 years ago\n${TWO}\nxray 2nd fracture`,
+      `${TWO}\nxray 2nd fracture`,
+      `history injury 2 days ago\n${TWO}\nxray 3rd fracture`,
+    ],
+  },
+  wound: {
+    reaches: [`${TWO}, wound open`, '2nd ulcer, tender plate'],
+    not: [`${TWO}, wound healed`, `${TWO}, wound clean`, `${TWO}\n3rd wound open`, `${TWO}\nwound open`],
   },
   tumour: {
     reaches: [

@@ -1,8 +1,10 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { analyseNote } from '../../server/clinical/analyse.ts';
 import type { NextStep, RayAnalysis } from '../../server/clinical/analysis.ts';
 import type { Place } from '../../server/clinical/facts.ts';
-import { clinicNote, renderHtml, renderText } from '../../server/documents/clinic-note.ts';
+import { clinicNote, renderHtml, renderText, URGENT_TITLE } from '../../server/documents/clinic-note.ts';
+import { textOf } from '../../server/documents/sentence.ts';
 import { NOTE_NAMES, noteText, writeNote } from './read-note.ts';
 
 const update = process.env.UPDATE_GOLDEN === '1';
@@ -36,6 +38,7 @@ function handMadeRays(statement: string, place: Place): RayAnalysis[] {
     outcome: { is: 'span', low: 1, high: 2 },
     source: 'COUGH11',
     mark: 'read',
+    redFlags: [],
     labels: ['low certainty'],
     stated: { low: 2, high: 2, statement, place },
     evidence: [
@@ -126,5 +129,19 @@ describe('the note as HTML', () => {
           .replaceAll('&amp;', '&');
         expect(words(html)).toEqual(words(renderText(note, { computed: true })));
       }
+  });
+});
+
+describe('a red flag of a visit', () => {
+  test.each([
+    ['that examines no ray', 'wound pus', /the wound shows pus/],
+    ['of the great toe', '1st colour white', /cold, pale, white or blue/],
+  ])('%s leads the note', (_, body, why) => {
+    const { visits, header } = analyseNote(`forefoot 1\n\nvisit 2026-03-09 first right\n${body}\n`, '2026-03-09');
+    const [visit] = visits;
+    if (!visit) throw new Error('no visit');
+    const [first] = clinicNote(visit.analysis, header).sections;
+    expect(first?.title).toBe(URGENT_TITLE);
+    expect(first?.sentences.map(textOf).join(' ')).toMatch(why);
   });
 });

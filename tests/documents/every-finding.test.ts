@@ -42,7 +42,7 @@ function sentenceOf({ subject, ...said }: Case): Sentence {
     origin: { kind: 'stated', place, word: place, slots: {} },
   } as unknown as AnyFact;
   const facts = { side: 'right' as const, facts: [fact], verbatim: [], unclear: [], allowances: [] };
-  const analysis = { facts, rays: [], reports: [], hidden: [], before: NO_EPISODE, after: NO_EPISODE };
+  const analysis = { facts, rays: [], redFlags: [], reports: [], hidden: [], before: NO_EPISODE, after: NO_EPISODE };
   const sentences = filedSentences(clinicNote(analysis, { version: 1, allowances: [] }));
   const traced = sentences.filter(({ runs }) => runs.some(({ from }) => from.length > 0));
   expect(traced).toHaveLength(1);

@@ -3,11 +3,13 @@ import type { FindingId } from '../../../grammar/lexicon/index.ts';
 import type { Context, Fix, RayAnalysis, Report, Severity } from '../analysis.ts';
 import type { EpisodeState } from '../episode.ts';
 import type { Place, VisitFacts } from '../facts.ts';
+import type { Flagged } from '../red-flags.ts';
 
 /** What a rule may look at: one visit, what is computed for its rays, and the episode before it. */
 export interface RuleView {
   readonly visit: VisitFacts;
   readonly rays: readonly RayAnalysis[];
+  readonly redFlags: readonly Flagged[];
   readonly before: EpisodeState;
   readonly context: Context;
 }

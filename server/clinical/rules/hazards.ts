@@ -1,9 +1,9 @@
 import type { RayAnalysis } from '../analysis.ts';
 import { clearFacts, dislocatedFilms, isStated } from '../answers.ts';
-import { isOldDislocation } from '../deciding.ts';
+import { circulationStated } from '../circulation.ts';
+import { isOldJoint } from '../deciding.ts';
 import { isoDayOf, plateImages, rayKey } from '../episode.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
-import { circulationStated } from '../red-flags.ts';
 import { defineRule, type RuleView, replace } from './define-rule.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -153,12 +153,12 @@ export const acuteDislocationIncomplete = defineRule({
     valid: '2nd dislocated acute 2 hours, toe-colour pink',
     nearMiss: '2nd dislocated old',
   },
-  *check({ visit, rays }) {
+  *check({ visit, rays, before }) {
     for (const { side, ray } of rays) {
       const dislocated = clearFacts(visit.facts, 'dislocated', { side, ray }).filter(
         ({ status }) => status === 'present',
       );
-      if (dislocated.some((fact) => isOldDislocation(fact, visit))) continue;
+      if (isOldJoint(dislocated, visit, before.known, { side, ray })) continue;
       const film = dislocatedFilms(visit.facts, { side, ray });
       const [fact] = [...dislocated, ...film] as AnyFact[];
       if (!fact) continue;

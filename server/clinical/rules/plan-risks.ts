@@ -1,8 +1,8 @@
 import { entryOf } from '../../../grammar/lexicon/index.ts';
 import { clearFacts } from '../answers.ts';
+import { pulsesFelt } from '../circulation.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
-import { footSensation } from '../gates.ts';
-import { pulsesFelt } from '../red-flags.ts';
+import { footSensation } from '../sensation.ts';
 import { defineRule, replace } from './define-rule.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;

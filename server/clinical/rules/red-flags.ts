@@ -1,4 +1,4 @@
-import { type Flagged, type RedFlag, redFlagsOf } from '../red-flags.ts';
+import type { Flagged, RedFlag } from '../red-flags.ts';
 import { defineRule } from './define-rule.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -7,6 +7,8 @@ const practice = { source: 'common practice', mark: 'common practice' } as const
 const FIRST: Readonly<Record<Exclude<RedFlag, 'acute dislocation'>, string>> = {
   infection: 'infection until shown otherwise. Assess the same day; no steroid.',
   ischaemia: 'an emergency. Loosen any dressing, straighten the toe, call the surgeon and the vascular team.',
+  'open injury': 'circulation and feeling first, a film, then theatre.',
+  fracture: 'circulation and feeling first, a film, reduce where displaced, both again.',
   clot: 'Assess for a clot today by the local route; chest signs go to the emergency services.',
   tumour: 'MRI and the tumour route first. No injection, no excision.',
   'neuropathic hot foot':
@@ -36,8 +38,15 @@ export const redFlagFirst = defineRule({
     'pain',
     'cancer-history',
     'weight-loss',
+    'capillary-refill',
+    'pin-site',
+    'complication',
+    'neuropathy',
+    'trigger',
+    'image-other',
+    'clot-history',
   ],
-  what: 'The findings show signs of infection, of a toe without blood, of a clot, of a tumour, or of a neuropathic foot at risk.',
+  what: 'The findings show signs of infection, of a toe without blood, of an open injury or a fresh fracture, of a clot, of a tumour, or of a neuropathic foot at risk.',
   why: 'These come before any staging, injection or routine plan, and each waits hours, not weeks.',
   instead: 'Act on it by the local protocol, and record what was done. No "allow" hides it.',
   examples: {
@@ -45,8 +54,8 @@ export const redFlagFirst = defineRule({
     valid: '2nd hot, tender plantar\nno fever',
     nearMiss: '2nd red, tender plantar, colour pink',
   },
-  *check({ visit }) {
-    for (const flagged of redFlagsOf(visit)) {
+  *check({ visit, redFlags }) {
+    for (const flagged of redFlags) {
       if (!isOwn(flagged)) continue;
       const signs = visit.facts.filter(({ statement }) => flagged.statements.includes(statement));
       const [first, ...others] = signs;
