@@ -16,21 +16,22 @@ const QUANTITY = String.raw`(?<![0-9])(?:[~≈<>≤≥]\s*)?${NUMBER}(?:${DASH}$
 export const AGO: Rule = match(SCOPES.date, String.raw`${QUANTITY}\s+ago(?!${LETTER})`);
 
 const ORDINAL = `${ALONE}[1-9](?:st|nd|rd|th)(?![A-Za-z0-9])`;
-const ORDINALS = String.raw`${ORDINAL}(?:\s*(?:${DASH}|to|and|&|\+)\s*${ORDINAL})*`;
+const ORDINALS = String.raw`${ORDINAL}(?:(?:\s*(?:${DASH}|to|and|&|\+)\s*|/)${ORDINAL})*`;
 /** Two neighbouring rays as the value of a finding (`gap 2nd-3rd`). */
-export const PAIR: Rule = match(SCOPES.quantity, ORDINAL + DASH + ORDINAL);
+export const PAIR: Rule = match(SCOPES.quantity, `${ORDINAL}(?:${DASH}|/)${ORDINAL}`);
 
 const FEW = String.raw`[1-5](?:${DASH}[1-5])?(?![0-9°%+]|[./:]\d)`;
 const NUMBERED = String.raw`\s*${FEW}(?:(?:,|\s*(?:and|&)\s*)${FEW})*`;
 
 /** `2nd`, `2nd-4th`, `2nd MTP`, `R2`, `ray 2`, `web 2`, `2/3 web`. */
 export function subjects(context: Context): Rule[] {
-  const part = String.raw`(?:\s+(?:${[phrases(closed.WEB_WORDS), ...jointWords(context)].join('|')}))?`;
+  const part = String.raw`(?:\s+(?:${[phrases(closed.WEB_WORDS), ...jointWords(context), phrases(closed.JOINTS_WORDS)].join('|')}))?`;
   return [
     match(SCOPES.subject, ORDINALS + part),
     match(SCOPES.subject, `${ALONE}[RL][1-5](?![A-Za-z0-9])`),
     match(SCOPES.subject, phrases([...closed.RAY_WORDS, ...closed.WEB_WORDS]) + NUMBERED),
     match(SCOPES.subject, String.raw`(?<![0-9])[1-4]/[2-5]\s+${phrases(closed.WEB_WORDS)}`),
+    match(SCOPES.subject, String.raw`${phrases(closed.JOINTS_WORDS)}\s*(?:2/3|3/4)(?![\w/])`),
   ];
 }
 

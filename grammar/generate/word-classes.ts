@@ -113,9 +113,9 @@ export const WORD_CLASSES: readonly WordClass[] = [
   },
   {
     name: 'Ray words',
-    words: [...closed.RAY_WORDS, ...closed.JOINT_WORDS],
-    rule: 'Name rays together with their numbers, which are read all or not at all. After an ordinal a joint word belongs to the subject, unless it is a finding whose result follows. `MT2` is the metatarsal.',
-    examples: ['MTPs 2,3,5 tender', '2nd mtp tender', '2nd mtp rigid'],
+    words: [...closed.RAY_WORDS, ...closed.JOINT_WORDS, ...closed.JOINTS_WORDS],
+    rule: 'Name rays together with their numbers, which are read all or not at all. After an ordinal a joint word belongs to the subject, unless it is a finding whose result follows. Several ordinals, or several numbers after a plural, may stand side by side before their finding. `MT2` is the metatarsal.',
+    examples: ['MTPs 2,3,5 tender', '2nd 3rd 4th MTPs drawer 0', 'toes 3/4 tender', '2nd mtp tender', '2nd mtp rigid'],
   },
   {
     name: 'Web words',

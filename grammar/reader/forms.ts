@@ -24,6 +24,7 @@ export type WordClass =
   | 'ray word'
   | 'web word'
   | 'joint word'
+  | 'joints word'
   | 'foreign part';
 
 export interface ValueClaim {
@@ -61,6 +62,7 @@ const CLASSES: readonly (readonly [WordClass, readonly string[]])[] = [
   ['ray word', closed.RAY_WORDS],
   ['web word', closed.WEB_WORDS],
   ['joint word', closed.JOINT_WORDS],
+  ['joints word', closed.JOINTS_WORDS],
   ['foreign part', closed.FOREIGN_PARTS],
 ];
 

@@ -160,6 +160,8 @@ export function fitItem(item: Item, open: readonly (readonly [string, Slot])[]):
     if (item.is === 'clock' && shape.kind === 'clock')
       return { slot, value: { is: 'clock', hour: item.hour, minute: item.minute } };
     if (item.is !== 'slashed') continue;
+    if (shape.kind === 'pair' && item.second === item.first + 1 && isWeb(item.first))
+      return { slot, value: { is: 'pair', web: item.first } };
     if (shape.kind === 'fraction') {
       const value: Value = { is: 'fraction', part: item.first, whole: item.second };
       return item.first > item.second || item.second === 0 ? { slot, value, cause: 'out of range' } : { slot, value };

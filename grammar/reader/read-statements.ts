@@ -52,7 +52,7 @@ function readHeading(binder: Binder): { heading?: HeadingNode; next: number } {
   let next = 0;
   const side = matchesAt(items, 0).find(({ form }) => form.side);
   if (side) next = side.next;
-  const read = subjectAt({ items, start: next, commaJoins: true, opensFinding: () => false });
+  const read = subjectAt({ items, start: next, commaJoins: true, adjoins: true, opensFinding: () => false });
   const subject = read && 'subject' in read ? read.subject : undefined;
   const first = items[0];
   const own = first?.is === 'sided' ? { side: first.side } : side?.form.side ? { side: side.form.side } : {};

@@ -9,10 +9,21 @@ import { subjectAt } from './subjects.ts';
 
 export function readPair(binder: Binder, item: Extract<Item, { is: 'ordinal' }>, i: number): number | undefined {
   const open = binder.openSlots().find(([, shape]) => shape.kind === 'pair');
-  if (!open || item.high !== item.low + 1 || item.low > 4) return undefined;
-  const fitted = fitQuantity({ ...item, range: true, plus: false, next: i + 1 }, [open]);
-  if (fitted) binder.setValue(fitted.slot, fitted.value, item);
-  return fitted ? i + 1 : undefined;
+  if (!open) return undefined;
+  const next = slashedPair(binder.items, i) ?? i + 1;
+  const last = binder.items[next - 1];
+  const high = last?.is === 'ordinal' ? last.high : item.high;
+  if (high !== item.low + 1 || item.low > 4) return undefined;
+  const fitted = fitQuantity({ ...item, high, range: true, plus: false, next }, [open]);
+  if (fitted) binder.setValue(fitted.slot, fitted.value, binder.span(i, next));
+  return fitted ? next : undefined;
+}
+
+/** `gap 2nd/3rd` */
+function slashedPair(items: readonly Item[], i: number): number | undefined {
+  const [first, slash, second] = [items[i], items[i + 1], items[i + 2]];
+  const joined = slash?.is === 'other' && slash.text === '/' && first?.end === slash.start;
+  return joined && second?.is === 'ordinal' && second.start === slash.end ? i + 3 : undefined;
 }
 
 export function readSubject(binder: Binder, i: number): number | undefined {
@@ -20,6 +31,7 @@ export function readSubject(binder: Binder, i: number): number | undefined {
     items: binder.items,
     start: i,
     commaJoins: binder.statement.elements.length === 0,
+    adjoins: binder.last()?.is !== 'finding' && binder.before.length === 0,
     opensFinding: (index) => opensValuedFinding(binder, index),
   });
   if (!read) return undefined;

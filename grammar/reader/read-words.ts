@@ -172,7 +172,7 @@ const describesNext = (binder: Binder, form: Match['form'], own: FindingId, next
   return after !== undefined && after.id !== own && form.values.has(after.id);
 };
 const subjectFollows = ({ items }: Binder, start: number): boolean => {
-  const read = subjectAt({ items, start, commaJoins: true, opensFinding: () => false });
+  const read = subjectAt({ items, start, commaJoins: true, adjoins: true, opensFinding: () => false });
   return read !== undefined;
 };
 /** `pulses dp 2`: a collecting word before its own members is only their heading. */

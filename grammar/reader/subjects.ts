@@ -2,6 +2,7 @@ import type { SubjectNode } from '../syntax.ts';
 import { isRay, isWeb, type Ray, type Web } from '../values.ts';
 import { matchesAt, type WordClass } from './forms.ts';
 import type { Item } from './items.ts';
+import { quantityAt } from './quantities.ts';
 
 export type SubjectRead =
   | { readonly subject: SubjectNode; readonly next: number }
@@ -12,6 +13,8 @@ interface At {
   readonly start: number;
   /** A comma may join ordinals only where no finding stands before them (`drawer 2 2nd, 3rd drawer 1` is no list). */
   readonly commaJoins: boolean;
+  /** Side by side only where no finding stands directly before them (`tender 2nd 3rd swollen` is no list). */
+  readonly adjoins: boolean;
   /** Does a joint word here open a finding instead (`2nd mtp rigid`)? */
   readonly opensFinding: (index: number) => boolean;
 }
@@ -46,21 +49,37 @@ function ordinals(at: At): SubjectRead {
   const first = at.items[at.start] as Extract<Item, { is: 'ordinal' }>;
   const rays = range(first.low, first.high);
   let next = at.start + 1;
+  let slashed = false;
   for (;;) {
     const joiner = at.items[next];
     const after = at.items[next + 1];
+    if (joiner?.is === 'ordinal' && at.adjoins) {
+      rays.push(...range(joiner.low, joiner.high));
+      next += 1;
+      continue;
+    }
     if (after?.is !== 'ordinal') break;
-    if (wordIs(joiner, 'to')) rays.push(...range((rays.at(-1) ?? 0) + 1, after.high));
+    if (wordIs(joiner, '/') && touches(at.items, next)) {
+      slashed = true;
+      rays.push(...range(after.low, after.high));
+    } else if (wordIs(joiner, 'to')) rays.push(...range((rays.at(-1) ?? 0) + 1, after.high));
     else if (wordIs(joiner, 'and', '&', '+') || (joiner?.is === 'break' && joiner.of === 'segment' && at.commaJoins))
       rays.push(...range(after.low, after.high));
     else break;
     next += 2;
   }
   const web = classAt(at.items, next, 'web word');
-  if (web !== undefined) return webs(at, rays, web);
-  const joint = at.opensFinding(next) ? undefined : classAt(at.items, next, 'joint word');
+  // `2nd/3rd web` may be the space between them, or both spaces.
+  if (web !== undefined) return slashed ? { problem: 'ambiguous web', next: web } : webs(at, rays, web);
+  const joint = at.opensFinding(next) ? undefined : (classAt(at.items, next, 'joint word') ?? joints(at, next, rays));
   if (joint === undefined && isMetatarsal(at.items, next)) return raySubject(at, rays, next + 1, 'metatarsal');
   return raySubject(at, rays, joint ?? next, joint === undefined ? undefined : 'joint');
+}
+
+/** `2nd 3rd 4th MTPs`, and no list of its own (`2nd MTPs 3-4`). */
+function joints(at: At, next: number, rays: readonly number[]): number | undefined {
+  const end = rays.length > 1 ? classAt(at.items, next, 'joints word') : undefined;
+  return end === undefined || at.items[end]?.is === 'number' || at.items[end]?.is === 'slashed' ? undefined : end;
 }
 
 function sided(at: At): SubjectRead {
@@ -113,12 +132,15 @@ function numbered(at: At, from: number, kind: 'ray' | 'web'): SubjectRead | unde
     numbers.push(...range(item.low, item.high));
     ranged ||= item.range;
     next++;
-    const joiner = at.items[next];
-    const joins =
-      wordIs(joiner, 'and', '&') || (joiner?.is === 'break' && joiner.of === 'segment' && touches(at.items, next));
-    if (!joins || at.items[next + 1]?.is !== 'number') break;
-    next++;
+    const following = joined(at, next, numbers.at(-1) ?? 0, from);
+    if (following === undefined) break;
+    next = following;
   }
+  // After a finding, `toes 2 3` may be two toes, or a toe and a value.
+  if (!at.adjoins && numbers.length === 1 && isPlural(at, from) && isBare(at.items, next))
+    return { problem: 'unread subject', next: next + 1 };
+  const pair = numbers.length === 0 && kind === 'ray' && isPlural(at, from) ? slashedRays(at.items[next]) : undefined;
+  if (pair) return raySubject(at, pair, next + 1);
   const opening = at.items[at.start];
   if (numbers.length === 0 && kind === 'web' && /s$/i.test(textBetween(at, from))) return webs(at, [1, 2, 3, 4], from);
   if (numbers.length === 0) return undefined;
@@ -130,6 +152,28 @@ function numbered(at: At, from: number, kind: 'ray' | 'web'): SubjectRead | unde
   return raySubject(at, numbers, next, METATARSAL.test(text) ? 'metatarsal' : /^mtp/i.test(text) ? 'joint' : undefined);
 }
 
+/** The index of the next number of a list, if one follows: after `and`, a comma that touches, and, of several, side by side or after any comma. */
+function joined(at: At, next: number, last: number, from: number): number | undefined {
+  const joiner = at.items[next];
+  const comma = joiner?.is === 'break' && joiner.of === 'segment';
+  if (wordIs(joiner, 'and', '&') || (comma && touches(at.items, next)))
+    return at.items[next + 1]?.is === 'number' ? next + 1 : undefined;
+  const index = comma && at.commaJoins ? next + 1 : next;
+  if (!isPlural(at, from) || !at.adjoins) return undefined;
+  const item = at.items[index];
+  return item?.is === 'number' && item.low > last && isBare(at.items, index) ? index : undefined;
+}
+/** The number of a ray: no unit, bound or sign. */
+function isBare(items: readonly Item[], index: number): boolean {
+  const quantity = items[index]?.is === 'number' ? quantityAt(items, index) : undefined;
+  return quantity !== undefined && !quantity.unit && !quantity.plus && !quantity.bound && quantity.high <= 5;
+}
+/** `toes 3/4`: neighbours, and no fraction that means something else (`toes 4/5` is their strength). */
+function slashedRays(item: Item | undefined): number[] | undefined {
+  if (item?.is !== 'slashed' || item.first < 2 || item.second > 4) return undefined;
+  return item.second === item.first + 1 ? [item.first, item.second] : undefined;
+}
+const isPlural = (at: At, from: number): boolean => /s$/i.test(textBetween(at, from));
 const textBetween = (at: At, next: number): string => {
   const last = at.items[next - 1];
   return last?.is === 'word' ? last.text : '';

@@ -33,6 +33,7 @@ const CLASSES: Readonly<Record<string, readonly string[]>> = {
   'ray word': closed.RAY_WORDS,
   'web word': closed.WEB_WORDS,
   'joint word': closed.JOINT_WORDS,
+  'joints word': closed.JOINTS_WORDS,
   'foreign part': closed.FOREIGN_PARTS,
 };
 const SECTIONS = Object.keys(closed.SECTION_WORD) as Section[];

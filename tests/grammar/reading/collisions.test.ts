@@ -17,6 +17,14 @@ const rayOrJoint = (ray: string, afterOrdinal: string): Resolution => ({
     [afterOrdinal, '2 tenderness'],
   ],
 });
+const raysOrJoints = (word: string): Resolution => ({
+  claims: 'class joints word, class ray word',
+  winner: 'before a number it names the rays, after several ordinals it belongs to the subject',
+  shown: [
+    [`${word} 2-3 tender`, '2,3 tenderness'],
+    [`2nd 3rd ${word} tender`, '2,3 tenderness'],
+  ],
+});
 const fixedJoint = (word: string, claims: string): Resolution => ({
   claims,
   winner: 'the finding where its value follows, else the subject',
@@ -98,6 +106,10 @@ const planned = (word: string): Resolution => ({
 
 const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   'any/ray': rayOrJoint('ray 2 tender', '2nd ray tender'),
+  'any/rays': raysOrJoints('rays'),
+  'any/toes': raysOrJoints('toes'),
+  'any/mtps': raysOrJoints('mtps'),
+  'any/mtpjs': raysOrJoints('mtpjs'),
   'any/mtp': rayOrJoint('mtp 2 tender', '2nd mtp tender'),
   'any/mtpj': rayOrJoint('mtpj 2 tender', '2nd mtpj tender'),
   'history/pain': { ...pain, shown: [['history 2nd pain', 'history/2 pain']] },
