@@ -170,4 +170,12 @@ export const EXAM_SOURCES = {
     n: 'not given',
     known: 'read',
   },
+  WALD01: {
+    citation: '(Author from memory: Waldecker.) Thickness of the fat pad and pain. J Foot Ankle Surg 2001;40(1):21-27.',
+    doi: '10.1016/S1067-2516(01)80037-5',
+    year: 2001,
+    design: 'not given',
+    n: '100 feet',
+    known: 'read',
+  },
 } as const satisfies Readonly<Record<string, Publication>>;

@@ -88,6 +88,15 @@ export const IMAGING_SOURCES = {
     n: '50 feet, 45 tears',
     known: 'read',
   },
+  LARS25: {
+    citation: 'Larsen SB et al. Neuroma and bursitis between the metatarsals. Diagnostics 2025;15:1339.',
+    doi: '10.3390/diagnostics15111339',
+    pmc: 'PMC12154574',
+    year: 2025,
+    design: 'not given',
+    n: '26 patients, 13 controls',
+    known: 'read',
+  },
   LINK16: {
     citation: 'Linklater JM, Bird SJ. Semin Musculoskelet Radiol 2016;20:192-204.',
     doi: '10.1055/s-0036-1581115',

@@ -36,6 +36,22 @@ export const COMMANDS: readonly Command[] = [
     load: async () => (await import('./stage.ts')).stage,
   },
   {
+    name: 'differential',
+    usage: 'PATH... [--visit DATE] [--format text|json] [--settings FILE] [--today DATE]',
+    summary: 'Weigh what may explain each complaint of a visit: for, against, not examined, what would tell',
+    help: [
+      ...PATHS,
+      'Takes the newest visit of each note, or those of DATE. What must not be missed comes first; then the conditions',
+      'that most findings argue for. Findings are counted, never weighed, and silence never argues against anything.',
+      'JSON is one array with a record for each visit: {file, date, kind, redFlags, sites}.',
+      'Computed, as decision support: local protocol and a licensed clinician decide.',
+      'Exit 0: done. 2: something could not be read, or has no such visit; the rest is weighed.',
+    ],
+    options: ['visit', 'format', 'settings', 'today'],
+    paths: 'some',
+    load: async () => (await import('./differential.ts')).differential,
+  },
+  {
     name: 'write',
     usage: 'PATH [--visit DATE] [--filed] [--settings FILE] [--today DATE]',
     summary: 'Write the clinic note of one visit as prose, the newest if none is named',
@@ -90,14 +106,14 @@ export const OPTIONS: Readonly<Record<OptionName, { type: 'string' | 'boolean'; 
 
 /** What `forefoot --help` prints. */
 export function overview(): string {
-  const rows = COMMANDS.map(({ name, summary }) => `  ${name.padEnd(8)}${summary}`);
+  const rows = COMMANDS.map(({ name, summary }) => `  ${name.padEnd(14)}${summary}`);
   return [
     'Forefoot Notes: a plain-text shorthand for forefoot examinations, checked, staged and written as prose.',
     '',
     'Usage: forefoot COMMAND [PATH...] [OPTIONS]',
     '',
     ...rows,
-    `  ${'help'.padEnd(8)}Explain a command: forefoot help check`,
+    `  ${'help'.padEnd(14)}Explain a command: forefoot help check`,
     '',
     'forefoot --help, forefoot --version',
     '',

@@ -1,3 +1,5 @@
+import type { Sourced } from '../../grammar/lexicon/entry.ts';
+
 /** What stands before the first row of a wrapped text, and before each further one. */
 interface Margins {
   readonly first: string;
@@ -27,3 +29,7 @@ export function labelled(label: string, text: string, { left, width }: { left: n
   const first = ' '.repeat(left) + label.padEnd(LABEL);
   return wrapped(text, width, { first, rest: ' '.repeat(left + LABEL) });
 }
+
+/** `NERY15, read`; what is practice or memory says only that. */
+export const markText = ({ source, mark }: Sourced): string =>
+  source === mark || source === 'from memory' ? mark : `${source}, ${mark}`;

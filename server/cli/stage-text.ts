@@ -1,4 +1,4 @@
-import { labelled, wrapped } from './layout.ts';
+import { labelled, markText, wrapped } from './layout.ts';
 import { isoDate, type StageRecord, stageRecords, type Visit } from './stage-records.ts';
 
 const ORDINAL = ['', '1st', '2nd', '3rd', '4th', '5th'] as const;
@@ -86,9 +86,6 @@ function outcomeText({ status, stageLow, stageHigh, why, stated, labels }: Stage
   }[status];
   return [computed, ...labels, ...(stated === null ? [] : [`stated ${stated}`])].join(', ');
 }
-
-const markText = ({ source, mark }: Pick<StageRecord, 'source' | 'mark'>): string =>
-  source === mark || source === 'from memory' ? mark : `${source}, ${mark}`;
 
 /** The words as typed say what was found; only a doubt needs its reason. */
 const evidenceText = ({ evidence }: StageRecord, role: StageRecord['evidence'][number]['role']): string =>

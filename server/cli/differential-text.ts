@@ -1,0 +1,118 @@
+import type { ConditionRecord, DifferentialRecord, SiteRecord } from './differential-records.ts';
+import { labelled, markText, wrapped } from './layout.ts';
+
+type Argument = ConditionRecord['arguments'][number];
+type Words = SiteRecord['opened'][number];
+
+/** What `forefoot differential` shows people of one visit: red flags, then each site with what may explain it. */
+export function differentialText(record: DifferentialRecord, width: number): string {
+  const { file, date, kind, redFlags, sites } = record;
+  const flags = redFlags.map(({ flag, why }) =>
+    labelled('RED FLAG', `${flag}: ${why}. It comes before everything below.`, { left: 2, width }),
+  );
+  const blocks = alike(sites).map((group) => siteText(group, width));
+  const none = sites.length === 0 ? ['  no complaint or sign of a lesser ray, a web or the foot is stated\n'] : [];
+  const heading = `  ${[date ?? 'undated', kind].filter(Boolean).join(' ')}`;
+  return `${[file, heading, ...flags, ...none, ...blocks].join('\n')}\n`;
+}
+
+function siteText(sites: readonly SiteRecord[], width: number): string {
+  const [site] = sites;
+  if (!site) return '';
+  const names = sites.map((each) => each.site).join(', ');
+  const leading = site.conditions.filter((each) => each.for > 0);
+  const others = site.conditions.filter((each) => each.for === 0);
+  return [
+    '',
+    wrapped(`  ${site.side} ${names}: ${quoted(site.opened, site.site)}`, width, { first: '', rest: '    ' }),
+    ...leading.flatMap((each) => conditionText(each, site.site, width)),
+    ...rows(
+      'never miss',
+      others.filter(({ neverMiss }) => neverMiss).map((each) => unargued(each, site.site)),
+      4,
+      width,
+    ),
+    ...rows(
+      'not argued',
+      others.filter(({ neverMiss }) => !neverMiss).map((each) => unargued(each, site.site)),
+      4,
+      width,
+    ),
+    ...rows('image', site.images.map(sourced), 4, width),
+    ...rows('remark', site.remarks.map(sourced), 4, width),
+    ...rows('unread', site.unread.length > 0 ? [site.unread.map((text) => `"${text}"`).join('; ')] : [], 4, width),
+  ].join('\n');
+}
+
+/** Rows of a table; the label stands before the first. */
+const rows = (label: string, texts: readonly string[], left: number, width: number): string[] =>
+  texts.filter((text) => text !== '').map((text, at) => labelled(at === 0 ? label : '', text, { left, width }));
+
+function conditionText(each: ConditionRecord, site: string, width: number): string[] {
+  const by = (role: Argument['role']) =>
+    each.arguments.filter((argument) => argument.role === role).map((argument) => argumentText(argument, site));
+  return [
+    `    ${each.condition}: argued for by ${each.for}, against by ${each.against}`,
+    ...rows('for', by('for'), 6, width),
+    ...rows('against', by('against'), 6, width),
+    ...rows('no proof', by('no proof'), 6, width),
+    ...rows('unexamined', [unexamined(each)], 6, width),
+    ...rows('not used', [unusable(each, site)], 6, width),
+    ...rows('separate', [`${each.separate.ask} [${markText(each.separate)}]`], 6, width),
+  ];
+}
+
+const argumentText = ({ words, why, ...source }: Argument, site: string): string =>
+  `${quoted(words, site)}: ${why} [${markText(source)}]`;
+const sourced = ({ text, ...source }: SiteRecord['remarks'][number]): string => `${text} [${markText(source)}]`;
+
+/** The words as typed, those of one line together; a neighbour that they are said of is named. */
+function quoted(words: readonly Words[], site: string): string {
+  const byLine = new Map<number, Set<string>>();
+  for (const { words: text, line, of } of words) {
+    const neighbour = of !== site && of !== 'foot' && of !== 'patient' && !text.toLowerCase().includes(of);
+    const said = `${neighbour ? `${of} ` : ''}${text.replaceAll(/\s+/g, ' ')}`;
+    byLine.set(line, (byLine.get(line) ?? new Set()).add(said));
+  }
+  return [...byLine].map(([line, texts]) => `${[...texts].join(', ')} (line ${line})`).join('; ');
+}
+
+const UNEXAMINED: ReadonlySet<string> = new Set(['not mentioned', 'not done', 'unable']);
+/** What was not examined or asked, in the words that ask for it. */
+const unexamined = ({ open }: ConditionRecord): string =>
+  open
+    .filter(({ because }) => UNEXAMINED.has(because))
+    .map(({ ask, because }) => (because === 'not mentioned' ? ask : `${ask} (stated as ${because})`))
+    .join('; ');
+/** What is written and can't be used. */
+const unusable = ({ open }: ConditionRecord, site: string): string =>
+  open
+    .filter(({ because }) => !UNEXAMINED.has(because))
+    .map(({ words, because }) => `${quoted(words, site)}: ${because}`)
+    .join('; ');
+
+/** A condition that nothing argues for, in one row. */
+function unargued(each: ConditionRecord, site: string): string {
+  const against = each.arguments.filter(({ role }) => role === 'against');
+  const marks = [...new Set(against.map(markText))].join('; ');
+  const open = unexamined(each);
+  const unused = unusable(each, site);
+  const says =
+    against.length > 0
+      ? `against it ${quoted(
+          against.flatMap(({ words }) => words),
+          site,
+        )} [${marks}]`
+      : 'nothing for it';
+  return `${each.condition}: ${[says, ...(open ? [`unexamined: ${open}`] : []), ...(unused ? [`not used: ${unused}`] : [])].join('; ')}`;
+}
+
+/** Sites of one foot of which the same is said stand together. */
+function alike(sites: readonly SiteRecord[]): SiteRecord[][] {
+  const groups = new Map<string, SiteRecord[]>();
+  for (const site of sites) {
+    const key = siteText([{ ...site, site: '' }], Number.POSITIVE_INFINITY);
+    groups.set(key, [...(groups.get(key) ?? []), site]);
+  }
+  return [...groups.values()];
+}
