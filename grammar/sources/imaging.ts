@@ -94,7 +94,7 @@ export const IMAGING_SOURCES = {
     pmc: 'PMC12154574',
     year: 2025,
     design: 'not given',
-    n: '26 patients, 13 controls',
+    n: '26 examined, 13 controls',
     known: 'read',
   },
   LINK16: {

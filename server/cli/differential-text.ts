@@ -16,32 +16,38 @@ export function differentialText(record: DifferentialRecord, width: number): str
   return `${[file, heading, ...flags, ...none, ...blocks].join('\n')}\n`;
 }
 
-function siteText(sites: readonly SiteRecord[], width: number): string {
-  const [site] = sites;
+/** Sites of one foot of which the same is said stand together. */
+function siteText([site, ...others]: readonly SiteRecord[], width: number): string {
   if (!site) return '';
-  const names = sites.map((each) => each.site).join(', ');
-  const leading = site.conditions.filter((each) => each.for > 0);
-  const others = site.conditions.filter((each) => each.for === 0);
+  const names = [site, ...others].map((each) => each.site).join(', ');
+  const opened = `  ${site.side} ${names}: ${quoted(site.opened, site.site)}`;
+  return ['', wrapped(opened, width, { first: '', rest: '    ' }), ...siteRows(site, width)].join('\n');
+}
+
+function siteRows(each: SiteRecord, width: number): string[] {
+  const { conditions, images, remarks, unread, site } = each;
+  const leading = conditions.filter((condition) => condition.for > 0);
+  const others = conditions.filter((condition) => condition.for === 0);
+  const named = (neverMiss: boolean) =>
+    others.filter((condition) => condition.neverMiss === neverMiss).map((condition) => unargued(condition, site));
   return [
-    '',
-    wrapped(`  ${site.side} ${names}: ${quoted(site.opened, site.site)}`, width, { first: '', rest: '    ' }),
-    ...leading.flatMap((each) => conditionText(each, site.site, width)),
-    ...rows(
-      'never miss',
-      others.filter(({ neverMiss }) => neverMiss).map((each) => unargued(each, site.site)),
-      4,
-      width,
-    ),
-    ...rows(
-      'not argued',
-      others.filter(({ neverMiss }) => !neverMiss).map((each) => unargued(each, site.site)),
-      4,
-      width,
-    ),
-    ...rows('image', site.images.map(sourced), 4, width),
-    ...rows('remark', site.remarks.map(sourced), 4, width),
-    ...rows('unread', site.unread.length > 0 ? [site.unread.map((text) => `"${text}"`).join('; ')] : [], 4, width),
-  ].join('\n');
+    ...leading.flatMap((condition) => conditionText(condition, site, width)),
+    ...rows('never miss', named(true), 4, width),
+    ...rows('not argued', named(false), 4, width),
+    ...rows('image', images.map(sourced), 4, width),
+    ...rows('remark', remarks.map(sourced), 4, width),
+    ...rows('unread', [unread.map((text) => `"${text}"`).join('; ')], 4, width),
+  ];
+}
+
+function alike(sites: readonly SiteRecord[]): SiteRecord[][] {
+  const groups = new Map<string, SiteRecord[]>();
+  for (const site of sites) {
+    const said = [site.side, quoted(site.opened, site.site), ...siteRows(site, Number.POSITIVE_INFINITY)];
+    const key = said.join('\n');
+    groups.set(key, [...(groups.get(key) ?? []), site]);
+  }
+  return [...groups.values()];
 }
 
 /** Rows of a table; the label stands before the first. */
@@ -95,24 +101,15 @@ const unusable = ({ open }: ConditionRecord, site: string): string =>
 function unargued(each: ConditionRecord, site: string): string {
   const against = each.arguments.filter(({ role }) => role === 'against');
   const marks = [...new Set(against.map(markText))].join('; ');
-  const open = unexamined(each);
-  const unused = unusable(each, site);
-  const says =
-    against.length > 0
-      ? `against it ${quoted(
-          against.flatMap(({ words }) => words),
-          site,
-        )} [${marks}]`
-      : 'nothing for it';
-  return `${each.condition}: ${[says, ...(open ? [`unexamined: ${open}`] : []), ...(unused ? [`not used: ${unused}`] : [])].join('; ')}`;
-}
-
-/** Sites of one foot of which the same is said stand together. */
-function alike(sites: readonly SiteRecord[]): SiteRecord[][] {
-  const groups = new Map<string, SiteRecord[]>();
-  for (const site of sites) {
-    const key = siteText([{ ...site, site: '' }], Number.POSITIVE_INFINITY);
-    groups.set(key, [...(groups.get(key) ?? []), site]);
-  }
-  return [...groups.values()];
+  const words = quoted(
+    against.flatMap((argument) => argument.words),
+    site,
+  );
+  const [open, unused] = [unexamined(each), unusable(each, site)];
+  const parts = [
+    words === '' ? 'nothing for it' : `against it ${words} [${marks}]`,
+    ...(open === '' ? [] : [`unexamined: ${open}`]),
+    ...(unused === '' ? [] : [`not used: ${unused}`]),
+  ];
+  return `${each.condition}: ${parts.join('; ')}`;
 }

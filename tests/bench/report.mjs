@@ -89,6 +89,13 @@ export function rows({ small, large, heap, cold, core, bundle, command, folders,
     row('server bundle', 'KB', bundle / 1_000, 450),
     row('reading a line, no cache', 'µs', core.line, 25),
     row('analysing a visit of 20 lines, median', 'µs', core.visit.p50, 300, `p99 ${core.visit.p99.toFixed(0)}`),
+    row(
+      'weighing the differential of a visit, lazy, median',
+      'µs',
+      core.differential.p50,
+      5_000,
+      `p99 ${core.differential.p99.toFixed(0)}`,
+    ),
     row('`forefoot check` of one note of 1,000 visits, cold', 'ms', command?.one, 600, command ? '' : 'no dist/cli.js'),
     row(
       '  each further note, per MB',

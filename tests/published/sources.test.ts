@@ -11,6 +11,7 @@ import {
   studyText,
 } from '../../grammar/sources.ts';
 import { CAUTIONS } from '../../server/clinical/cautions.ts';
+import { CONDITIONS } from '../../server/clinical/differential/conditions.ts';
 import { PATH_ROWS } from '../../server/clinical/path-rows.ts';
 import {
   CAUTION_SOURCES,
@@ -34,6 +35,12 @@ const SOURCED: readonly (readonly [string, Sourced])[] = [
   ...Object.entries(CAUTION_SOURCES).map(([id, row]) => [`caution ${id}`, row] as const),
   ...Object.entries(WINDOWS).map(([id, row]) => [`window ${id}`, row] as const),
   ...LIMIT_TEXTS.map((row) => [`limit ${row.limit}`, row] as const),
+  ...CONDITIONS.map(({ id, separate }) => [`test that tells ${id}`, separate] as const),
+  ...CONDITIONS.flatMap(({ id, criteria }) =>
+    criteria.flatMap(({ finding, claims }) =>
+      claims.map((claim, at) => [`${claim.role} ${id}: ${finding} ${at + 1}`, claim] as const),
+    ),
+  ),
   ...Object.entries(DRAWER_SCALE_TEXTS).map(([id, row]) => [`drawer scale ${id}`, row] as const),
 ];
 const TEXTS: readonly string[] = [
@@ -42,6 +49,10 @@ const TEXTS: readonly string[] = [
   ...RULES.flatMap(({ what, why, instead }) => [what, why, instead]),
   ...PATH_ROWS.flatMap(({ step, why, wouldChange, review }) => [step, why, wouldChange, review]),
   ...LIMIT_TEXTS.map(({ says }) => says),
+  ...CONDITIONS.flatMap(({ criteria, separate }) => [
+    separate.ask,
+    ...criteria.flatMap(({ claims }) => claims.map(({ why }) => why)),
+  ]),
 ];
 const MARKS: readonly Mark[] = ['read', 'secondary', 'common practice', 'from memory, to be verified'];
 /** A figure is known no better than the publication that it was taken from. */
@@ -57,7 +68,7 @@ function fault({ source, mark }: Sourced): string | undefined {
   return (RANK[mark] ?? 0) <= (RANK[SOURCES[source].known] ?? 0) ? undefined : 'known better than its publication';
 }
 
-describe('every finding, rule, row, gate, flag, caution, window and limit', () => {
+describe('every finding, rule, row, gate, flag, caution, window, limit and argument', () => {
   it.each(SOURCED)('%s names a source and an honest mark', (_, sourced) => {
     expect(fault(sourced)).toBeUndefined();
   });
