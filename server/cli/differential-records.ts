@@ -8,6 +8,7 @@ import { differentialOf, type SiteDifferential } from '../clinical/differential/
 import type { Site } from '../clinical/differential/view.ts';
 import type { Subject } from '../clinical/facts.ts';
 import type { RedFlag } from '../clinical/red-flags.ts';
+import { redFlagRow } from '../clinical/red-flags-first.ts';
 import { isoDate, type Visit } from './stage-records.ts';
 
 interface WordsRecord {
@@ -22,6 +23,8 @@ interface ArgumentRecord {
   readonly role: Argument['role'];
   readonly why: string;
   readonly words: readonly WordsRecord[];
+  /** The earlier visit that told it, where this one does not. */
+  readonly earlier?: string;
   readonly source: SourceKey;
   readonly mark: Mark;
 }
@@ -56,7 +59,7 @@ export interface DifferentialRecord {
   readonly date: string | null;
   readonly kind: string | null;
   /** They outrank everything below. */
-  readonly redFlags: readonly { readonly flag: RedFlag; readonly why: string }[];
+  readonly redFlags: readonly { readonly flag: RedFlag; readonly why: string; readonly step: string }[];
   readonly sites: readonly SiteRecord[];
 }
 
@@ -67,7 +70,7 @@ export function differentialRecord(file: string, visit: Visit): DifferentialReco
     file,
     date: isoDate(facts.date),
     kind: facts.kind ?? null,
-    redFlags: flags.map(({ flag, why }) => ({ flag, why })),
+    redFlags: flags.map(({ flag, why }) => ({ flag, why, step: redFlagRow(flag).step })),
     sites: sites.map((site) => siteRecord(visit, site)),
   };
 }

@@ -7,8 +7,8 @@ type Words = SiteRecord['opened'][number];
 /** What `forefoot differential` shows people of one visit: red flags, then each site with what may explain it. */
 export function differentialText(record: DifferentialRecord, width: number): string {
   const { file, date, kind, redFlags, sites } = record;
-  const flags = redFlags.map(({ flag, why }) =>
-    labelled('RED FLAG', `${flag}: ${why}. It comes before everything below.`, { left: 2, width }),
+  const flags = redFlags.map(({ flag, why, step }) =>
+    labelled('RED FLAG', `${flag}, before everything below: ${why}. ${step}`, { left: 2, width }),
   );
   const blocks = alike(sites).map((group) => siteText(group, width));
   const none = sites.length === 0 ? ['  no complaint or sign of a lesser ray, a web or the foot is stated\n'] : [];
@@ -68,8 +68,8 @@ function conditionText(each: ConditionRecord, site: string, width: number): stri
   ];
 }
 
-const argumentText = ({ words, why, ...source }: Argument, site: string): string =>
-  `${quoted(words, site)}: ${why} [${markText(source)}]`;
+const argumentText = ({ words, why, earlier, ...source }: Argument, site: string): string =>
+  `${earlier ? `told ${earlier}` : quoted(words, site)}: ${why} [${markText(source)}]`;
 const sourced = ({ text, ...source }: SiteRecord['remarks'][number]): string => `${text} [${markText(source)}]`;
 
 /** The words as typed, those of one line together; a neighbour that they are said of is named. */

@@ -84,7 +84,7 @@ describe('text', () => {
 
   test('has the red flag first, and says that it comes before the rest', () => {
     const out = text('2nd  hot, tender plate, drawer 2', 'history  fever');
-    expect(out).toMatch(/RED FLAG infection: .* comes before everything below\. right 2nd/);
+    expect(out).toMatch(/RED FLAG infection, before everything below: a hot or red joint with fever\. .* right 2nd/);
   });
 
   test('counts plainly, and says that no count is a probability', () => {

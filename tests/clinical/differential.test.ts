@@ -163,6 +163,12 @@ describe('silence, doubt and what cannot be read', () => {
   it('an unread word at the ray is listed and not used', () => {
     expect(siteOf('2nd tender plate, wobblish').unread).toEqual(['wobblish']);
   });
+  it('what an earlier visit told still argues, until it is denied', () => {
+    const later = (line: string) =>
+      `forefoot 1\nscales drawer 0-4\n\nvisit 2026-01-05 first right\nhistory gout\n2nd tender plate\n\nvisit 2026-03-09 review right\n2nd tender plate\n${line}`;
+    expect(weighed(later(''), 'gout').arguments).toMatchObject([{ role: 'for', grounds: [], earlier: '2026-01-05' }]);
+    expect(counts(later('history no gout'), 'gout')).toEqual([0, 0]);
+  });
   it('what is planned was not found', () => {
     expect(counts('2nd pain 3/10\nplan block 2nd complete relief', 'plantar plate tear')).toEqual([0, 0]);
   });

@@ -1,7 +1,7 @@
 import type { Sourced } from '../../../grammar/lexicon/entry.ts';
 import type { FindingId } from '../../../grammar/lexicon/index.ts';
 import { type AnyFact, type Place, type StatementId, type Subject, subjectKey } from '../facts.ts';
-import type { Claim, Condition, Criterion, Role } from './condition.ts';
+import { type Claim, type Condition, type Criterion, practice, type Role } from './condition.ts';
 import { clear, type View, written } from './view.ts';
 
 /** The words of the note that an argument rests on. */
@@ -17,7 +17,10 @@ export interface Argument extends Sourced {
   readonly finding: FindingId;
   readonly role: Role;
   readonly why: string;
+  /** Words of this visit; none where only an earlier one told it. */
   readonly grounds: readonly Ground[];
+  /** The day of the earlier visit that told it, or `undated`. */
+  readonly earlier?: string;
 }
 
 /** Something that would argue and does not yet, with the reason. Silence is one of them, and never an argument. */
@@ -68,9 +71,18 @@ function judge(criterion: Criterion, view: View): Pick<Weighed, 'arguments' | 'o
   const argued = kept.map(({ claim: { role, why, source, mark }, facts }): Argument => {
     return { finding, role, why, source, mark, grounds: facts.map(groundOf) };
   });
+  argued.push(...toldEarlier(criterion, view));
   const unread = written(view, finding).filter(({ clarity }) => clarity === 'unclear');
   const rest = argued.length === 0 ? stillOpen(criterion, view) : [];
   return { arguments: argued, open: unread.length > 0 ? [open(criterion, 'unread', unread)] : rest };
+}
+
+/** What an earlier visit told and this one neither repeats nor denies. */
+function toldEarlier({ finding, told }: Criterion, view: View): Argument[] {
+  const days: Readonly<Partial<Record<FindingId, string>>> = view.before.known.told;
+  const earlier = days[finding];
+  if (!told || earlier === undefined || written(view, finding).length > 0) return [];
+  return [{ finding, role: 'for', why: told, ...practice, grounds: [], earlier }];
 }
 
 /** Each fact goes to the first claim that wants it. */

@@ -19,6 +19,8 @@ export interface Criterion {
   readonly claims: readonly Claim[];
   /** How it is examined or asked, where it should be; what is only useful when known has none. */
   readonly ask?: string;
+  /** Why it argues for the condition where only an earlier visit told it and this one does not deny it; common practice. */
+  readonly told?: string;
 }
 
 export interface Condition {

@@ -3,7 +3,7 @@ import { LESSER_RAYS, type Side, WEBS } from '../../../grammar/values.ts';
 import type { VisitAnalysis } from '../analysis.ts';
 import type { AnyFact } from '../facts.ts';
 import { isStatedPainless } from '../gates.ts';
-import { type Flagged, redFlagsOf } from '../red-flags.ts';
+import type { Flagged } from '../red-flags.ts';
 import { balance, type Ground, type Weighed, weigh } from './argue.ts';
 import { type Concordance, concordance } from './concordance.ts';
 import { CONDITIONS } from './conditions.ts';
@@ -42,7 +42,7 @@ const known = new WeakMap<VisitAnalysis, Differential>();
  * file. A visit without complaint or sign has no site. Arguments are counted, never weighted: no probability is given.
  */
 export function differentialOf(analysis: VisitAnalysis): Differential {
-  const found = known.get(analysis) ?? { flags: redFlagsOf(analysis.facts), sites: sitesOf(analysis) };
+  const found = known.get(analysis) ?? { flags: analysis.redFlags, sites: sitesOf(analysis) };
   known.set(analysis, found);
   return found;
 }

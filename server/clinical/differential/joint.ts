@@ -1,4 +1,4 @@
-import { inflamedJoints } from '../gates.ts';
+import { inflamedJoints } from '../systemic.ts';
 import {
   absent,
   argues,
@@ -82,6 +82,7 @@ const SYNOVITIS: Condition = {
     },
     {
       finding: 'inflammatory-arthritis',
+      told: 'inflammatory arthritis is known',
       claims: [argues(present('inflammatory-arthritis'), 'inflammatory arthritis is known')],
     },
     {
@@ -123,7 +124,12 @@ const GOUT: Condition = {
   id: 'gout',
   at: ['ray', 'foot'],
   criteria: [
-    { finding: 'gout', ask: 'ask about earlier attacks', claims: [argues(present('gout'), 'gout is known')] },
+    {
+      finding: 'gout',
+      ask: 'ask about earlier attacks',
+      told: 'gout is known',
+      claims: [argues(present('gout'), 'gout is known')],
+    },
     {
       finding: 'hot',
       claims: [

@@ -187,6 +187,7 @@ export const NEVER_MISS: readonly Condition[] = [
       },
       {
         finding: 'cancer-history',
+        told: 'an earlier cancer is a reason to look beyond load and wear',
         claims: [
           argues(present('cancer-history'), 'an earlier cancer is a reason to look beyond load and wear'),
           provesNothing(absent('cancer-history'), 'a tumour needs no earlier cancer'),

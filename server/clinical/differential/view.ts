@@ -51,6 +51,7 @@ function isNear({ side, rays, webs }: Omit<View, 'visit'>, fact: AnyFact): boole
 /** Operated on before or in this visit, as far as the file says; a toe then floats or stiffens by the operation. */
 export const isOperated = ({ visit, before, side }: View, ray: Ray): boolean =>
   before.operated[rayKey(side, ray)] !== undefined ||
+  before.known.surgery[rayKey(side, ray)] === 'told' ||
   (['procedure', 'earlier-surgery'] as const).some((finding) =>
     clearFacts(visit.facts, finding, { side, ray }).some(({ status }) => status === 'present'),
   );
