@@ -97,6 +97,8 @@ export interface Role extends Span {
   /** The finding that the text belongs to, for hover. */
   readonly finding?: FindingId;
   readonly slot?: string;
+  /** Taken back by a correction that followed, or the words of that correction. */
+  readonly struck?: true;
 }
 
 /** A report of the reader itself; the other reports come from rules over facts. */
@@ -113,6 +115,7 @@ export type ReadingCode =
   | 'open-quote'
   | 'ambiguous-date'
   | 'ambiguous-web'
+  | 'heard-number'
   | 'bad-header'
   | 'unknown-code';
 

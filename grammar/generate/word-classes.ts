@@ -1,4 +1,5 @@
 import * as closed from '../lexicon/closed-words.ts';
+import { SPOKEN_CLASSES } from './spoken-classes.ts';
 
 /** One class of words that are not findings: what a reader of the reference must know, and lines that show it. */
 export interface WordClass {
@@ -135,4 +136,5 @@ export const WORD_CLASSES: readonly WordClass[] = [
     rule: 'Text with one of these is reported wherever it could not be read with certainty. It reports; it never computes.',
     examples: ['calf sore'],
   },
+  ...SPOKEN_CLASSES,
 ];

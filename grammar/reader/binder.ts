@@ -161,6 +161,16 @@ export class Binder {
     this.statement = this.open(start);
   }
 
+  /** A spoken line command ends what a line end does. */
+  closeLine(start: number): void {
+    this.flush();
+    this.section = 'exam';
+    this.sectionNamed = false;
+    this.subject = undefined;
+    this.unreadSubject = undefined;
+    this.closeStatement(start);
+  }
+
   openSection(section: Section, at: Span): void {
     this.flush();
     const before = leadIn(this.statement.elements);
@@ -211,7 +221,8 @@ export class Binder {
     return !shape.labelled || !form.classes.has('distancing') || dated;
   }
 
-  setValue(slot: string, value: Value, at: Span, why?: CauseKind): void {
+  /** `canonical` is what the language writes for a value that was said in words. */
+  setValue(slot: string, value: Value, at: Span, why?: CauseKind, canonical?: string): void {
     const draft = this.current;
     if (!draft) return;
     const causes = why ? [causeOf(why, at, this.line)] : [];
@@ -225,7 +236,8 @@ export class Binder {
     if (this.no) draft.causes.push(causeOf('reach of no', this.no, this.line));
     this.no = undefined;
     setSlot(draft, slot, value, at, causes);
-    this.role('value', at, draft.id === 'panel' ? {} : { finding: draft.id, slot });
+    const typed = canonical === undefined ? {} : { canonical };
+    this.role('value', at, draft.id === 'panel' ? typed : { finding: draft.id, slot, ...typed });
   }
 
   canHold(id: FindingId): boolean {

@@ -1,6 +1,7 @@
 import * as closed from '../lexicon/closed-words.ts';
 import type { Lead, Section } from '../lexicon/entry.ts';
 import { type FindingId, LEXICON } from '../lexicon/index.ts';
+import * as spoken from '../spoken/spoken-words.ts';
 import type { Side } from '../values.ts';
 import type { Item } from './items.ts';
 
@@ -19,6 +20,7 @@ export type WordClass =
   | 'filler'
   | 'list end'
   | 'adjective'
+  | 'emphasis'
   | 'panel'
   | 'others'
   | 'ray word'
@@ -55,6 +57,9 @@ const CLASSES: readonly (readonly [WordClass, readonly string[]])[] = [
   ['distancing', closed.DISTANCING],
   ['harmless', closed.HARMLESS],
   ['filler', closed.FILLERS],
+  ['filler', spoken.CONNECTIVES],
+  ['emphasis', spoken.EMPHASIS],
+  ['distancing', spoken.CORRECTIONS],
   ['list end', closed.LIST_ENDERS],
   ['adjective', closed.HARMLESS_ADJECTIVES],
   ['panel', closed.PANEL],
@@ -126,7 +131,18 @@ export interface Match {
 }
 
 const partsAt = (item: Item | undefined): readonly string[] | undefined =>
-  item?.is === 'word' ? item.parts : item?.is === 'other' ? [item.text] : undefined;
+  item?.is === 'word'
+    ? item.parts
+    : item?.is === 'other'
+      ? [item.text]
+      : item?.is === 'number' && item.said?.length
+        ? item.said
+        : undefined;
+/** Is the text one word of the lexicon? */
+export const isForm = (text: string): boolean =>
+  formIndex()
+    .get(text)
+    ?.some(({ parts }) => parts.length === 1) ?? false;
 
 /** What the items of the line that is being read spell: each word is looked up once, however often the reader looks at it. */
 let lookedUp: { readonly items: readonly Item[]; readonly matches: (readonly Match[] | undefined)[] } | undefined;

@@ -1,4 +1,5 @@
 import { EmbeddedActionsParser, type IOrAlt, type IToken, Lexer } from 'chevrotain';
+import { spokenItems } from '../spoken/spoken-items.ts';
 import type { PartialDate } from '../values.ts';
 import type { Item, ItemOf } from './items.ts';
 import * as t from './tokens.ts';
@@ -195,30 +196,6 @@ function question(token: IToken, previous: IToken | undefined, next: IToken | un
   };
 }
 
-const SPOKEN_BREAKS: Readonly<Record<string, 'statement' | 'segment'>> = {
-  'new line': 'statement',
-  'next line': 'statement',
-  'full stop': 'statement',
-  comma: 'segment',
-};
-const SPOKEN_BREAK = new RegExp(Object.keys(SPOKEN_BREAKS).join('|').replaceAll(' ', '\\s+'), 'i');
-/** A dictated break is a break. A bare `stop` is none: it may be an order (`stop tape`). */
-function withSpokenBreaks(items: Item[], line: string): Item[] {
-  if (!SPOKEN_BREAK.test(line)) return items;
-  const list: Item[] = [];
-  for (let i = 0; i < items.length; i++) {
-    const [first, second] = [items[i] as Item, items[i + 1]];
-    const one = first.is === 'word' ? first.text.toLowerCase() : '';
-    const two = second?.is === 'word' ? `${one} ${second.text.toLowerCase()}` : '';
-    const of = SPOKEN_BREAKS[two] ?? SPOKEN_BREAKS[one];
-    if (!of) list.push(first);
-    else
-      list.push({ is: 'break', of, start: first.start, end: (SPOKEN_BREAKS[two] ? second : first)?.end ?? first.end });
-    if (SPOKEN_BREAKS[two]) i++;
-  }
-  return list;
-}
-
 interface Engine {
   lexer: Lexer;
   parser: OutlineParser;
@@ -233,9 +210,9 @@ function ready(): Engine {
   return engine;
 }
 
-/** The items of a line, in order, covering every character that is not white space. Never throws. */
+/** The items of a line, in order, covering every character that is neither white space nor a spoken hesitation. Never throws. */
 export function outline(text: string): Item[] {
   const { lexer, parser } = ready();
   parser.input = lexer.tokenize(text).tokens;
-  return withSpokenBreaks(parser.line(), text);
+  return spokenItems(parser.line(), text);
 }

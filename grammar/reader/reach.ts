@@ -1,4 +1,5 @@
 import * as closed from '../lexicon/closed-words.ts';
+import { takenBackReach } from '../spoken/taken-back.ts';
 import type { Cause } from '../syntax.ts';
 import { deny } from './denial.ts';
 import { type Draft, type Element, lacksResult, type StatementDraft } from './draft.ts';
@@ -30,6 +31,7 @@ export function applyReach(statements: readonly StatementDraft[]): void {
     if (unused && before?.subject && before.subject.start > before.word.end) before.causes.push(unused);
     unused = undefined;
   }
+  takenBackReach(statements);
 }
 
 interface Segment {

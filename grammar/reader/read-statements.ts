@@ -1,4 +1,6 @@
 import type { Slot } from '../lexicon/entry.ts';
+import { heard, pauses, spokenPair, typedItem, typedQuantity } from '../spoken/as-typed.ts';
+import { readCorrection } from '../spoken/corrections.ts';
 import type { HeadingNode, LineSyntax, StatementNode } from '../syntax.ts';
 import { Binder } from './binder.ts';
 import { causeOf, finished } from './draft.ts';
@@ -8,7 +10,7 @@ import { outline } from './outline.ts';
 import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
 import { applyReach } from './reach.ts';
 import { readPair, readSubject, subjectText } from './read-subjects.ts';
-import { readWords } from './read-words.ts';
+import { readWords, saidValue } from './read-words.ts';
 import { withRedFlags } from './red-flags.ts';
 import { sideReach } from './sides.ts';
 import { subjectAt } from './subjects.ts';
@@ -29,8 +31,8 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
       const findings = draft.elements.flatMap((each) => (each.is === 'finding' ? [finished(each.draft, line)] : []));
       return { section: draft.section, start: draft.start, end: draft.end, findings, verbatim: draft.verbatim };
     });
-  const roles = binder.roles.sort((a, b) => a.start - b.start);
-  const problems = withRedFlags(line, items, statements, binder.problems);
+  const roles = [...binder.roles, ...pauses(line, items)].sort((a, b) => a.start - b.start);
+  const problems = withRedFlags(line, items, statements, [...binder.problems, ...heard(line, items)]);
   return { problems, roles, ...headed(statements, heading) };
 }
 
@@ -71,6 +73,8 @@ function readHeading(binder: Binder): { heading?: HeadingNode; next: number } {
 
 function step(binder: Binder, i: number): number {
   const item = binder.items[i] as Item;
+  const corrected = readCorrection(binder, i);
+  if (corrected !== undefined) return corrected;
   switch (item.is) {
     case 'comment':
       binder.role('comment', item);
@@ -78,6 +82,7 @@ function step(binder: Binder, i: number): number {
     case 'break':
       binder.role('punctuation', item);
       if (item.of === 'segment') binder.closeSegment();
+      else if (item.of === 'line') binder.closeLine(item.end);
       else binder.closeStatement(item.end);
       return i + 1;
     case 'keeper':
@@ -98,7 +103,7 @@ function step(binder: Binder, i: number): number {
     case 'sided':
       return readSubject(binder, i) ?? lone(binder, i);
     default:
-      return readQuantity(binder, i) ?? readSubject(binder, i) ?? lone(binder, i);
+      return saidValue(binder, i) ?? readQuantity(binder, i) ?? readSubject(binder, i) ?? lone(binder, i);
   }
 }
 
@@ -146,27 +151,36 @@ function readQuantity(binder: Binder, i: number): number | undefined {
   const open = binder.openSlots();
   const scale = scaleAt(binder, item, open);
   if (scale) return scale(i);
+  const pair = spokenPair(binder.items, i, open);
+  if (pair) {
+    const at = binder.span(i, i + 2);
+    binder.setValue(pair.slot, pair.value, at, undefined, pair.typed);
+    return i + 2;
+  }
   const direct = fitItem(item, open);
   if (direct) {
-    binder.setValue(direct.slot, direct.value, item, direct.cause);
+    binder.setValue(direct.slot, direct.value, item, direct.cause, typedItem(item));
     return i + 1;
   }
   const quantity = quantityAt(binder.items, i);
   if (!quantity) return undefined;
-  const ago = matchesAt(binder.items, quantity.next).some(({ form }) => form.parts.join(' ') === 'ago');
-  const dated = ago ? open.find(([, shape]) => shape.kind === 'date') : undefined;
+  const isAge = matchesAt(binder.items, quantity.next).some(({ form }) => form.parts.join(' ') === 'ago');
+  const dated = isAge ? open.find(([, shape]) => shape.kind === 'date') : undefined;
   if (dated) {
     const fitted = fitQuantity(quantity, [[dated[0], { kind: 'duration' }]]);
     if (fitted?.value.is !== 'duration') return undefined;
     const { is: _, ...age } = fitted.value;
-    binder.setValue(dated[0], { is: 'ago', ago: age }, binder.span(i, quantity.next + 1));
+    const typed = typedQuantity(item, quantity);
+    const ago = typed === undefined ? undefined : `${typed} ago`;
+    binder.setValue(dated[0], { is: 'ago', ago: age }, binder.span(i, quantity.next + 1), undefined, ago);
     return quantity.next + 1;
   }
   const fitted = fitQuantity(quantity, open);
   if (!fitted) return undefined;
   // `relief 3 months`: how long it was used, or how long it helped.
   const afterResponse = fitted.value.is === 'duration' && binder.current?.slots.response !== undefined;
-  binder.setValue(fitted.slot, fitted.value, quantity, afterResponse ? 'either neighbour' : fitted.cause);
+  const why = afterResponse ? 'either neighbour' : fitted.cause;
+  binder.setValue(fitted.slot, fitted.value, quantity, why, typedQuantity(item, quantity));
   return quantity.next;
 }
 

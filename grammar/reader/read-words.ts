@@ -1,6 +1,8 @@
 import type { Entry } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
+import { ORDINAL_WORDS } from '../spoken/spoken-words.ts';
 import type { Role, SubjectNode } from '../syntax.ts';
+import type { Span } from '../values.ts';
 import { type Binder, beforeClaim } from './binder.ts';
 import { causeOf, hasValue, isBare } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
@@ -16,8 +18,17 @@ export function readWords(binder: Binder, i: number): number {
   if (item?.is === 'other' && (item.text === '(' || item.text === ')')) binder.role('punctuation', item);
   else if (item?.is === 'other' && /^(->|→)$/.test(item.text)) binder.unread(at, 'comparison', 'word-out-of-place');
   else if (matches.length > 0) binder.unread(at, 'word out of place', 'word-out-of-place');
-  else binder.unread(at, 'unknown word', 'unknown-word');
+  else {
+    binder.unread(at, 'unknown word', 'unknown-word');
+    // `second weil osteotomy` may be of the second ray, or another one.
+    if (item?.is === 'word' && ORDINAL_WORDS.has(item.text.toLowerCase())) binder.unreadSubject = at;
+  }
   return next;
+}
+
+/** A number that the lexicon also has in words (`fifty percent` of a drawer), where such a value fits. */
+export function saidValue(binder: Binder, i: number): number | undefined {
+  return matchesAt(binder.items, i).find((match) => takeValue(binder, match, i))?.next;
 }
 
 type Taker = (binder: Binder, match: Match, index: number) => boolean;
@@ -127,10 +138,20 @@ const takeBefore: Taker = (binder, { form, next }, index) => {
     binder.role('filler', at);
     return true;
   }
+  if (form.classes.has('emphasis')) return emphasises(binder, at, after?.id);
   if (!after || !beforeClaim(form, after.id, entryOf(after.id))) return false;
   binder.before.push({ form, ...at });
   return true;
 };
+
+/** `very tender`, `a bit of swelling`: only before what is present by its name alone. */
+function emphasises(binder: Binder, at: Span, id: FindingId | undefined): boolean {
+  if (!id || binder.no || binder.not || binder.roles.at(-1)?.kind === 'reported') return false;
+  const { kind, bare } = entryOf(id);
+  if (bare !== 'present' || (kind !== 'sign' && kind !== 'measure')) return false;
+  binder.role('filler', at);
+  return true;
+}
 
 const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
   const at = binder.span(index, next);

@@ -4,7 +4,6 @@ import { type Day, dayFrom, daysBefore, daysBetween, daysOf, isoOf, range } from
 import type { AnyFact, VisitFacts } from './facts.ts';
 import { injuryDays } from './injury.ts';
 import { foldKnown, type Known, NOTHING_KNOWN } from './known.ts';
-import { foldWatch, type Watch } from './watch.ts';
 import { COURSE_COMPLETE_DAYS, COURSE_JUDGED_DAYS } from './windows.ts';
 
 /** What later visits need to know of earlier ones; small, so that the fold over visits stops soon after an edit. */
@@ -25,8 +24,6 @@ export interface EpisodeState {
   readonly known: Known;
   /** A drawer grade without scale has been seen: one hint a file is enough. */
   readonly scaleAsked: boolean;
-  /** What the hazards that reach over visits need. */
-  readonly watch: Watch;
 }
 export interface PlateImage {
   readonly tear: 'present' | 'absent' | 'equivocal';
@@ -43,7 +40,6 @@ export const NO_EPISODE: EpisodeState = {
   injury: {},
   known: NOTHING_KNOWN,
   scaleAsked: false,
-  watch: {},
 };
 
 /** Measures that protect the plate; a pad alone unloads the head and is no course (common practice). */
@@ -76,7 +72,6 @@ export function foldVisit(
     known: foldKnown(before.known, visit),
     scaleAsked:
       before.scaleAsked || clearFacts(visit.facts, 'drawer').some(({ values }) => values.grade && !values.grade.scale),
-    watch: foldWatch(before.watch, visit),
   };
 }
 

@@ -1,5 +1,6 @@
 import { RED_FLAG_WORDS } from '../../grammar/lexicon/closed-words.ts';
 import type { Section } from '../../grammar/lexicon/entry.ts';
+import { HEARD_AS } from '../../grammar/spoken/spoken-words.ts';
 import type { LineSyntax, ReadingCode, ReadingProblem } from '../../grammar/syntax.ts';
 import type { Fix, Report, Severity } from './analysis.ts';
 import type { Place, VisitFacts } from './facts.ts';
@@ -50,11 +51,21 @@ export const READING_MESSAGES: Readonly<Record<ReadingCode | AllowCode, Message>
   'ambiguous-date': {
     severity: 'contradiction',
     text: (words) =>
-      `"${words}" is not read: day and month may be confused, or the day does not exist. Write it as 2026-05-04.`,
+      `"${words}" is not read: day and month may be confused, the year may be missing, or the day does not exist. Write it as 2026-05-04.`,
   },
   'ambiguous-web': {
     severity: 'contradiction',
     text: (words) => `"${words}" may be one space or two. Write web 2, or webs 2-3.`,
+  },
+  'heard-number': {
+    severity: 'style',
+    text: (words) =>
+      `"${words}" is read as the number ${HEARD_AS[words.toLowerCase()]}, since only a number fits here. Write the digit if that is right.`,
+    fix: (place, words) => ({
+      title: `Write ${HEARD_AS[words.toLowerCase()]} for "${words}"`,
+      safety: 'needs review',
+      edits: [replace(place, String(HEARD_AS[words.toLowerCase()]))],
+    }),
   },
   'bad-header': {
     severity: 'contradiction',

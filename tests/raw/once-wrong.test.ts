@@ -56,7 +56,7 @@ test('a dry wound is called dry, not clean', () => {
 test.each([
   ['drawer 2, no zzq', ['right 2 drawer']],
   ['drawer 2, no 3', []],
-  ['drawer 2, no wait, 3', []],
+  ['drawer 2, no wait, zzq', []],
   ['drawer 2, no zzq 1', []],
   ['drawer 2, no', []],
 ])('a no denies the word after it, and takes back what was said where it has none: 2nd %s', (note, facts) =>

@@ -152,7 +152,7 @@ checkRules({
     ['2nd tender not', 'unclear: tenderness', 'word-out-of-place'],
     ['2nd paper not weak', 'unclear: paper', 'word-out-of-place'],
     ['2nd not medial', 'unclear: deviation'],
-    ['2nd not very tender', 'unclear: tenderness', 'word-out-of-place unknown-word'],
+    ['2nd not very tender', 'unclear: tenderness', 'word-out-of-place word-out-of-place'],
     ['2nd not red, hot', '2 no redness; unclear: hot'],
     ['2nd not red or hot', '2 no redness; 2 no hot'],
     ['2nd not red and hot', '2 no redness; unclear: hot'],

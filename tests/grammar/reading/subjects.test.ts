@@ -12,7 +12,8 @@ checkRules({
     ['2nd MTPJ tender', '2 tenderness'],
     ['2nd mtp joint tender', '2 tenderness'],
     ['2nd toe tender', '2 tenderness'],
-    ['second tender', 'unclear: tenderness', 'unknown-word'],
+    ['second tender', '2 tenderness'],
+    ['first tender', 'unclear: tenderness', 'unknown-word'],
     ['mtp2 tender', '2 tenderness'],
   ],
   'lists and ranges of rays': [

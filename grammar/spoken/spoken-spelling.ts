@@ -1,0 +1,34 @@
+import { CONVERTED, UNIT_WORDS } from '../lexicon/closed-words.ts';
+import { isForm } from '../reader/forms.ts';
+import type { Item } from '../reader/items.ts';
+import { phrases, spanOf, wordAt } from './spoken-phrases.ts';
+import { SPELLED } from './spoken-words.ts';
+
+const spelled = phrases(Object.keys(SPELLED));
+
+/** `m t p`, `d p`, `m m`: letters that spell a word of the language, and the few words that are said with a number. */
+export function spelledWord(items: readonly Item[], start: number): { item: Item; next: number } | undefined {
+  const found = spelled.at(items, start);
+  if (found) return { item: wordOf(items, start, found.next, SPELLED[found.phrase] ?? ''), next: found.next };
+  let letters = '';
+  let best: { item: Item; next: number } | undefined;
+  for (let i = start; /^\p{L}$/u.test(wordAt(items, i)); i++) {
+    letters += wordAt(items, i);
+    if (letters.length > 1 && isWritten(letters)) best = { item: wordOf(items, start, i + 1, letters), next: i + 1 };
+  }
+  return best;
+}
+const isWritten = (letters: string): boolean => isForm(letters) || letters in UNIT_WORDS || letters in CONVERTED;
+
+const wordOf = (items: readonly Item[], start: number, next: number, text: string): Item => ({
+  is: 'word',
+  text,
+  parts: text.split(' '),
+  said: true,
+  ...spanOf(items, start, next),
+});
+
+/** `the plantar side`, `the dorsal aspect`: a place without its noun. */
+export const isPlaceNoun = (items: readonly Item[], index: number): boolean =>
+  ['side', 'aspect', 'surface'].includes(wordAt(items, index)) &&
+  ['plantar', 'dorsal'].includes(wordAt(items, index - 1));
