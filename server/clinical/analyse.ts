@@ -6,6 +6,7 @@ import { decidingFindings } from './deciding.ts';
 import { type EpisodeState, foldVisit, NO_EPISODE } from './episode.ts';
 import type { Allowance, HeaderFacts, VisitFacts } from './facts.ts';
 import { isStatedPainless, statedRays } from './gates.ts';
+import { identifierMessage, identifiersOf, placeOf } from './identifiers.ts';
 import { settled, shown, weighed } from './local-severity.ts';
 import { withLocalWindows } from './local-windows.ts';
 import { nextStep } from './next-step.ts';
@@ -13,6 +14,7 @@ import { once } from './once.ts';
 import { readHeaderFacts, readVisitFacts } from './read-facts.ts';
 import { READING_MESSAGES, readingReport, readingReports, unreadRedFlags } from './reading-reports.ts';
 import type { Rule, RuleView } from './rules/define-rule.ts';
+import { identifier } from './rules/identifiers.ts';
 import { RULES } from './rules/index.ts';
 import { NO_SETTINGS, type Settings } from './settings.ts';
 import { stageRay } from './stage.ts';
@@ -24,8 +26,22 @@ export function analyseHeader(
   settings: Settings = NO_SETTINGS,
 ): { header: HeaderFacts; reports: Report[] } {
   const header = readHeaderFacts(lines);
-  return { header, reports: settled([...readingReports(lines), ...allowanceReports(header.allowances)], settings) };
+  const reports = [...readingReports(lines), ...identifierReports(lines), ...allowanceReports(header.allowances)];
+  return { header, reports: settled(reports, settings) };
 }
+
+/** The rules see visits only; a name may stand above them. */
+const identifierReports = (lines: readonly LineSyntax[]): Report[] =>
+  lines.flatMap((line, at) =>
+    identifiersOf(line).map((found) => ({
+      code: identifier.code,
+      severity: identifier.severity,
+      place: placeOf(at, found),
+      message: identifierMessage(found.what),
+      related: [],
+      fixes: [],
+    })),
+  );
 
 /** All that is known of one visit: facts, what is computed for each lesser ray that it names, reports. Pure. */
 export function analyseVisit(
@@ -39,7 +55,7 @@ export function analyseVisit(
   const whole = wholeVisit(facts, before, context.header);
   const rays = analyseRays(facts, before, context, whole);
   const redFlags = whole.flags.all;
-  const view = { visit: facts, rays, redFlags, before, context };
+  const view = { visit: facts, rays, redFlags, before, context, lines };
   const reports = [...readingReports(lines, facts), ...ruleReports(view, rules), ...allowanceReports(facts.allowances)];
   const all = weighed([...unreadRedFlags(facts, lines), ...reports], settings).sort(
     (a, b) => a.place.line - b.place.line || a.place.start - b.place.start,

@@ -4,6 +4,7 @@ import { type Day, dayFrom, daysBefore, daysBetween, daysOf, isoOf, range } from
 import type { AnyFact, VisitFacts } from './facts.ts';
 import { injuryDays } from './injury.ts';
 import { foldKnown, type Known, NOTHING_KNOWN } from './known.ts';
+import { foldWatch, type Watch } from './watch.ts';
 import { COURSE_COMPLETE_DAYS, COURSE_JUDGED_DAYS } from './windows.ts';
 
 /** What later visits need to know of earlier ones; small, so that the fold over visits stops soon after an edit. */
@@ -24,6 +25,8 @@ export interface EpisodeState {
   readonly known: Known;
   /** A drawer grade without scale has been seen: one hint a file is enough. */
   readonly scaleAsked: boolean;
+  /** What the hazards that reach over visits need. */
+  readonly watch: Watch;
 }
 export interface PlateImage {
   readonly tear: 'present' | 'absent' | 'equivocal';
@@ -40,6 +43,7 @@ export const NO_EPISODE: EpisodeState = {
   injury: {},
   known: NOTHING_KNOWN,
   scaleAsked: false,
+  watch: {},
 };
 
 /** Measures that protect the plate; a pad alone unloads the head and is no course (common practice). */
@@ -72,6 +76,7 @@ export function foldVisit(
     known: foldKnown(before.known, visit),
     scaleAsked:
       before.scaleAsked || clearFacts(visit.facts, 'drawer').some(({ values }) => values.grade && !values.grade.scale),
+    watch: foldWatch(before.watch, visit),
   };
 }
 

@@ -131,6 +131,10 @@ export const WINDOW_TEXTS: Readonly<Record<WindowId, string>> = {
   'course complete': 'A course without operation is complete at this time.',
   'steroid clear':
     'No elective operation within this time of a steroid injection; the time comes from joint replacement.',
+  'ordinary shoes': 'Ordinary shoes are not worn before this time after an operation, unless its note orders them.',
+  impact: 'Running, dancing and sport wait for this time after an operation.',
+  'step overdue': 'A step with a stated day, such as a pin out, is overdue so long after it.',
+  'review late': 'A visit is late so long after the day that was planned for it.',
   'off the foot': 'One calf sign counts within this time of an operation, a boot or an order to keep off the foot.',
 };
 

@@ -18,10 +18,15 @@ export interface WholeFoot {
 export interface WholeVisit {
   readonly flags: FlagsOfVisit;
   readonly systemic: boolean;
-  /** Years that the patient has at most reached in the visit's year; a birth year allows one more or less. */
   readonly years?: number;
   readonly plates: () => Readonly<Record<string, PlateImage>>;
   readonly feet: Readonly<Record<Side, WholeFoot>>;
+}
+
+/** Years that the patient has at most reached in the visit's year; a birth year allows one more or less. */
+export function yearsIn(visit: VisitFacts, header: HeaderFacts): number | undefined {
+  const born = header.patient?.born;
+  return born !== undefined && visit.date ? visit.date.year - born : undefined;
 }
 
 export function wholeVisit(visit: VisitFacts, before: EpisodeState, header: HeaderFacts): WholeVisit {
@@ -31,11 +36,11 @@ export function wholeVisit(visit: VisitFacts, before: EpisodeState, header: Head
     acute: once(() => isAcuteInjury({ visit, before, side })),
   });
   const feet = { right: foot('right'), left: foot('left') };
-  const born = header.patient?.born;
+  const years = yearsIn(visit, header);
   return {
     flags: redFlags({ visit, before, feet }),
     systemic: isSystemic(visit),
-    ...(born !== undefined && visit.date ? { years: visit.date.year - born } : {}),
+    ...(years === undefined ? {} : { years }),
     plates: once(() => plateImages(visit, isoDayOf(visit))),
     feet,
   };

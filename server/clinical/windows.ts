@@ -19,6 +19,12 @@ export const WINDOWS = {
   'steroid clear': { days: 91, source: 'from memory', mark: 'from memory, to be verified' },
   /** A calf sign counts as one of a patient off the foot for three months after an operation, a boot or an order to keep off. */
   'off the foot': { days: 91, ...practice },
+  /** Ordinary shoes not before six weeks, impact not before twelve: the earliest of the named protocols. */
+  'ordinary shoes': { days: 42, ...practice },
+  impact: { days: 84, ...practice },
+  /** A dated step is overdue a week after its day, a review four weeks after it. */
+  'step overdue': { days: 7, ...practice },
+  'review late': { days: 28, ...practice },
 } as const satisfies Readonly<Record<string, Window>>;
 export type WindowId = keyof typeof WINDOWS;
 
@@ -26,4 +32,8 @@ export const ACUTE_DAYS = WINDOWS.acute.days;
 export const COURSE_JUDGED_DAYS = WINDOWS['course judged'].days;
 export const COURSE_COMPLETE_DAYS = WINDOWS['course complete'].days;
 export const STEROID_CLEAR_DAYS = WINDOWS['steroid clear'].days;
+export const SHOES_EARLIEST_DAYS = WINDOWS['ordinary shoes'].days;
+export const IMPACT_EARLIEST_DAYS = WINDOWS.impact.days;
+export const OVERDUE_AFTER_DAYS = WINDOWS['step overdue'].days;
+export const REVIEW_LATE_DAYS = WINDOWS['review late'].days;
 export const OFF_FOOT_DAYS = WINDOWS['off the foot'].days;

@@ -128,7 +128,7 @@ describe('a stage stated where stages are not used', () => {
     expect(report?.message).toMatch(/operated on/);
   });
   it('of the fifth ray is reported', () =>
-    expect(codesOf('5th tender plantar\nstage 5th 2')).toContain('stage-unsupported'));
+    expect(codesOf('5th tender plantar\nstage 5th 2')).toContain('stage-elsewhere'));
   it('above 0 of a joint without instability is reported', () => {
     expect(codesOf('2nd not tender, drawer 0, straight\nstage 2nd 1')).toContain('stage-unsupported');
     expect(codesOf('2nd not tender, drawer 0, straight\nstage 2nd 0')).not.toContain('stage-unsupported');

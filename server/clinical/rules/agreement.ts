@@ -3,6 +3,7 @@ import type { RayAnalysis } from '../analysis.ts';
 import { ask, clearFacts, dislocatedFilms, sameMeaning, straightToe } from '../answers.ts';
 import { type AnyFact, subjectKey } from '../facts.ts';
 import { defineRule, replace } from './define-rule.ts';
+import { gradeWrittenAsStage } from './mixed-up.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const memory = { source: 'COUGH11', mark: 'from memory, to be verified' } as const;
@@ -141,9 +142,10 @@ export const stageUnsupported = defineRule({
     valid: '2nd tender plantar, drawer 1, straight\nstage 2nd 1',
     nearMiss: '2nd tender plantar, drawer 1, marked medial\nstage 2nd 2',
   },
-  *check({ rays }) {
+  *check({ visit, rays }) {
     for (const analysis of rays) {
       const { stated } = analysis;
+      if (gradeWrittenAsStage({ visit }, analysis)) continue;
       const allowed = computedRange(analysis);
       const barred = stated && barring(analysis.outcome, stated.high);
       if (stated && barred)
@@ -170,7 +172,7 @@ export const stageUnsupported = defineRule({
 function barring(outcome: RayAnalysis['outcome'], high: number): string | undefined {
   if (outcome.is !== 'not applicable') return undefined;
   const { by, why } = outcome;
-  return by === 'operated' || by === 'ray 5' || (by === 'no instability' && high > 0) ? why : undefined;
+  return by === 'operated' || (by === 'no instability' && high > 0) ? why : undefined;
 }
 const numberPlace = (stated: NonNullable<RayAnalysis['stated']>) => stated.valuePlace ?? stated.place;
 function computedRange({ outcome }: RayAnalysis): { low: number; high: number } | undefined {

@@ -1,5 +1,6 @@
 import type { Sourced } from '../../../grammar/lexicon/entry.ts';
 import type { FindingId } from '../../../grammar/lexicon/index.ts';
+import type { LineSyntax } from '../../../grammar/syntax.ts';
 import type { Context, Fix, RayAnalysis, Report, Severity } from '../analysis.ts';
 import type { EpisodeState } from '../episode.ts';
 import type { Place, VisitFacts } from '../facts.ts';
@@ -12,6 +13,8 @@ export interface RuleView {
   readonly redFlags: readonly Flagged[];
   readonly before: EpisodeState;
   readonly context: Context;
+  /** The visit as typed, its first line first. */
+  readonly lines: readonly LineSyntax[];
 }
 
 /** What a rule reports; the code and the usual severity are the rule's own. */

@@ -2,7 +2,9 @@ import { entryOf } from '../../../grammar/lexicon/index.ts';
 import { clearFacts } from '../answers.ts';
 import { pulsesFelt } from '../circulation.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
+import { isOpenWound } from '../open-wound.ts';
 import { footSensation } from '../sensation.ts';
+import { isRisk } from '../watch.ts';
 import { defineRule, replace } from './define-rule.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -36,15 +38,22 @@ export const antiInflammatoryRisk = defineRule({
     valid: 'history warfarin\nplan no naproxen',
     nearMiss: 'history no anticoagulant, not pregnant\nplan naproxen',
   },
-  *check({ visit }) {
+  *check({ visit, before }) {
     const risks = [
       ...RISKS.flatMap((finding) => clearFacts(visit.facts, finding) as AnyFact[]).filter(
         ({ status }) => status === 'present',
       ),
       ...allergies(visit, 'anti-inflammatory'),
     ];
-    if (risks.length === 0) return;
-    const names = [...new Set(risks.map(({ finding }) => entryOf(finding).word))].join(', ');
+    // Said at an earlier visit and not denied in this one.
+    const earlier = [
+      ...RISKS.filter((risk) => isRisk(before.watch, risk) && clearFacts(visit.facts, risk).length === 0),
+      ...(isRisk(before.watch, 'allergy anti-inflammatory') ? (['allergy'] as const) : []),
+    ].filter((risk) => risk !== 'pregnancy');
+    if (risks.length + earlier.length === 0) return;
+    const names = [...new Set([...risks.map(({ finding }) => finding), ...earlier])]
+      .map((finding) => entryOf(finding).word)
+      .join(', ');
     for (const fact of planned(visit, 'anti-inflammatory'))
       yield {
         place: fact.origin.place,
@@ -55,14 +64,35 @@ export const antiInflammatoryRisk = defineRule({
   },
 });
 
+const FRAGILE: readonly string[] = ['fragile', 'macerated', 'blistered'];
+const POOR: readonly string[] = ['pale', 'white', 'blue', 'cold'];
+/** Of the taped toe or its foot: fragile skin, an open wound, a toe that is poorly supplied. */
+function skinAtRisk({ facts }: VisitFacts, tape: AnyFact): string | undefined {
+  const near = ({ subject, side, status }: AnyFact): boolean =>
+    status === 'present' &&
+    (!side || !tape.side || side === tape.side) &&
+    (subject.at !== 'ray' || tape.subject.at !== 'ray' || subject.ray === tape.subject.ray);
+  if (
+    clearFacts(facts, 'skin').some(
+      (fact) => near(fact) && fact.values.condition?.words.some((word) => FRAGILE.includes(word)),
+    )
+  )
+    return 'skin that is fragile or broken';
+  if (clearFacts(facts, 'wound').some((fact) => near(fact) && isOpenWound(fact))) return 'an open wound';
+  const pale = clearFacts(facts, 'perfusion').some(
+    (fact) => near(fact) && fact.values.state?.words.some((word) => POOR.includes(word)),
+  );
+  return pale ? 'a toe that is poorly supplied' : undefined;
+}
+
 export const tapeRisk = defineRule({
   ...practice,
   code: 'tape-risk',
   name: 'Tape over skin at risk',
   severity: 'danger',
   scope: 'visit',
-  reads: ['tape', 'allergy', 'sensation', 'dp', 'pt', 'pulses'],
-  what: 'Tape is planned, and the visit states a tape allergy, a foot without feeling, or absent pulses.',
+  reads: ['tape', 'allergy', 'sensation', 'dp', 'pt', 'pulses', 'perfusion', 'skin', 'wound'],
+  what: 'Tape is planned, and a tape allergy, a foot without feeling, a poor circulation, fragile skin or a wound is stated.',
   why: 'Tape blisters allergic skin, and cuts skin that cannot feel or is poorly supplied.',
   instead: 'Use a splint or a stiff sole, or say "no tape".',
   examples: {
@@ -70,17 +100,21 @@ export const tapeRisk = defineRule({
     valid: 'history allergy tape\nplan stiff-insert 8 weeks',
     nearMiss: 'history allergy latex\nsense normal\npulses 2\nplan tape 2nd 8 weeks',
   },
-  *check({ visit }) {
+  *check({ visit, before: { watch, known: told } }) {
     const allergic = allergies(visit, 'tape');
+    const known =
+      allergic.length > 0 || (clearFacts(visit.facts, 'allergy').length === 0 && isRisk(watch, 'allergy tape'));
     for (const fact of planned(visit, 'tape')) {
       const sides = fact.side ? [fact.side] : (['right', 'left'] as const);
-      const numb = sides.some((side) => footSensation(visit, side) === 'lost');
-      const pulseless = sides.some((side) => pulsesFelt(visit, side) === 'absent');
-      const reasons = [
-        allergic.length > 0 && 'a tape allergy',
-        numb && 'no feeling',
-        pulseless && 'an absent pulse',
-      ].filter(Boolean);
+      const numb = sides.some((side) => (footSensation(visit, side) ?? told.feeling[side]?.is) === 'lost');
+      const pulseless = sides.some((side) => {
+        const pulses = pulsesFelt(visit, side);
+        return (pulses === 'not examined' ? watch[`pulses ${side}`] : pulses) === 'absent';
+      });
+      const skin = skinAtRisk(visit, fact);
+      const reasons = [known && 'a tape allergy', numb && 'no feeling', pulseless && 'an absent pulse', skin].filter(
+        Boolean,
+      );
       if (reasons.length === 0) continue;
       yield {
         place: fact.origin.place,

@@ -87,7 +87,8 @@ const REASONS: Readonly<Partial<Record<Unclear['why'], (unclear: Unclear) => str
   'ambiguous date': ({ text }) => `"${text}" may be read as two dates: write 2026-05-04`,
   'foreign part': ({ text }) => `"${text}" is another part of the body`,
   comparison: () => 'a comparison is kept as typed',
-  'no subject': () => 'no ray or web is named',
+  'no subject': ({ finding }) =>
+    finding === 'squeeze' ? 'no web is named; of the whole row of joints write compression' : 'no ray or web is named',
   'two statuses': () => 'it has two statuses',
   'which toe': () => 'it is not sure which toe lies on which: write "2nd overlap hallux" or "2nd overlap third"',
 };

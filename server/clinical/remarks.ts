@@ -1,0 +1,8 @@
+import type { Section } from '../../grammar/lexicon/entry.ts';
+import type { VisitFacts } from './facts.ts';
+
+/** What the clinician wrote in words of their own: kept text and quotes of a visit, or of one section of it. Never computed with. */
+export const remarks = ({ facts, verbatim }: VisitFacts, section?: Section): string[] => [
+  ...verbatim.flatMap((each) => (!section || each.section === section ? [each.text] : [])),
+  ...facts.flatMap((fact) => (!section || fact.section === section ? fact.quotes : [])),
+];

@@ -1,0 +1,231 @@
+import type { FindingId } from '../../grammar/lexicon/index.ts';
+import type { Duration, Ray, Side } from '../../grammar/values.ts';
+import { clearFacts } from './answers.ts';
+import { pulsesFelt } from './circulation.ts';
+import { after, type Day, dayFrom, daysBefore, daysOf, isoOf, range } from './dates.ts';
+import { factsOf } from './fact-index.ts';
+import { type AnyFact, subjectKey, type VisitFacts } from './facts.ts';
+import { remarks } from './remarks.ts';
+
+/** What speaks against a drug, a tape, a boot or an operation, and is seldom written again at the next visit. */
+export const RISKS = [
+  'ulcer-or-bleed',
+  'kidney-disease',
+  'heart-failure',
+  'anticoagulant',
+  'pregnancy',
+  'diabetes',
+  'smoking',
+] as const satisfies readonly FindingId[];
+export type Risk = (typeof RISKS)[number];
+
+type Foot = Side | 'patient';
+/**
+ * What is kept for the hazards that reach over visits. By key, to a word, an ISO day (`undated` where the visit has none) or
+ * a list of days: `risk` to the day on which it was last stated, or `absent`; `injection` to the first days that each may mean;
+ * `pin` to the day by which it is to be out; `shoes` to the first day of ordinary shoes; `review` to the last day of the one planned.
+ */
+export type WatchKey =
+  | `risk ${Risk | 'allergy tape' | 'allergy anti-inflammatory' | 'hba1c' | 'falls'}`
+  | `${'pulses' | 'injection' | 'shoes' | 'told'} ${Foot}`
+  | `${'aligned' | 'tender' | 'fused' | 'named' | 'pin'} ${string}`
+  | 'decision'
+  | 'review';
+export type Watch = Readonly<Partial<Record<WatchKey, string>>>;
+
+type Keep = (key: WatchKey, value: string | undefined) => void;
+interface Seen {
+  readonly visit: VisitFacts;
+  readonly before: Watch;
+  readonly day: Day | undefined;
+  readonly on: string;
+}
+
+/** What is kept after a visit; the same object where the visit adds nothing. Pure. */
+export function foldWatch(before: Watch, visit: VisitFacts): Watch {
+  const day = visit.date ? dayFrom(visit.date) : undefined;
+  const seen: Seen = { visit, before, day, on: day ? isoOf(day) : 'undated' };
+  let after: Partial<Record<WatchKey, string>> | undefined;
+  const keep: Keep = (key, value) => {
+    if ((after ?? before)[key] === value) return;
+    after ??= { ...before };
+    if (value === undefined) delete after[key];
+    else after[key] = value;
+  };
+  for (const part of PARTS) part(seen, keep);
+  return after ?? before;
+}
+
+const PARTS: readonly ((seen: Seen, keep: Keep) => void)[] = [
+  risks,
+  feet,
+  rays,
+  injections,
+  pins,
+  orders,
+  operations,
+  told,
+];
+
+const present = ({ status }: AnyFact): boolean => status === 'present';
+const footOf = ({ side }: AnyFact): Foot => side ?? 'patient';
+
+function risks({ visit, on }: Seen, keep: Keep): void {
+  for (const risk of RISKS)
+    for (const fact of clearFacts(visit.facts, risk) as AnyFact[]) {
+      const now = fact.finding === 'smoking' ? isSmoker(fact) : present(fact);
+      keep(`risk ${risk}`, now ? on : 'absent');
+    }
+  for (const fact of clearFacts(visit.facts, 'allergy'))
+    for (const to of ['tape', 'anti-inflammatory'] as const) {
+      if (present(fact) && fact.values.to?.words.includes(to)) keep(`risk allergy ${to}`, on);
+      else if (fact.status === 'absent' && !fact.values.to) keep(`risk allergy ${to}`, 'absent');
+    }
+  for (const { values } of clearFacts(visit.facts, 'hba1c'))
+    if (values.percent) keep('risk hba1c', `${values.percent.high}`);
+  if (saysFalls(visit)) keep('risk falls', on);
+}
+
+/** The clinician wrote of falls in words of their own; nothing more is read from them. */
+export const saysFalls = (visit: VisitFacts): boolean =>
+  remarks(visit).some((text) => /\bfall|balance|unstead/i.test(text));
+
+function feet({ visit }: Seen, keep: Keep): void {
+  for (const side of ['right', 'left'] as const) {
+    const pulses = pulsesFelt(visit, side);
+    if (pulses !== 'not examined') keep(`pulses ${side}`, pulses);
+  }
+}
+
+/** Rays and webs that were described, toes that were straight, heads that were tender. */
+function rays({ visit, on }: Seen, keep: Keep): void {
+  let last: AnyFact['subject'] | undefined;
+  for (const { subject, side, section } of visit.facts) {
+    if (subject === last || section === 'plan' || (subject.at !== 'ray' && subject.at !== 'web')) continue;
+    last = subject;
+    keep(`named ${subjectKey(subject, side)}`, 'yes');
+  }
+  for (const fact of clearFacts(visit.facts, 'deviation'))
+    if (!fact.values.direction || present(fact))
+      keep(`aligned ${subjectKey(fact.subject, fact.side)}`, present(fact) ? 'deviated' : 'straight');
+  for (const fact of clearFacts(visit.facts, 'tenderness'))
+    if (present(fact)) keep(`tender ${subjectKey(fact.subject, fact.side)}`, on);
+}
+
+/** The days of injections that were given, as early as each may have been. */
+function injections({ visit, before, day }: Seen, keep: Keep): void {
+  for (const fact of clearFacts(visit.facts, 'steroid')) {
+    const first = givenSteroid(fact) ? firstDayOf(fact.values.on, day) : undefined;
+    if (!first) continue;
+    const key = `injection ${footOf(fact)}` as const;
+    const days = new Set(before[key]?.split(' '));
+    for (const each of injectionDays(visit, footOf(fact))) days.add(each);
+    keep(key, [...days].sort().join(' '));
+  }
+}
+export const givenSteroid = ({ section, status }: AnyFact): boolean => section === 'tried' && status === 'present';
+
+type When = Extract<AnyFact, { finding: 'steroid' }>['values']['on'];
+function firstDayOf(on: When, day: Day | undefined): string | undefined {
+  if (on?.is === 'date') return isoOf(range(on.date).first);
+  return on?.is === 'ago' && day ? isoOf(daysBefore(day, Math.ceil(daysOf(on.ago).most))) : undefined;
+}
+/** The days of this visit's injections of a foot, once each. */
+export function injectionDays(visit: VisitFacts, foot: Foot): string[] {
+  const day = visit.date ? dayFrom(visit.date) : undefined;
+  const given = clearFacts(visit.facts, 'steroid').filter((fact) => givenSteroid(fact) && footOf(fact) === foot);
+  return [...new Set(given.flatMap(({ values }) => firstDayOf(values.on, day) ?? []))];
+}
+
+const latest = (day: Day, duration: Duration): string => isoOf(after(day, { ...duration, low: duration.high }));
+
+const PIN_OUT =
+  /\b(?:pin|wire)s?\s+(?:is\s+|was\s+|were\s+)?(?:out|removed|pulled)|\b(?:removed|pulled)\s+(?:the\s+)?(?:pin|wire|k-wire)/i;
+
+function pins({ visit, before, day }: Seen, keep: Keep): void {
+  for (const fact of clearFacts(visit.facts, 'procedure'))
+    if (present(fact) && fact.values.what?.words.includes('pin')) {
+      const key = `pin ${subjectKey(fact.subject, fact.side)}` as const;
+      keep(key, day && fact.values.for ? latest(day, fact.values.for) : (before[key] ?? 'undated'));
+    }
+  // Whatever is written of a removed pin, read or not, ends the watch: nobody is told that a pin is in which may be out.
+  const hasPins = Object.keys(before).some((key) => key.startsWith('pin '));
+  if (hasPins && remarks(visit).some((text) => PIN_OUT.test(text)))
+    for (const key of pinKeys(before, { subject: { at: 'foot' } })) keep(key, undefined);
+  for (const fact of factsOf(visit.facts, 'pin-out')) {
+    if (fact.section === 'exam') {
+      for (const key of pinKeys(before, fact)) keep(key, undefined);
+      continue;
+    }
+    if (fact.clarity !== 'clear') continue;
+    const { at, on } = fact.values;
+    const due = at && day ? latest(day, at) : on?.is === 'date' ? isoOf(range(on.date).last) : undefined;
+    if (!due || !present(fact)) continue;
+    const known = pinKeys(before, fact);
+    for (const key of known.length > 0 ? known : [`pin ${subjectKey(fact.subject, fact.side)}` as const])
+      keep(key, due);
+  }
+}
+
+/** The pins of a foot that are still in, as far as the file says: those of the ray, or of every ray where none is named. */
+export function pinKeys(watch: Watch, { subject, side }: Pick<AnyFact, 'subject' | 'side'>): WatchKey[] {
+  const foot = side ? `pin ${side}` : 'pin ';
+  const keys = Object.keys(watch).filter((key) => key.startsWith(foot)) as WatchKey[];
+  return subject.at === 'ray' ? keys.filter((key) => key.endsWith('foot') || key.endsWith(`ray ${subject.ray}`)) : keys;
+}
+
+function orders({ visit, day }: Seen, keep: Keep): void {
+  for (const fact of clearFacts(visit.facts, 'ordinary-shoes')) {
+    if (fact.section === 'exam' || !present(fact)) continue;
+    const { from, on } = fact.values;
+    const first = from && day ? isoOf(after(day, from)) : on?.is === 'date' ? isoOf(range(on.date).first) : undefined;
+    if (first) keep(`shoes ${footOf(fact)}`, first);
+  }
+  if (!day) return;
+  const [review] = clearFacts(visit.facts, 'review').filter(present);
+  const due = review?.values.in
+    ? latest(day, review.values.in)
+    : review?.values.on?.is === 'date'
+      ? isoOf(range(review.values.on.date).last)
+      : undefined;
+  keep('review', due);
+}
+
+const FUSION = 'pip fusion';
+function operations({ visit, on }: Seen, keep: Keep): void {
+  for (const finding of ['procedure', 'earlier-surgery'] as const)
+    for (const fact of clearFacts(visit.facts, finding) as AnyFact[])
+      if (
+        present(fact) &&
+        'what' in fact.values &&
+        (fact.values.what?.words as readonly string[] | undefined)?.includes(FUSION)
+      )
+        keep(`fused ${subjectKey(fact.subject, fact.side)}`, on);
+  for (const { status, values } of clearFacts(visit.facts, 'decision'))
+    if (status === 'present' && values.what) keep('decision', `${values.what.words[0]}|${on}`);
+  for (const fact of clearFacts(visit.facts, 'procedure')) {
+    if (!present(fact)) continue;
+    keep('decision', undefined);
+    keep(`told ${footOf(fact)}`, undefined);
+  }
+}
+
+/** How a course went was stated: its response, or how it was kept. */
+function told({ visit, on }: Seen, keep: Keep): void {
+  for (const finding of ['tape', 'insert', 'boot'] as const)
+    for (const fact of clearFacts(visit.facts, finding) as AnyFact[])
+      if (fact.section === 'tried') keep(`told ${footOf(fact)}`, on);
+}
+
+/** Stated in this visit, or in an earlier one and not denied in this. */
+export function holds(visit: VisitFacts, watch: Watch, risk: Risk): boolean {
+  const now = clearFacts(visit.facts, risk) as AnyFact[];
+  if (now.length === 0) return isRisk(watch, risk);
+  return now.some((fact) => (fact.finding === 'smoking' ? isSmoker(fact) : present(fact)));
+}
+const isSmoker = ({ values }: Extract<AnyFact, { finding: 'smoking' }>): boolean =>
+  values.status?.words.includes('current') ?? false;
+
+export const isRisk = (watch: Watch, risk: Risk | 'allergy tape' | 'allergy anti-inflammatory'): boolean =>
+  (watch[`risk ${risk}`] ?? 'absent') !== 'absent';
+export const rayName = (side: Side, ray: Ray): string => `${side} ray ${ray}`;
