@@ -31,24 +31,29 @@ function apart(module, bundle) {
   };
 }
 
-/** Texts that only explain, of the lexicon and of the rules; `dist/explain.js` and the references keep them. */
+const TEXT = /(?:'(?:[^'\\\n]|\\.)*'|"(?:[^"\\\n]|\\.)*"|`[^`]*`)/.source;
+/** What only explains, of the lexicon and of the rules: whole properties, which `dist/explain.js` and the references keep. */
 const EXPLAINING = [
   {
     file: /grammar[\\/]lexicon[\\/][\w-]+\.ts$/,
-    text: /^( {4}(?:technique|meaning):\s+)(?:'(?:[^'\\\n]|\\.)*'|"(?:[^"\\\n]|\\.)*"),$/gm,
+    properties: [
+      new RegExp(String.raw`^ {4}(?:technique|meaning|source|mark):\s+${TEXT},\n`, 'gm'),
+      /^ {4}\.\.\.(?:practice|memory),\n/gm,
+    ],
   },
   {
     file: /server[\\/]clinical[\\/]rules[\\/][\w-]+\.ts$/,
-    text: /^( {2}(?:what|why|instead):\s+)(?:'(?:[^'\\\n]|\\.)*'|"(?:[^"\\\n]|\\.)*"),$/gm,
-  },
-  {
-    file: /server[\\/]clinical[\\/]rules[\\/][\w-]+\.ts$/,
-    text: /^( {4}(?:invalid|valid|nearMiss):\s+)(?:'(?:[^'\\\n]|\\.)*'|"(?:[^"\\\n]|\\.)*"|`[^`]*`),$/gm,
+    properties: [
+      new RegExp(String.raw`^ {2}(?:name|scope|source|mark|what|why|instead):\s+${TEXT},\n`, 'gm'),
+      /^ {2}\.\.\.(?:practice|memory),\n/gm,
+      /^ {2}reads: (?:\[[^\]]*\]|Object[^\n]*),\n/gm,
+      /^ {2}examples: \{(?: [^\n]* |[\s\S]*?^ {2})\},\n/gm,
+    ],
   },
 ];
 
 /**
- * Leaves the explaining texts out of a bundle that never shows them: they would be a tenth of the server.
+ * Leaves what explains out of a bundle that never shows it: it would be a tenth of the server.
  * @type {import('esbuild').Plugin}
  */
 const unexplained = {
@@ -58,7 +63,10 @@ const unexplained = {
       const kept = EXPLAINING.filter(({ file }) => file.test(path));
       if (kept.length === 0) return undefined;
       const source = readFileSync(path, 'utf8');
-      return { contents: kept.reduce((text, row) => text.replace(row.text, "$1'',"), source), loader: 'ts' };
+      return {
+        contents: kept.flatMap(({ properties }) => properties).reduce((text, each) => text.replace(each, ''), source),
+        loader: 'ts',
+      };
     });
   },
 };
