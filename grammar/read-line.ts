@@ -1,4 +1,6 @@
 import { readHeader } from './reader/header.ts';
+import type { Item } from './reader/items.ts';
+import { readPrefix } from './reader/line-prefix.ts';
 import { outline } from './reader/outline.ts';
 import { readStatements } from './reader/read-statements.ts';
 import type { LineSyntax } from './syntax.ts';
@@ -15,9 +17,24 @@ export function readLine(text: string): LineSyntax {
   if (first.is === 'comment')
     return { ...empty, kind: 'comment', roles: [{ kind: 'comment', start: first.start, end: first.end }] };
   const header = readHeader(text, items);
-  if (!header) return { text, kind: 'statements', ...readStatements(text, items) };
-  const { roles, problems } = header;
-  return { ...empty, kind: 'header', roles, problems, ...(header.header ? { header: header.header } : {}) };
+  if (!header) return readWithPrefix(text, items);
+  const { roles, problems, statements } = header;
+  return { text, statements, kind: 'header', roles, problems, ...(header.header ? { header: header.header } : {}) };
+}
+
+function readWithPrefix(text: string, items: readonly Item[]): LineSyntax {
+  const prefix = readPrefix(text, items);
+  if (!prefix) return { text, kind: 'statements', ...readStatements(text, items) };
+  const { next, roles, problems, ...node } = prefix;
+  const body = readStatements(text, items, next);
+  return {
+    text,
+    kind: 'statements',
+    ...node,
+    statements: body.statements,
+    roles: [...roles, ...body.roles],
+    problems: [...problems, ...body.problems],
+  };
 }
 
 /** Does the line open a visit? Cheap enough to ask of every line of a file. */

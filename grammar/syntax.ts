@@ -1,6 +1,6 @@
 import type { Section } from './lexicon/entry.ts';
 import type { FindingId } from './lexicon/index.ts';
-import type { DrawerScale, PartialDate, Ray, Side, Span, Status, Value, Web } from './values.ts';
+import type { ClockTime, DrawerScale, PartialDate, Ray, Side, Span, Status, Value, Web } from './values.ts';
 
 /** What a finding is said of, as typed. `others` are the lesser rays without a statement in the visit. */
 export type SubjectNode =
@@ -117,9 +117,18 @@ export type ReadingCode =
   | 'ambiguous-web'
   | 'heard-number'
   | 'bad-header'
+  | 'bad-signer'
   | 'unknown-code';
 
 export type VisitKind = 'first' | 'review' | 'preop' | 'operation' | 'postop' | 'phone' | 'emergency';
+/** What divides a visit into before and after on one day. */
+export type EventKind = 'reduction' | 'pin-out' | 'block';
+/** When, and by whom: initials or a role, never a name. Each is missing where it was not written. */
+export interface Signing {
+  readonly date?: PartialDate;
+  readonly clock?: ClockTime;
+  readonly by?: string;
+}
 export type HeaderNode =
   | { readonly is: 'version'; readonly version: number }
   | {
@@ -130,7 +139,25 @@ export type HeaderNode =
     }
   | { readonly is: 'scales'; readonly drawer: DrawerScale }
   | { readonly is: 'visit'; readonly date?: PartialDate; readonly kind?: VisitKind; readonly side?: Side | 'both' }
-  | { readonly is: 'allow'; readonly code: string; readonly reason: string; readonly at: Span };
+  | { readonly is: 'allow'; readonly code: string; readonly reason: string; readonly at: Span }
+  | ({ readonly is: 'signed'; readonly seal?: Span & { readonly text: string }; readonly at: Span } & Signing)
+  | ({ readonly is: 'addendum'; readonly at: Span } & Signing)
+  | {
+      readonly is: 'event';
+      readonly event: EventKind;
+      readonly clock?: ClockTime;
+      readonly rays: readonly Ray[];
+      readonly side?: Side;
+      readonly at: Span;
+    };
+
+/** Findings of an earlier visit, copied and not confirmed: the words after the prefix say nothing of today. */
+export interface CarriedNode {
+  readonly prefix: Span;
+  readonly words: Span;
+  /** Of the visit that they come from. */
+  readonly date?: PartialDate;
+}
 
 /** A heading's side and subject hold down to the next heading or visit. */
 export interface HeadingNode {
@@ -143,6 +170,9 @@ export interface LineSyntax {
   readonly kind: 'blank' | 'comment' | 'header' | 'statements';
   readonly header?: HeaderNode;
   readonly heading?: HeadingNode;
+  readonly carried?: CarriedNode;
+  /** Who examined what the line says; alone on its line, what the lines below say. */
+  readonly examiner?: { readonly by: string; readonly alone: boolean };
   readonly statements: readonly StatementNode[];
   readonly roles: readonly Role[];
   readonly problems: readonly ReadingProblem[];

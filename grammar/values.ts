@@ -19,6 +19,11 @@ export interface PartialDate {
   readonly month?: number;
   readonly day?: number;
 }
+/** A time of day. */
+export interface ClockTime {
+  readonly hour: number;
+  readonly minute: number;
+}
 export interface Duration {
   readonly low: number;
   readonly high: number;
@@ -58,7 +63,7 @@ export type Value =
   | ({ readonly is: 'duration' } & Duration)
   | { readonly is: 'date'; readonly date: PartialDate }
   | { readonly is: 'ago'; readonly ago: Duration }
-  | { readonly is: 'clock'; readonly hour: number; readonly minute: number }
+  | ({ readonly is: 'clock' } & ClockTime)
   | { readonly is: 'pair'; readonly web: Web };
 
 export type ValueOf<K extends Value['is']> = Extract<Value, { is: K }>;

@@ -1,5 +1,6 @@
 import * as closed from '../lexicon/closed-words.ts';
 import { formsOf, SEX_WORDS, VISIT_SIDES, VISIT_WORDS } from '../lexicon/header-words.ts';
+import { EVENT_WORDS, SIGNER_ROLES } from '../lexicon/lifecycle-words.ts';
 import { DRAWER_SCALES } from '../values.ts';
 import { SECTIONS } from './contexts.ts';
 import { DRAWER_SCALE_TEXTS } from './drawer-scales.ts';
@@ -10,7 +11,14 @@ import { WORD_CLASSES } from './word-classes.ts';
 
 /** How a note is built and read: all of the reference that is not about single findings. */
 export const languageReference = (): string =>
-  paragraphs(noteReference(), orderReference(), gradeReference(), valueReference(), wordReference());
+  paragraphs(
+    noteReference(),
+    lifecycleReference(),
+    orderReference(),
+    gradeReference(),
+    valueReference(),
+    wordReference(),
+  );
 
 const SAMPLE = `\`\`\`forefoot
 forefoot 1
@@ -50,6 +58,63 @@ function noteReference(): string {
       'Case does not matter, and within a phrase a hyphen is a space.',
     ]),
     table(['Section', 'Opened anywhere by', 'Opened at the start of a statement by'], SECTIONS.map(sectionRow)),
+  );
+}
+
+const LIFECYCLE_SAMPLE = `\`\`\`forefoot
+visit 2026-07-11 emergency right
+2nd      dislocated acute 2 hours, toe-colour pale, sensation normal
+event    reduction 14:30
+2nd      no dislocation, toe-colour pink, sensation normal
+signed   2026-07-11 AB
+addendum 2026-07-12 CD
+xray     2nd congruent
+
+visit 2026-07-16 review right
+carried  2026-07-11 2nd drawer 2
+examiner AB: 2nd drawer 1
+\`\`\``;
+
+/** How a visit is divided, signed, added to, and what it may bring along. */
+function lifecycleReference(): string {
+  const events = Object.entries(EVENT_WORDS).map(
+    ([kind, others]) => `${code(kind)}${others.length > 0 ? ` (${codes(others)})` : ''}`,
+  );
+  return paragraphs(
+    '## The life of a visit',
+    LIFECYCLE_SAMPLE,
+    table(
+      ['Line', 'Does'],
+      [
+        [
+          '`signed DATE BY`',
+          `closes the visit, or the addendum, above it. BY is up to four capital letters, or a role: ${codes(SIGNER_ROLES)}; never a name`,
+        ],
+        [
+          '`signed DATE BY seal SEAL`',
+          'the same, with a short checksum of the words above it, written by the action *Seal the signed words*',
+        ],
+        [
+          '`addendum DATE BY`',
+          'opens what is added after a signature, on a line of its own; it reaches to the next one',
+        ],
+        [
+          '`event KIND TIME RAY`',
+          `divides the visit into before and after; time and ray may be left out. Kinds: ${events.join(', ')}`,
+        ],
+        [
+          '`carried DATE …`',
+          'marks the words after it as copied from the visit of that date; alone on a line, it marks the lines below down to the next blank one',
+        ],
+        ['`examiner BY …`', 'says who examined what the line says; alone on a line, what the lines below say'],
+      ],
+    ),
+    list([
+      'A statement below a signature and in no addendum is reported. It is still read, and printed apart.',
+      'A seal covers the lines from the `visit` or `addendum` line to the signature, without comments, blank lines, `allow` lines and the width of white space. Without a seal nothing is claimed. It shows that words were changed, not by whom; signed lines are never formatted.',
+      'After an event, a finding of the same subject that is stated again is the one that holds; what is not stated again holds on. A dislocation before a `reduction` has passed once the joint is described after it. Under a `block`, pain, tenderness and feeling say what the block did and are not computed with. Around a reduction, circulation and feeling are asked for on both sides.',
+      'Carried words count for nothing until they are confirmed, one by one; the note lists them as not confirmed.',
+    ]),
   );
 }
 

@@ -4,6 +4,7 @@ import { DRAWER_SCALES } from '../values.ts';
 import { CONTEXTS, LINE, SECTIONS } from './contexts.ts';
 import { LETTER, phrases } from './phrases.ts';
 import { contextRules, longerIn, sectionRule } from './textmate-contexts.ts';
+import { LIFECYCLE_RULES } from './textmate-lifecycle.ts';
 import { anyCase, captures, match, type Rule, type Rules, SCOPES } from './textmate-rules.ts';
 import { SHAPES } from './textmate-shapes.ts';
 
@@ -11,6 +12,7 @@ import { SHAPES } from './textmate-shapes.ts';
 export function textmate(): object {
   const included = [
     ...HEADER_WORDS.map((word) => `header-${word}`),
+    ...Object.keys(LIFECYCLE_RULES),
     ...SECTIONS.map((section) => `section-${section}`),
     'heading',
     LINE.section,
@@ -18,6 +20,7 @@ export function textmate(): object {
   const repository: Rules = Object.assign(
     {},
     headerRules(),
+    LIFECYCLE_RULES,
     { heading: heading() },
     ...SECTIONS.map(sectionRule),
     ...CONTEXTS.map(contextRules),

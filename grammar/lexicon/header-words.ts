@@ -10,13 +10,13 @@ export const HEADER_WORDS = ['forefoot', 'patient', 'scales', 'visit', 'allow'] 
 
 /** Kind of visit to the other words for it. */
 export const VISIT_WORDS: Forms<VisitKind> = {
-  first: ['new', 'initial'],
-  review: ['rv', 'f/u'],
-  preop: ['pre-op', 'pre-operative'],
-  operation: ['surgery'],
-  postop: ['post-op', 'post-operative'],
-  phone: [],
-  emergency: ['urgent'],
+  first: ['new', 'initial', 'new patient', 'first visit'],
+  review: ['rv', 'f/u', 'fu', 'follow-up', 'follow up', 'followup', 'reviewed'],
+  preop: ['pre-op', 'pre op', 'pre-operative', 'preoperative', 'pre-assessment', 'preassessment'],
+  operation: ['surgery', 'theatre'],
+  postop: ['post-op', 'post op', 'post-operative', 'postoperative'],
+  phone: ['telephone', 'tel', 'phone call'],
+  emergency: ['urgent', 'a&e', 'a/e', 'ed', 'casualty'],
 };
 export const VISIT_SIDES: Forms<Side | 'both'> = { right: ['r'], left: ['l'], both: ['bilateral'] };
 export const SEX_WORDS: Forms<Sex> = { female: ['f'], male: ['m'], other: [] };

@@ -1,45 +1,20 @@
 import { SEX_BY_FORM, VISIT_KIND_BY_FORM, VISIT_SIDE_BY_FORM } from '../lexicon/header-words.ts';
-import type { HeaderNode, ReadingProblem, Role, VisitKind } from '../syntax.ts';
-import { DRAWER_SCALES, type Side, type Span } from '../values.ts';
+import type { HeaderNode, ReadingProblem, Role, StatementNode, VisitKind } from '../syntax.ts';
+import { DRAWER_SCALES, type Side } from '../values.ts';
 import { matchesAt } from './forms.ts';
+import { HeaderReader, lower as text } from './header-reader.ts';
 import type { Item } from './items.ts';
+import { LIFECYCLE } from './lifecycle.ts';
+import { withRedFlags } from './red-flags.ts';
 
 /** What a header line gives back; words that it can't take are kept and reported. */
 interface HeaderRead {
   readonly header: HeaderNode | undefined;
   readonly roles: Role[];
   readonly problems: ReadingProblem[];
+  /** What a line of the lifecycle could not take, kept as typed. */
+  readonly statements: StatementNode[];
 }
-
-class HeaderReader {
-  readonly roles: Role[] = [];
-  readonly problems: ReadingProblem[] = [];
-  readonly line: string;
-  readonly items: readonly Item[];
-
-  constructor(line: string, items: readonly Item[]) {
-    this.line = line;
-    this.items = items;
-  }
-  role(kind: Role['kind'], at: Span, canonical?: string): void {
-    this.roles.push({ kind, start: at.start, end: at.end, ...(canonical ? { canonical } : {}) });
-  }
-  bad(at: Span): void {
-    this.role('reported', at);
-    this.problems.push({ code: 'bad-header', text: this.line.slice(at.start, at.end), start: at.start, end: at.end });
-  }
-  /** Gives each item after the keyword to `take`; what it refuses is reported. */
-  each(take: (item: Item, index: number) => boolean): void {
-    for (let i = 1; i < this.items.length; i++) {
-      const item = this.items[i] as Item;
-      if (item.is === 'comment') this.role('comment', item);
-      else if (item.is === 'break' || item.is === 'keeper') this.role('punctuation', item);
-      else if (!take(item, i)) this.bad(item);
-    }
-  }
-}
-
-const text = (item: Item | undefined): string => (item?.is === 'word' ? item.text.toLowerCase() : '');
 
 function version(reader: HeaderReader): HeaderNode | undefined {
   let found: number | undefined;
@@ -112,7 +87,7 @@ function visit(reader: HeaderReader): HeaderNode {
   let date: Extract<Item, { is: 'date' }>['date'] | undefined;
   let kind: VisitKind | undefined;
   let side: Side | 'both' | undefined;
-  reader.each((item) => {
+  reader.each((item, i) => {
     if (item.is === 'date' && !date && item.date.day) {
       date = item.date;
       reader.role('value', item);
@@ -124,11 +99,16 @@ function visit(reader: HeaderReader): HeaderNode {
       reader.problems.push({ code: 'ambiguous-date', text: reader.line.slice(at.start, at.end), ...at });
       return true;
     }
-    const [knownKind, knownSide] = [VISIT_KIND_BY_FORM.get(text(item)), VISIT_SIDE_BY_FORM.get(text(item))];
-    if (knownKind && !kind) kind = knownKind;
-    else if (knownSide && !side) side = knownSide;
-    else return false;
-    reader.role('value', item, knownKind ?? knownSide);
+    const knownKind = kind ? undefined : reader.formAt(i, VISIT_KIND_BY_FORM);
+    if (knownKind) {
+      kind = knownKind.value;
+      reader.take(i, knownKind.next, kind);
+      return true;
+    }
+    const knownSide = VISIT_SIDE_BY_FORM.get(text(item));
+    if (!knownSide || side) return false;
+    side = knownSide;
+    reader.role('value', item, knownSide);
     return true;
   });
   if (!date && reader.problems.length === 0) {
@@ -154,27 +134,48 @@ function allow(reader: HeaderReader): HeaderNode | undefined {
   return { is: 'allow', code: code.text.toLowerCase(), reason, at: { start: code.start, end: code.end } };
 }
 
-/** The header lines, by their first word. `visit` opens a visit; `allow` stands in the header or in a visit. */
-const HEADERS: Readonly<Record<string, (reader: HeaderReader) => HeaderNode | undefined>> = {
-  forefoot: version,
-  patient,
-  scales,
-  visit,
-  allow,
+interface HeaderLine {
+  readonly read: (reader: HeaderReader) => HeaderNode | undefined;
+  /** Where the first word alone does not make the line one of this kind. */
+  readonly opens?: (reader: HeaderReader) => boolean;
+  /** Words that it can't take are kept as typed. */
+  readonly keeps?: true;
+}
+
+/** The header lines, by their first word. `visit` opens a visit; `allow` stands in the header or in a visit, the lifecycle in a visit. */
+const HEADERS: Readonly<Record<string, HeaderLine>> = {
+  forefoot: { read: version },
+  patient: { read: patient },
+  scales: { read: scales },
+  visit: { read: visit },
+  allow: { read: allow },
+  ...LIFECYCLE,
 };
 
-/** Reads a header line; `undefined` where the first word opens none. */
+/** Reads a header line; `undefined` where its words open none. */
 export function readHeader(line: string, items: readonly Item[]): HeaderRead | undefined {
   const first = items[0];
-  const read = first?.is === 'word' ? HEADERS[first.text.toLowerCase()] : undefined;
-  if (!first || !read) return undefined;
+  const kind = first?.is === 'word' ? HEADERS[first.text.toLowerCase()] : undefined;
+  if (!first || !kind) return undefined;
   // A longer phrase of the lexicon (`forefoot compression`) is a statement.
   if (matchesAt(items, 0).some(({ next }) => next > 1)) return undefined;
   const reader = new HeaderReader(line, items);
+  if (kind.opens && !kind.opens(reader)) return undefined;
   reader.role('keyword', first, text(first));
-  const header = read(reader);
+  const header = kind.read(reader);
   if (!header && reader.problems.length === 0) reader.bad(first);
-  return { header, roles: dropOverlaps(reader.roles), problems: reader.problems };
+  const statements = kind.keeps ? kept(reader) : [];
+  const problems = kind.keeps ? withRedFlags(line, items, statements, reader.problems) : reader.problems;
+  return { header, roles: dropOverlaps(reader.roles), problems, statements };
+}
+
+/** What was reported of the line as text that is kept as typed. */
+function kept({ line, roles }: HeaderReader): StatementNode[] {
+  const verbatim = roles
+    .filter(({ kind }) => kind === 'reported')
+    .map(({ start, end }) => ({ text: line.slice(start, end), quote: false, segment: 0, start, end }));
+  const [first, last] = [verbatim[0], verbatim.at(-1)];
+  return first && last ? [{ section: 'exam', findings: [], verbatim, start: first.start, end: last.end }] : [];
 }
 
 /** In the order of the line; a word that was reported after all has one role only. */

@@ -17,10 +17,13 @@ import { subjectAt } from './subjects.ts';
 
 type Body = Pick<LineSyntax, 'statements' | 'roles' | 'problems' | 'heading'>;
 
-/** Reads the statements of a line from its text and the lexicon alone. Never throws; what it can't read it keeps and reports. */
-export function readStatements(line: string, items: readonly Item[] = outline(line)): Body {
+/**
+ * Reads the statements of a line from its text and the lexicon alone, from an item on. Never throws; what it can't read it
+ * keeps and reports. After a prefix no heading stands.
+ */
+export function readStatements(line: string, items: readonly Item[] = outline(line), from = 0): Body {
   const binder = new Binder(line, items);
-  const { heading, next } = readHeading(binder);
+  const { heading, next }: ReturnType<typeof readHeading> = from > 0 ? { next: from } : readHeading(binder);
   for (let i = next; i < items.length; ) i = step(binder, i);
   binder.closeSegment();
   applyReach(binder.statements);

@@ -121,14 +121,14 @@ function allowanceReports(allowances: readonly Allowance[]): Report[] {
   });
 }
 
-/** An allowance with a reason hides its code, but never danger and never an unread red flag. */
+const NEVER_HIDDEN: ReadonlySet<string> = new Set(['unread-red-flag', 'signed-words-changed']);
+/** An allowance with a reason hides its code, but never danger, an unread red flag, or that signed words were changed. */
 function suppress(
   reports: readonly Report[],
   allowances: readonly Allowance[],
 ): { kept: Report[]; hidden: Set<string> } {
   const allowed = new Set(allowances.filter(({ reason }) => reason).map(({ code }) => code));
-  const hides = ({ code, severity }: Report) =>
-    allowed.has(code) && severity !== 'danger' && code !== 'unread-red-flag';
+  const hides = ({ code, severity }: Report) => allowed.has(code) && severity !== 'danger' && !NEVER_HIDDEN.has(code);
   return {
     kept: reports.filter((report) => !hides(report)),
     hidden: new Set(reports.filter(hides).map(({ code }) => code)),

@@ -92,6 +92,7 @@ export type Severity = 'danger' | 'contradiction' | 'missing' | 'style';
 export type SyntaxEdit =
   | { readonly edit: 'replace'; readonly place: Place; readonly text: string }
   | { readonly edit: 'insert line'; readonly afterLine: number; readonly text: string }
+  | { readonly edit: 'remove line'; readonly line: number }
   | { readonly edit: 'insert header'; readonly text: string };
 
 export interface Fix {

@@ -1,7 +1,7 @@
 import type { Section } from '../../grammar/lexicon/entry.ts';
 import type { FindingId, ValuesOf } from '../../grammar/lexicon/index.ts';
-import type { Cause, CauseKind, VisitKind } from '../../grammar/syntax.ts';
-import type { DrawerScale, PartialDate, Ray, Side, Span, Status, Web } from '../../grammar/values.ts';
+import type { Cause, CauseKind, EventKind, Signing, VisitKind } from '../../grammar/syntax.ts';
+import type { ClockTime, DrawerScale, PartialDate, Ray, Side, Span, Status, Web } from '../../grammar/values.ts';
 
 /** A place in a visit: the line counts from the visit's first line, the offsets from the line's start. */
 export interface Place extends Span {
@@ -36,6 +36,8 @@ export interface Fact<F extends FindingId = FindingId> {
   readonly unclear: readonly string[];
   readonly quotes: readonly string[];
   readonly causes: readonly FactCause[];
+  /** Initials or role of the one who examined, where two did. */
+  readonly examiner?: string;
   readonly origin: {
     readonly kind: 'stated' | 'panel';
     readonly place: Place;
@@ -84,16 +86,56 @@ export interface HeaderFacts {
   readonly allowances: readonly Allowance[];
 }
 
+/** A part of a visit: its own text, or one addendum. Lines after its signature belong to it and were not signed. */
+export interface VisitPart {
+  /** The part's first line. */
+  readonly from: number;
+  readonly addendum?: Signing & { readonly place: Place };
+  readonly signature?: Signature;
+}
+export interface Signature extends Signing {
+  readonly place: Place;
+  /** `holds`: the words are those that were sealed. */
+  readonly seal?: { readonly text: string; readonly place: Place; readonly holds: boolean };
+}
+/** What lies below its line, down to the next event, is after it. */
+export interface VisitEvent {
+  readonly place: Place;
+  readonly event: EventKind;
+  readonly clock?: ClockTime;
+  readonly rays: readonly Ray[];
+  readonly side?: Side;
+}
+/** Words copied from an earlier visit, not confirmed: nothing is known from them of today. */
+export interface Carried {
+  readonly text: string;
+  readonly place: Place;
+  /** Of the visit that they come from. */
+  readonly date?: PartialDate;
+  /** The word `carried` before them, on their line or on the line of a heading above. */
+  readonly prefix: Place;
+}
+export interface Lifecycle {
+  readonly parts: readonly VisitPart[];
+  readonly events: readonly VisitEvent[];
+  readonly carried: readonly Carried[];
+  /** Stated, and not the state of today: before an event and restated after it, or felt under a block. */
+  readonly passed: readonly AnyFact[];
+}
+
 export interface VisitFacts {
   readonly date?: PartialDate & { readonly month: number; readonly day: number };
   readonly kind?: VisitKind;
   readonly side?: Side | 'both';
   /** The scale that the file or a setting names for every drawer of the visit. */
   readonly drawerScale?: DrawerScale;
+  /** What holds at the end of the visit; what an event has changed is in `lifecycle.passed`. */
   readonly facts: readonly AnyFact[];
   readonly verbatim: readonly Verbatim[];
   readonly unclear: readonly Unclear[];
   readonly allowances: readonly Allowance[];
+  /** Missing in a visit that is neither signed nor divided and carries nothing over. */
+  readonly lifecycle?: Lifecycle;
 }
 
 export type UnclearKind = CauseKind | 'no side' | 'which toe';

@@ -3,7 +3,7 @@ import { clearFacts } from './answers.ts';
 import { ageOf, dayFrom, dayOf, daysBefore, daysBetween, daysOf, isoOf } from './dates.ts';
 import type { EpisodeState } from './episode.ts';
 import { factsOf } from './fact-index.ts';
-import type { AnyFact, VisitFacts } from './facts.ts';
+import { type AnyFact, subjectKey, type VisitFacts } from './facts.ts';
 import { ACUTE_DAYS } from './windows.ts';
 
 interface InjuryView {
@@ -46,10 +46,36 @@ function injuryAge({ values }: Injury, visit: VisitFacts): { least: number; most
   return own ?? symptomDays(visit);
 }
 
+interface Aged {
+  readonly fact: AnyFact;
+  readonly age: { readonly least: number; readonly most: number };
+}
+/** Joints that lay dislocated and were reduced in this visit: an injury of today, unless its age is stated. */
+function reducedJoints(visit: VisitFacts): Aged[] {
+  const aged = (visit.lifecycle?.passed ?? []).flatMap((fact): Aged[] => {
+    const age = dislocationAge(fact, visit);
+    return age ? [{ fact, age }] : [];
+  });
+  const old = new Set(aged.flatMap(({ fact, age }) => (age.least >= ACUTE_DAYS ? [siteOf(fact)] : [])));
+  return aged.filter(({ fact }) => !old.has(siteOf(fact)));
+}
+const siteOf = ({ subject, side }: AnyFact): string => subjectKey(subject, side);
+
+function dislocationAge(fact: AnyFact, visit: VisitFacts): Aged['age'] | undefined {
+  if (fact.clarity !== 'clear' || fact.status !== 'present') return undefined;
+  const today = { least: 0, most: 0 };
+  if (fact.finding === 'film-joint') return fact.values.state?.words.includes('dislocated') ? today : undefined;
+  if (fact.finding !== 'dislocated') return undefined;
+  const { age, for: time, on } = fact.values;
+  if (age?.words.includes('chronic')) return { least: ACUTE_DAYS, most: Number.POSITIVE_INFINITY };
+  return time ? daysOf(time) : ((on && ageOf(on, visit)) ?? today);
+}
+
 /** An injury or a sudden onset under six weeks old, stated in this visit or, with its time, in an earlier one. */
 export function isAcuteInjury({ visit, before, side }: InjuryView): boolean | 'unknown' {
   const stated = injuries(visit);
-  const ages = stated.flatMap((fact) => injuryAge(fact, visit) ?? []);
+  const reduced = reducedJoints(visit).filter(({ fact }) => !fact.side || fact.side === side);
+  const ages = [...stated.flatMap((fact) => injuryAge(fact, visit) ?? []), ...reduced.map(({ age }) => age)];
   if (ages.length > 0) return ages.some(({ most }) => most < ACUTE_DAYS);
   const earlier = symptomDays(visit) ? undefined : (before.injury[side] ?? before.injury.patient);
   const day = earlier === undefined ? undefined : dayOf(earlier);
@@ -60,8 +86,8 @@ export function isAcuteInjury({ visit, before, side }: InjuryView): boolean | 'u
 /** Foot to the earliest day on which the newest injury that this visit states, with its time, may have happened. */
 export function injuryDays(visit: VisitFacts): Record<string, string> {
   const days: Record<string, string> = {};
-  for (const fact of injuries(visit)) {
-    const age = injuryAge(fact, visit);
+  const all = [...injuries(visit).map((fact) => ({ fact, age: injuryAge(fact, visit) })), ...reducedJoints(visit)];
+  for (const { fact, age } of all) {
     if (!age || !visit.date || !Number.isFinite(age.most)) continue;
     const day = isoOf(daysBefore(dayFrom(visit.date), Math.ceil(age.most)));
     const foot = fact.side ?? 'patient';

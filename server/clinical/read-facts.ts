@@ -9,6 +9,7 @@ import type {
   VerbatimNode,
 } from '../../grammar/syntax.ts';
 import { LESSER_RAYS, type Ray, type Side, type Span, type Value } from '../../grammar/values.ts';
+import { dividedFacts } from './events.ts';
 import type {
   Allowance,
   AnyFact,
@@ -20,6 +21,7 @@ import type {
   Verbatim,
   VisitFacts,
 } from './facts.ts';
+import { readLifecycle } from './lifecycle.ts';
 import { once } from './once.ts';
 import { PANELS } from './panels.ts';
 import { NO_SETTINGS, type Settings } from './settings.ts';
@@ -56,17 +58,23 @@ export function readVisitFacts(
   const visit = lines[0]?.header;
   const known = visit?.is === 'visit' ? visit : undefined;
   const drawerScale = header.drawerScale ?? settings.drawerScale;
+  const lifecycle = readLifecycle(lines);
+  const carried = new Set(lifecycle?.carried.map(({ place }) => place.line));
   const reader = new FactReader(
     known?.side,
     drawerScale,
-    once(() => namedRays(lines)),
+    once(() => namedRays(lines, carried)),
     settings.panels,
   );
   let heading: HeadingNode = {};
+  let examiner: string | undefined;
   lines.forEach((line, at) => {
+    if (line.examiner?.alone) examiner = line.examiner.by;
+    reader.examiner = line.examiner?.by ?? examiner;
     if (line.heading)
       heading = { ...(line.heading.subject ? (heading.side ? { side: heading.side } : {}) : {}), ...line.heading };
     reader.carried = known?.side === 'both' && (heading.side ?? 'both') !== 'both' && !line.heading?.side;
+    if (carried.has(at)) return;
     for (const [index, statement] of line.statements.entries())
       reader.statement(line.text, statement, heading, `${at}:${index}`, at);
   });
@@ -80,17 +88,19 @@ export function readVisitFacts(
     verbatim: reader.verbatim,
     unclear: reader.unclear,
     allowances: allowancesOf(lines),
+    ...(lifecycle ? dividedFacts(reader.facts, lifecycle) : {}),
   };
 }
 
 /** The rays that any statement or heading of the visit names, with or without side. */
-function namedRays(lines: readonly LineSyntax[]): ReadonlySet<Ray> {
+function namedRays(lines: readonly LineSyntax[], carried: ReadonlySet<number>): ReadonlySet<Ray> {
   const named = new Set<Ray>();
   const add = (subject: SubjectNode | undefined) => {
     if (subject?.at === 'rays') for (const ray of subject.rays) named.add(ray);
   };
-  for (const line of lines) {
+  for (const [at, line] of lines.entries()) {
     add(line.heading?.subject);
+    if (carried.has(at)) continue;
     for (const { findings } of line.statements)
       for (const finding of findings)
         if (finding.section === 'exam' || finding.section === 'stand') add(finding.subject);
@@ -104,6 +114,7 @@ class FactReader {
   readonly unclear: Unclear[] = [];
   /** In a bilateral visit: the side in force is that of a heading on an earlier line. */
   carried = false;
+  examiner: string | undefined;
   private readonly visitSide: Side | 'both' | undefined;
   private readonly scale: HeaderFacts['drawerScale'];
   private readonly named: () => ReadonlySet<Ray>;
@@ -154,7 +165,8 @@ class FactReader {
       for (const cause of read.causes) this.report(node, cause, at, slot);
     }
     const place = { place: at(node), word: at(node.word), slots };
-    const base = { statement, section: node.section, quotes: node.quotes.map(({ text }) => text), causes };
+    const base: Base = { statement, section: node.section, quotes: node.quotes.map(({ text }) => text), causes };
+    if (this.examiner) Object.assign(base, { examiner: this.examiner });
     const { values, unclear } = this.values(node);
     for (const subject of subjects.length > 0 ? subjects : [FOOT])
       for (const side of sides.length > 0 ? sides : [undefined]) {
@@ -280,7 +292,7 @@ function wholeWords(text: string, span: Span): Span {
   return { start, end };
 }
 
-type Base = Pick<AnyFact, 'statement' | 'section' | 'quotes' | 'causes'>;
+type Base = Pick<AnyFact, 'statement' | 'section' | 'quotes' | 'causes' | 'examiner'>;
 type Where = { readonly subject: Subject; readonly side: Side | undefined };
 type Said = Pick<AnyFact, 'finding' | 'status' | 'values' | 'unclear'>;
 
@@ -299,6 +311,7 @@ function factOf(base: Base, { subject, side }: Where, said: Said, origin: AnyFac
     causes: base.causes,
     origin,
   };
+  if (base.examiner) Object.assign(fact, { examiner: base.examiner });
   return (side ? Object.assign(fact, { side }) : fact) as AnyFact;
 }
 

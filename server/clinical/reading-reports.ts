@@ -71,6 +71,11 @@ export const READING_MESSAGES: Readonly<Record<ReadingCode | AllowCode, Message>
     severity: 'contradiction',
     text: (words) => `"${words}" isn't understood on this line. Check the word or the date.`,
   },
+  'bad-signer': {
+    severity: 'contradiction',
+    text: (words) =>
+      `"${words}" doesn't say who signs: write initials in capitals or a role, such as AB or surgeon. A full name does not belong in a note.`,
+  },
   'unknown-code': {
     severity: 'contradiction',
     text: (words) => `No report has the code "${words}". Check its spelling.`,

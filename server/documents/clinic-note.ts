@@ -2,8 +2,8 @@ import type { Side } from '../../grammar/values.ts';
 import type { VisitAnalysis } from '../clinical/analysis.ts';
 import type { HeaderFacts, VisitFacts } from '../clinical/facts.ts';
 import { computedSentences, urgentSentences } from './computed.ts';
-import { NOTE_SECTIONS, sectionSentences } from './sections.ts';
-import { type Sentence, sentence } from './sentence.ts';
+import { type FiledSection, filedSections } from './filed-sections.ts';
+import { sentence } from './sentence.ts';
 import { dateWords } from './values.ts';
 
 export { type RenderOptions, renderHtml, renderText } from './render.ts';
@@ -11,7 +11,7 @@ export type { Origin, Run, Says, Sentence } from './sentence.ts';
 
 export interface ClinicNote {
   readonly title: string;
-  readonly sections: readonly { readonly title: string; readonly sentences: readonly Sentence[] }[];
+  readonly sections: readonly FiledSection[];
 }
 
 export const URGENT_TITLE = 'Red flags and urgent advice (computed)';
@@ -33,8 +33,8 @@ const sideWords = (side: Side | 'both'): string => (side === 'both' ? 'both feet
  * without a sentence is left out; nothing is written of what nobody said.
  */
 export function clinicNote(visit: VisitAnalysis, header: HeaderFacts): ClinicNote {
-  const filed = NOTE_SECTIONS.map((title) => ({ title, sentences: sectionSentences(visit.facts, title) })).map(
-    (section) => (section.title === 'Examination' ? withSide(section, visit.facts) : section),
+  const filed = filedSections(visit.facts).map((section) =>
+    section.title === 'Examination' ? withSide(section, visit.facts) : section,
   );
   const sections = [
     { title: URGENT_TITLE, sentences: urgentSentences(visit) },
@@ -51,10 +51,7 @@ function titleOf({ date, kind, side }: VisitFacts, header: HeaderFacts): string 
 }
 
 /** The visit's one side is said once, where the examination starts. */
-function withSide(
-  section: { readonly title: string; readonly sentences: readonly Sentence[] },
-  { side }: VisitFacts,
-): { readonly title: string; readonly sentences: readonly Sentence[] } {
+function withSide(section: FiledSection, { side }: VisitFacts): FiledSection {
   if (!side || side === 'both' || section.sentences.length === 0) return section;
   const [first] = section.sentences;
   const said = sentence('stated', first?.paragraph ?? '', sideWords(side));

@@ -44,7 +44,10 @@ export function pieceOf<F extends FindingId>(fact: Fact<F>): Piece {
     fact: fact as unknown as AnyFact,
     order,
     shape: shapeOf(fact, phrase, said),
-    quote: fact.quotes.map((quote) => `"${quote}"`).join(', '),
+    quote: [
+      ...fact.quotes.map((quote) => `"${quote}"`),
+      ...(fact.examiner ? [`examined by ${fact.examiner}`] : []),
+    ].join(', '),
     ...(topic ? { topic } : {}),
     ...(placeLast && result ? { placeLast } : {}),
     ...(preposition ? { preposition: prepositionAt(preposition, fact.subject.at) } : {}),

@@ -67,21 +67,32 @@ interface Placed {
   readonly make: (paragraph: string) => Sentence;
 }
 
-/** The filed sentences of one section: clear facts as prose, everything else as it was written, in place. */
-export function sectionSentences(visit: VisitFacts, section: NoteSection): Sentence[] {
-  const facts = visit.facts.filter((fact) => fact.clarity === 'clear' && sectionOf(fact) === section);
-  const placed = [
+/** Which lines of a visit are told together. */
+export type Lines = (line: number) => boolean;
+
+/** The facts of some lines, with what an event has changed since, in the order of the note. */
+function statedOn({ facts, lifecycle }: VisitFacts, lines: Lines): AnyFact[] {
+  const { passed = [] } = lifecycle ?? {};
+  const all = passed.length === 0 ? facts : [...facts, ...passed].sort((a, b) => compare(placed(a), placed(b)));
+  return all.filter(({ origin }) => lines(origin.place.line));
+}
+const placed = ({ origin: { place } }: AnyFact): number[] => [place.line, place.start];
+
+/** The filed sentences of one section for some lines: clear facts as prose, everything else as it was written, in place. */
+export function sectionSentences(visit: VisitFacts, section: NoteSection, lines: Lines = () => true): Sentence[] {
+  const facts = statedOn(visit, lines).filter((fact) => fact.clarity === 'clear' && sectionOf(fact) === section);
+  const all = [
     ...groupFacts(facts, visit.side).map((group): Placed => {
       return { rank: rankOf(group, section), make: (paragraph) => groupSentence(group, visit.side, paragraph) };
     }),
     ...visit.verbatim
-      .filter((each) => SECTION_OF[each.section] === section)
+      .filter((each) => lines(each.place.line) && SECTION_OF[each.section] === section)
       .map((each): Placed => {
         return { rank: verbatimRank(each, section), make: (paragraph) => verbatimSentence(each, visit, paragraph) };
       }),
   ];
-  placed.sort((a, b) => compare(a.rank, b.rank));
-  return placed.map(({ rank, make }) => make(`${section} ${rank.slice(0, 3).join(' ')}`));
+  all.sort((a, b) => compare(a.rank, b.rank));
+  return all.map(({ rank, make }) => make(`${section} ${rank.slice(0, 3).join(' ')}`));
 }
 
 const stated = ({ line, start }: Verbatim['place']): number[] => [line, start];
@@ -151,7 +162,10 @@ function originsOf(text: Verbatim, facts: readonly AnyFact[]): Origin[] {
 
 /** Text that the reader could not take as fact, word for word; where it stood is told if its own words don't. */
 function verbatimSentence(text: Verbatim, visit: VisitFacts, paragraph: string): Sentence {
-  const from = originsOf(text, visit.facts);
+  const from = originsOf(
+    text,
+    statedOn(visit, (line) => line === text.place.line),
+  );
   const under = underOf(text, visit);
   const bare = text.text.trim().replace(/\s+/g, ' ');
   const words = /^".*"$/.test(bare) ? bare : bare.includes('"') ? `“${bare}”` : `"${bare}"`;

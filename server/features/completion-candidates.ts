@@ -1,6 +1,7 @@
 import { NOT_DONE, SECTION_WORD } from '../../grammar/lexicon/closed-words.ts';
 import type { Entry, Lead, Section, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
 import { entryOf, type FindingId, LEXICON } from '../../grammar/lexicon/index.ts';
+import { LIFECYCLE_WORDS, PREFIX_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
 import { readLine } from '../../grammar/read-line.ts';
 import type { RoleKind } from '../../grammar/syntax.ts';
 import type { CompletionContext } from './completion-context.ts';
@@ -65,9 +66,12 @@ function statementWords(context: CompletionContext): Candidate[] {
     ...(lineStart ? [...subjects(), ...sections()] : []),
     ...findings(context),
     ...(segmentStart && !lineStart && !context.subject ? subjects() : []),
-    ...(lineStart ? headerStarts(['visit', 'allow']) : []),
+    ...(lineStart ? headerStarts(IN_VISIT) : []),
   ];
 }
+
+/** The lines that may start within a visit. */
+const IN_VISIT: readonly string[] = ['visit', ...LIFECYCLE_WORDS, ...PREFIX_WORDS, 'allow'];
 
 const headerStarts = (words: readonly string[]): Candidate[] =>
   words.map((word) => plain('header', HEADER_WORDS[word]?.form ?? word, 'header line'));

@@ -36,7 +36,9 @@ export function contextOf(note: Note, line: number, before: string): CompletionC
   const { drawerScale } = note.header;
   return {
     before,
-    ...(syntax.kind === 'header' ? { header: before.trim().split(/\s+/)[0]?.toLowerCase() ?? '' } : {}),
+    ...(syntax.kind === 'header' || /^\s*event\s+$/i.test(before)
+      ? { header: before.trim().split(/\s+/)[0]?.toLowerCase() ?? '' }
+      : {}),
     inHeader: index === 0,
     lineStart: before.trim() === '',
     segmentStart: last === undefined || ['punctuation', 'subject', 'keyword'].includes(last.kind),

@@ -40,6 +40,34 @@ export const HEADER_WORDS: Readonly<Record<string, HeaderWord>> = {
       'both',
     ],
   },
+  signed: {
+    about:
+      '**signed** closes the visit, or an addendum: the date, and initials or a role, never a name. A seal after it, written by *Seal the signed words*, shows whether the words above were changed since.',
+    form: 'signed',
+    after: (today) => [today],
+  },
+  addendum: {
+    about: '**addendum** opens what is added to a signed visit: its date, and initials or a role.',
+    form: 'addendum',
+    after: (today) => [today],
+  },
+  event: {
+    about:
+      '**event** divides a visit: what stands below, down to the next event, was found after it. `reduction`, `pin-out` or `block`, with a time and a ray where they matter.',
+    form: 'event',
+    after: () => ['reduction', 'pin-out', 'block'],
+  },
+  carried: {
+    about:
+      '**carried** marks words copied from the visit of that date. They count for nothing until they are confirmed, one by one.',
+    form: 'carried',
+    after: () => [],
+  },
+  examiner: {
+    about: '**examiner** says who examined, by initials or role; two examiners may differ without contradiction.',
+    form: 'examiner',
+    after: () => [],
+  },
   allow: {
     about: '**allow** hides a report by its code, with a reason. A danger is never hidden.',
     form: 'allow',

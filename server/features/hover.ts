@@ -1,4 +1,5 @@
 import type { Hover } from 'vscode-languageserver-types';
+import { PREFIX_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
 import type { Evidence } from '../clinical/analysis.ts';
 import type { Position } from '../workspace/blocks.ts';
 import type { Note, Visit } from '../workspace/note.ts';
@@ -59,4 +60,9 @@ const textOf = ({ lines }: Visit, { place }: Evidence): string =>
   lines[place.line]?.text.slice(place.start, place.end) ?? '';
 
 const header = ({ line, role, text }: WordAt): string =>
-  line.kind === 'header' && role.kind === 'keyword' ? (HEADER_WORDS[text.toLowerCase()]?.about ?? '') : '';
+  (line.kind === 'header' || (PREFIXES.includes(text.toLowerCase()) && role === line.roles[0])) &&
+  role.kind === 'keyword'
+    ? (HEADER_WORDS[text.toLowerCase()]?.about ?? '')
+    : '';
+/** Words before the statements of a line. */
+const PREFIXES: readonly string[] = PREFIX_WORDS;

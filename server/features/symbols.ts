@@ -39,7 +39,8 @@ function titleOf(line: LineSyntax | undefined): string {
 
 function lineSymbol(line: LineSyntax, at: number): DocumentSymbol[] {
   const [head] = line.roles;
-  if (line.kind !== 'statements' || !head) return [];
+  const divides = line.header !== undefined && line.header.is !== 'visit' && line.header.is !== 'allow';
+  if (!(line.kind === 'statements' || divides) || !head) return [];
   const own = head.kind === 'subject' || head.kind === 'keyword' || head.kind === 'finding';
   const name = own ? (head.canonical ?? line.text.slice(head.start, head.end)) : 'statement';
   const detail = line.text.slice(own ? head.end : head.start).trim();

@@ -1,3 +1,4 @@
+import { LIFECYCLE_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
 import { readLine } from '../../grammar/read-line.ts';
 import type { LineSyntax, Role, StatementNode } from '../../grammar/syntax.ts';
 import type { Span } from '../../grammar/values.ts';
@@ -35,13 +36,17 @@ function wordOf(line: LineSyntax, role: Role, kept: readonly Span[]): string {
   return role.canonical === undefined || inside(role, kept) ? own : role.canonical;
 }
 
+/** Lines of a visit that stand in its column. */
+const LIFECYCLE_KINDS: ReadonlySet<string | undefined> = new Set(LIFECYCLE_WORDS);
+
 /** The white space between two roles; `width` is the length of the text so far. */
 function gap(line: LineSyntax, left: Role, right: Role, width: number, kept: readonly Span[]): string {
   const typed = line.text.slice(left.end, right.start);
   if (right.kind === 'comment' || kept.some(({ start, end }) => start < left.end && right.start < end)) return typed;
   const [before, after] = [line.text.slice(left.start, left.end), line.text.slice(right.start, right.end)];
   if (after === ',' || after === ';') return '';
-  if (line.kind === 'statements' && left === line.roles[0] && left.kind !== 'punctuation' && typed !== '')
+  const column = line.kind === 'statements' || LIFECYCLE_KINDS.has(line.header?.is);
+  if (column && left === line.roles[0] && left.kind !== 'punctuation' && typed !== '')
     return ' '.repeat(Math.max(1, COLUMN - width));
   if (before === ',' || before === ';') return ' ';
   if (typed === '') return '';
@@ -70,8 +75,16 @@ const inside = (role: Span, spans: readonly Span[]): boolean =>
 /** Do two lines say the same, wherever in the line they say it? */
 const sameMeaning = (a: LineSyntax, b: LineSyntax): boolean => sameStructure(meaning(a), meaning(b));
 
-const meaning = ({ kind, header, heading, statements, problems }: LineSyntax): unknown =>
-  withoutPlaces({ kind, header, heading, statements, problems: problems.map(({ code, text }) => ({ code, text })) });
+const meaning = ({ kind, header, heading, carried, examiner, statements, problems }: LineSyntax): unknown =>
+  withoutPlaces({
+    kind,
+    header,
+    heading,
+    carried,
+    examiner,
+    statements,
+    problems: problems.map(({ code, text }) => ({ code, text })),
+  });
 
 /** A copy without offsets. */
 function withoutPlaces(value: unknown): unknown {

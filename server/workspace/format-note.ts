@@ -1,11 +1,19 @@
 import type { Span } from '../../grammar/values.ts';
+import { isSigned } from '../clinical/lifecycle.ts';
 import { formatLine } from './format-line.ts';
 import type { Note } from './note.ts';
 
 /** A line of an open note as the formatter writes it, in the words that the clinic's settings ask for. */
 export function formattedLine(note: Note, line: number): string {
   const syntax = note.line(line);
-  return syntax ? formatLine(syntax, verbatimOn(note, line), note.settings.words) : '';
+  if (!syntax || isSignedLine(note, line)) return syntax?.text ?? '';
+  return formatLine(syntax, verbatimOn(note, line), note.settings.words);
+}
+
+/** Signed words stay as they were signed, to the letter. */
+function isSignedLine(note: Note, line: number): boolean {
+  const visit = note.visitAt(line);
+  return visit !== undefined && isSigned(visit.analysis.facts, line - visit.firstLine);
 }
 
 /** What the visit keeps as typed on a line, for want of a subject or a side. */

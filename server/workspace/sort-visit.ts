@@ -2,6 +2,7 @@ import type { Section } from '../../grammar/lexicon/entry.ts';
 import { entryOf } from '../../grammar/lexicon/index.ts';
 import type { LineSyntax, StatementNode } from '../../grammar/syntax.ts';
 import type { VisitFacts } from '../clinical/facts.ts';
+import { eventsBefore, partAt } from '../clinical/lifecycle.ts';
 
 /** The order of a visit: what is told, seen and felt, then images, the stage, the plan. Common practice. */
 const SECTIONS: readonly Section[] = ['history', 'pain', 'tried', 'stand', 'exam', 'xray', 'us', 'mri', 'plan'];
@@ -9,14 +10,15 @@ const SECTIONS: readonly Section[] = ['history', 'pain', 'tried', 'stand', 'exam
 /**
  * The lines of a visit in exam sequence; `undefined` where they are so already, or where another order would say
  * something else. The first line stays. Whole lines move, comments and unread lines with the line that they belong to.
- * Lines under a heading stay under it, and none crosses an operation, since before and after it are different findings.
+ * Lines under a heading stay under it; none crosses an operation or an event, since before and after it are different
+ * findings, nor the line of an addendum. Signed words stay where they were signed.
  */
 export function sortedVisit(
   lines: readonly LineSyntax[],
   read: (lines: readonly LineSyntax[]) => VisitFacts,
 ): readonly LineSyntax[] | undefined {
   const [visit, ...rest] = lines;
-  if (!visit) return undefined;
+  if (!visit || lines.some(stays)) return undefined;
   const end = rest.findLastIndex(({ kind }) => kind === 'statements' || kind === 'header') + 1;
   const sorted = [visit, ...stretches(rest.slice(0, end)).flatMap(sortedStretch), ...rest.slice(end)];
   if (sorted.every((line, index) => line === lines[index])) return undefined;
@@ -27,11 +29,19 @@ export function sortedVisit(
 function stretches(lines: readonly LineSyntax[]): LineSyntax[][] {
   const all: LineSyntax[][] = [[]];
   for (const line of lines) {
-    if (line.heading || line.statements.some(({ section }) => section === 'operation')) all.push([line], []);
+    if (line.heading || divides(line) || line.statements.some(({ section }) => section === 'operation'))
+      all.push([line], []);
     else all.at(-1)?.push(line);
   }
   return all;
 }
+
+/** Lines whose place says something of the lines below them. */
+const divides = ({ header, examiner }: LineSyntax): boolean =>
+  header?.is === 'addendum' || header?.is === 'event' || examiner?.alone === true;
+/** Words that stay in their place: signed, or carried as a block that ends where a blank line stands. */
+const stays = ({ header, carried }: LineSyntax): boolean =>
+  header?.is === 'signed' || (carried !== undefined && carried.words.end === carried.words.start);
 
 interface Group {
   readonly lines: LineSyntax[];
@@ -89,11 +99,21 @@ function compared(a: readonly number[], b: readonly number[]): number {
 }
 
 /** What a visit says, wherever it says it: its facts and its unread words as a set, each with the line that it stands on. */
-function said({ facts, verbatim, unclear, allowances }: VisitFacts, lines: readonly LineSyntax[]): string {
+function said(visit: VisitFacts, lines: readonly LineSyntax[]): string {
+  const { facts, verbatim, unclear, allowances, lifecycle } = visit;
+  const { passed = [], carried = [] } = lifecycle ?? {};
+  const where = ({ line }: { line: number }) => [partAt(visit, line)?.addendum, eventsBefore(visit, line)];
   const lineOf = (place: { line: number }): string => lines[place.line]?.text ?? '';
   const all = [
-    ...facts.map(({ statement: _, origin, ...fact }) => [fact, origin.kind, origin.sideFrom, lineOf(origin.place)]),
-    ...verbatim.map(({ place, ...text }) => [text, lineOf(place)]),
+    ...[...facts, ...passed].map(({ statement: _, origin, ...fact }) => [
+      fact,
+      origin.kind,
+      origin.sideFrom,
+      where(origin.place),
+      lineOf(origin.place),
+    ]),
+    ...verbatim.map(({ place, ...text }) => [text, where(place), lineOf(place)]),
+    ...carried.map(({ text, date }) => [text, date]),
     ...unclear.map(({ place, word: _, ...text }) => [text, lineOf(place)]),
     ...allowances.map(({ code, reason }) => [code, reason]),
   ];

@@ -28,6 +28,8 @@ function textEdit(edit: SyntaxEdit, firstLine: number, lines: Lines): TextEdit {
       };
     case 'insert line':
       return insertedAfter(firstLine + edit.afterLine, edit.text, lines);
+    case 'remove line':
+      return removed(firstLine + edit.line, lines);
     case 'insert header':
       return insertedHeader(edit.text, lines);
   }
@@ -44,6 +46,14 @@ function insertedAfter(line: number, text: string, { lineEnd, lengthOf, lineCoun
   if (after < 0) return { range: spanOn(0, 0, 0), newText: `${text}${lineEnd}` };
   const end = lengthOf(after);
   return { range: spanOn(after, end, end), newText: `${lineEnd}${text}` };
+}
+
+/** A whole line with one of its line ends, so that none stays behind empty. */
+function removed(line: number, { lengthOf, lineCount }: Lines): TextEdit {
+  if (line + 1 < lineCount)
+    return { range: { start: { line, character: 0 }, end: { line: line + 1, character: 0 } }, newText: '' };
+  const start = line > 0 ? { line: line - 1, character: lengthOf(line - 1) } : { line: 0, character: 0 };
+  return { range: { start, end: { line, character: lengthOf(line) } }, newText: '' };
 }
 
 /** A version line stands first; every other header line stands right after it, or first where there is none. */

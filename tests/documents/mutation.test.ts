@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { entryOf } from '../../grammar/lexicon/index.ts';
 import type { AnyFact, Place } from '../../server/clinical/facts.ts';
 import { type Sentence, textOf } from '../../server/documents/sentence.ts';
-import { filedSentences, NOTE_NAMES, noteText, writeNote } from './read-note.ts';
+import { filedSentences, NOTE_NAMES, noteText, statementsOf, writeNote } from './read-note.ts';
 
 /** One visit as text to meaning and prose; statements are named by the place of their word, which a mutation keeps. */
 interface Written {
@@ -27,7 +27,11 @@ function written(text: string, visit: number): Written {
         from.map(({ statement, place }) => keys.get(statement) ?? `text ${keyOf(place)}`),
       ),
     );
-  const sentences = filedSentences(note).map((sentence) => ({ text: textOf(sentence), from: traced(sentence) }));
+  // A seal is broken by whatever changes above it.
+  const signature = (sentence: Sentence) => [...statementsOf(sentence)].some((id) => id.endsWith(':signature'));
+  const sentences = filedSentences(note)
+    .filter((each) => !signature(each))
+    .map((sentence) => ({ text: textOf(sentence), from: traced(sentence) }));
   return { means, sentences: sentences.filter(({ from }) => from.size > 0) };
 }
 const meaningOf = ({ finding, status, section, side, subject, values, unclear, quotes, clarity }: AnyFact) => [

@@ -16,10 +16,11 @@ function expectNothingLost({ analysis: { facts }, note }: WrittenVisit): void {
   const sentences = filedSentences(note);
   const stated = sentences.filter(({ says }) => says === 'stated');
   const verbatim = sentences.filter(({ says }) => says === 'verbatim');
-  for (const fact of facts.facts) {
+  const { passed = [], carried = [] } = facts.lifecycle ?? {};
+  for (const fact of [...facts.facts, ...passed]) {
     const tracing = stated.filter((sentence) => statementsOf(sentence).has(fact.statement));
     const told = `${fact.statement} ${fact.finding}`;
-    const many = facts.facts.filter(
+    const many = [...facts.facts, ...passed].filter(
       ({ statement, clarity }) => statement === fact.statement && clarity === 'clear',
     ).length;
     if (fact.clarity === 'unclear' && many === 0) expect(tracing.map(textOf), told).toEqual([]);
@@ -33,8 +34,8 @@ function expectNothingLost({ analysis: { facts }, note }: WrittenVisit): void {
     for (const quote of fact.clarity === 'clear' ? fact.quotes : [])
       expect(tracing.map(textOf).join(' '), told).toContain(`"${quote}"`);
   }
-  expect(verbatim.length).toBe(facts.verbatim.length);
-  for (const { text } of facts.verbatim)
+  expect(verbatim.length).toBe(facts.verbatim.length + carried.length);
+  for (const { text } of [...facts.verbatim, ...carried])
     expect(verbatim.map(textOf).join('\n')).toContain(text.trim().replace(/\s+/g, ' '));
   for (const sentence of sentences) expect(flawsOf(sentence)).toEqual([]);
 }

@@ -100,6 +100,13 @@ describe('completion', () => {
     expect(labelsAt('visit 2026-05-04 first |')).toEqual(['right', 'left', 'both']);
   });
 
+  test('offers the lines of a visit what they may hold', () => {
+    expect(labelsAt(inVisit('event |'))).toEqual(['reduction', 'pin-out', 'block']);
+    expect(labelsAt(inVisit('signed |'))).toEqual(['2026-05-04']);
+    expect(labelsAt(inVisit('carried 2026-03-09 2nd dra|'))).toContain('drawer');
+    expect(labelsAt(inVisit('sig|'))).toContain('signed');
+  });
+
   test('offers allow the codes that are reported here', () => {
     expect(labelsAt(inVisit('2nd drawer 2, blorp\nallow |'))).toContain('unknown-word');
   });
@@ -108,6 +115,8 @@ describe('completion', () => {
     expect(labelsAt(inVisit(line))).toEqual([]);
   });
 
+  /** Words that say nothing before what follows them. */
+  const INCOMPLETE = ['visit', 'allow', 'signed', 'addendum', 'event', 'examiner'];
   test.each([
     '',
     '2nd ',
@@ -123,7 +132,7 @@ describe('completion', () => {
     'history onset ',
     'no ',
   ])('offers after %j only what the reader takes there', (before) => {
-    const labels = labelsAt(inVisit(`${before}|`)).filter((label) => label !== 'visit' && label !== 'allow');
+    const labels = labelsAt(inVisit(`${before}|`)).filter((label) => !INCOMPLETE.includes(label));
     expect(labels.length).toBeGreaterThan(0);
     const spoiled = labels.filter((label) => {
       const { roles, problems } = readLine(before + label);

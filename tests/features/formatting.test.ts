@@ -132,6 +132,15 @@ describe('formatting', () => {
     );
   });
 
+  test('never changes a signed line, and formats what stands after the signature', () => {
+    const signed = ['visit 2026-03-09 first right', '2nd   sore,drawer  2', 'signed  2026-03-09 AB'];
+    const text = [...signed, 'addendum  2026-03-10   CD', '3rd   drawer  1'].join('\n');
+    expect(formatted(text)).toBe([...signed, 'addendum 2026-03-10 CD', '3rd      drawer 1'].join('\n'));
+    expect(formatted('visit 2026-03-09 right\ncarried  2026-01-05   2nd drawer 2')).toBe(
+      'visit 2026-03-09 right\ncarried  2026-01-05 2nd drawer 2',
+    );
+  });
+
   test('formats once for all', () => {
     fc.assert(
       fc.property(line, (text) => {

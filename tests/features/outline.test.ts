@@ -35,6 +35,20 @@ describe('the outline of a note', () => {
     }
   });
 
+  test('shows where a visit is divided, signed and added to', () => {
+    const [visit] = documentSymbols(
+      settled(
+        'visit 2026-03-09 right\n2nd drawer 2\nevent reduction 14:30\nsigned 2026-03-09 AB\naddendum 2026-03-10 CD',
+      ),
+    );
+    expect(visit!.children!.map(({ name, detail }) => `${name} ${detail}`)).toEqual([
+      '2nd drawer 2',
+      'event reduction 14:30',
+      'signed 2026-03-09 AB',
+      'addendum 2026-03-10 CD',
+    ]);
+  });
+
   test('names a visit that has no date yet', () => {
     expect(documentSymbols(settled('visit')).map(({ name }) => name)).toEqual(['visit without date']);
   });

@@ -58,6 +58,35 @@ function checkScopes(fixture: string): void {
   }
 }
 
+test('the life of a visit', () => {
+  checkScopes(`signed   2026-03-09 AB seal k3f9-2p // home
+^^^^^^ keyword.control.header
+         ^^^^^^^^^^ constant.numeric.date
+                    ^^ constant.other.name
+                       ^^^^ keyword.control.header
+                            ^^^^^^^ constant.other.code
+                                    ^^^^^^^ comment.line.double-slash
+addendum 2026-03-10 registrar
+^^^^^^^^ keyword.control.header
+                    ^^^^^^^^^ constant.other.name
+event    reduction 14:30 R2
+^^^^^ keyword.control.header
+         ^^^^^^^^^ constant.language
+                   ^^^^^ constant.numeric
+                         ^^ entity.name.tag
+carried  2026-03-09 2nd drawer 2
+^^^^^^^ keyword.control.header
+         ^^^^^^^^^^ constant.numeric.date
+                    ^^^ entity.name.tag
+                        ^^^^^^ entity.name.function
+examiner AB: 2nd drawer 2
+^^^^^^^^ keyword.control.header
+         ^^ constant.other.name
+                 ^^^^^^ entity.name.function
+signed off by phone
+^^^^^^ plain`);
+});
+
 test('a realistic note', () => {
   checkScopes(`forefoot 1
 ^^^^^^^^ keyword.control.header

@@ -184,6 +184,11 @@ describe('the faulty sample', () => {
       '107 missing incomplete-visit',
       '111 contradiction neuropathic-swelling',
       '112 style heard-number',
+      '115 contradiction carried-unconfirmed',
+      '116 danger reduction-incomplete',
+      '117 contradiction signed-words-changed',
+      '118 contradiction after-signature',
+      '119 contradiction bad-signer',
     ]);
   });
 

@@ -54,6 +54,18 @@ describe('a visit in exam sequence', () => {
       sorted(visit, '2nd drawer 3', 'operation done 2nd plate repair', 'pain 2nd 2/10', '2nd drawer 0'),
     ).toBeUndefined();
   });
+  test('never moves a finding across an event or into an addendum, and signed words not at all', () => {
+    const lines = ['plan tape 2nd', '2nd drawer 2'];
+    for (const line of ['event reduction', 'addendum 2026-03-10 AB', 'examiner AB'])
+      expect(sorted(visit, '2nd no dislocation', line, ...lines)).toEqual([
+        visit,
+        '2nd no dislocation',
+        line,
+        ...lines.toReversed(),
+      ]);
+    expect(sorted(visit, ...lines, 'signed 2026-03-09 AB')).toBeUndefined();
+    expect(sorted(visit, 'carried 2026-01-05', ...lines)).toBeUndefined();
+  });
   test('keeps an unread line under the line that it was written under', () => {
     expect(sorted(visit, '3rd drawer 1', 'blorp fnord', '2nd drawer 2')).toEqual([
       visit,
@@ -81,6 +93,12 @@ describe('sorting any visit', () => {
     'stage 2nd 2',
     'plan tape 2nd 8 weeks',
     'operation done 2nd plate repair',
+    'event reduction',
+    'addendum 2026-03-10 AB',
+    'signed 2026-03-09 AB',
+    'carried 2026-01-05 2nd drawer 1',
+    'carried 2026-01-05',
+    'examiner AB',
     'R:',
     'left',
     '2nd:',

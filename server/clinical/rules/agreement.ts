@@ -19,7 +19,7 @@ export const statedTwice = defineRule({
   reads: [],
   what: 'One finding of one subject is stated twice in a visit, alike or differently.',
   why: 'Of two different statements one is wrong, and neither is computed with alone; of two equal ones one is noise.',
-  instead: 'Keep one statement.',
+  instead: 'Keep one statement. Where two people examined, start each line with "examiner AB".',
   examples: {
     invalid: '2nd drawer 2\n2nd drawer 3',
     valid: '2nd drawer 2\n3rd drawer 3',
@@ -32,7 +32,8 @@ export const statedTwice = defineRule({
       if (fact.clarity !== 'clear' || fact.origin.kind !== 'stated') continue;
       const key = keyOf(fact);
       const other = first.get(key);
-      if (!other || other.statement === fact.statement) {
+      const examiners = fact.examiner && other?.examiner && fact.examiner !== other.examiner;
+      if (!other || other.statement === fact.statement || examiners) {
         first.set(key, other ?? fact);
         continue;
       }

@@ -6,6 +6,7 @@ import { acuteDislocationIncomplete, invasiveUnconfirmed, steroidUnstable } from
 import { identifier } from './identifiers.ts';
 import { imageOlder, webChangeUnstable } from './images.ts';
 import { driftAfterSteroid, steroidRepeated } from './injections.ts';
+import { afterSignature, carriedUnconfirmed, reductionIncomplete, signedWordsChanged } from './lifecycle.ts';
 import { gradeAsStage, squeezeOrCompression, stageElsewhere, wrongRay } from './mixed-up.ts';
 import {
   antiInflammatoryUnasked,
@@ -37,6 +38,7 @@ export const RULES: readonly Rule[] = [
   feverUnasked,
   neuropathicSwelling,
   operationUnsafe,
+  reductionIncomplete,
   steroidUnstable,
   antiInflammatoryRisk,
   tapeRisk,
@@ -66,6 +68,8 @@ export const RULES: readonly Rule[] = [
   stageUnsupported,
   squeezeOrCompression,
   statedTwice,
+  signedWordsChanged,
+  afterSignature,
   valueOutOfRange,
   wrongUnit,
   scoreUnreachable,
@@ -79,5 +83,6 @@ export const RULES: readonly Rule[] = [
   otherCausesUnasked,
   reviewOverdue,
   incompleteVisit,
+  carriedUnconfirmed,
   unclearFinding,
 ];

@@ -25,6 +25,83 @@ test.each([
   });
 });
 
+const at = expect.anything();
+test.each([
+  ['signed 2026-03-09 AB', { is: 'signed', date: date(2026, 3, 9), by: 'AB', at }],
+  [
+    'Signed: 2026-03-09 at 14:30 by AB',
+    { is: 'signed', date: date(2026, 3, 9), clock: { hour: 14, minute: 30 }, by: 'AB', at },
+  ],
+  ['signed AB 2026-03-09', { is: 'signed', date: date(2026, 3, 9), by: 'AB', at }],
+  ['signed 2026-03-09 Surgeon', { is: 'signed', date: date(2026, 3, 9), by: 'surgeon', at }],
+  [
+    'signed 2026-03-09 AB seal k3f9-2p',
+    { is: 'signed', date: date(2026, 3, 9), by: 'AB', seal: { text: 'k3f9-2p', start: 26, end: 33 }, at },
+  ],
+  ['addendum 2026-03-10 registrar', { is: 'addendum', date: date(2026, 3, 10), by: 'registrar', at }],
+  ['event reduction 14:30', { is: 'event', event: 'reduction', clock: { hour: 14, minute: 30 }, rays: [], at }],
+  ['event pin out', { is: 'event', event: 'pin-out', rays: [], at }],
+  [
+    'event toe block R2 at 9:05',
+    { is: 'event', event: 'block', clock: { hour: 9, minute: 5 }, rays: [2], side: 'right', at },
+  ],
+  ['event reduction left 2nd-3rd', { is: 'event', event: 'reduction', rays: [2, 3], side: 'left', at }],
+  ['visit 2026-03-09 a&e right', { is: 'visit', date: date(2026, 3, 9), kind: 'emergency', side: 'right' }],
+  ['visit 2026-03-09 follow up left', { is: 'visit', date: date(2026, 3, 9), kind: 'review', side: 'left' }],
+  ['visit 2026-03-09 post op', { is: 'visit', date: date(2026, 3, 9), kind: 'postop' }],
+])('a line of a visit is read: %s', (text, header) => {
+  const read = readLine(text);
+  expect({ kind: read.kind, header: read.header, problems: read.problems }).toEqual({
+    kind: 'header',
+    header,
+    problems: [],
+  });
+});
+
+describe('what a line of the lifecycle can not take is kept as typed and reported', () => {
+  test.each([
+    ['signed 2026-03-09 Smith', 'bad-signer', 'Smith'],
+    ['signed 2026-03-09 Dr Ann Smith', 'bad-signer', 'Dr Ann Smith'],
+    ['signed 2026-03-09', 'bad-signer', ''],
+    ['signed 2026-03-09 ab', 'bad-signer', 'ab'],
+    ['signed 2026-03 AB', 'bad-header', '2026-03'],
+    ['signed 09/03/26 AB', 'ambiguous-date', '09/03/26'],
+    ['addendum 2026-03-10 AB toe is pale', 'bad-header unread-red-flag', 'toe is pale'],
+    ['event reduction under sedation', 'bad-header bad-header', 'under sedation'],
+    ['signed', 'bad-header', ''],
+  ])('%s', (text, codes, kept) => {
+    const { kind, problems, statements } = readLine(text);
+    expect(kind).toBe('header');
+    expect(problems.map(({ code }) => code).join(' ')).toBe(codes);
+    expect(statements.flatMap(({ verbatim }) => verbatim.map((each) => each.text)).join(' ')).toBe(kept);
+  });
+});
+
+test.each([
+  'signed off by phone',
+  'addendum: patient has diabetes',
+  'event at home, fell',
+  'events of last week',
+  'carried out a block',
+  'examiner was not sure',
+])('a line that only starts with such a word is a statement, and nothing of it is a fact: %s', (text) => {
+  const { kind, statements } = readLine(text);
+  expect(kind).toBe('statements');
+  const clear = statements.flatMap(({ findings }) => findings).filter(({ causes }) => causes.length === 0);
+  expect(clear).toEqual([]);
+});
+
+test.each([
+  ['carried 2026-03-09 2nd drawer 2', '2nd drawer 2', date(2026, 3, 9)],
+  ['carried from 2026-03-09: 2nd drawer 2 // ask', '2nd drawer 2', date(2026, 3, 9)],
+  ['carried 2nd drawer 2, medial', '2nd drawer 2, medial', undefined],
+  ['carried 2026-03-09', '', date(2026, 3, 9)],
+  ['carried 2026-03-09 // all', '', date(2026, 3, 9)],
+])('carried words are told apart: %s', (text, words, on) => {
+  const { carried } = readLine(text);
+  expect([text.slice(carried!.words.start, carried!.words.end), carried!.date]).toEqual([words, on]);
+});
+
 describe('a header that can not be read is reported, and its other parts still count', () => {
   test.each([
     ['forefoot x', 'bad-header'],
