@@ -20,6 +20,7 @@ export function readArguments(command: Command, args: readonly string[], now: Da
     stdio: values.stdio === true,
     ...(typeof values.settings === 'string' ? { settings: values.settings } : {}),
     ...(values.complete === true ? { complete: true } : {}),
+    ...(values.why === true ? { why: true } : {}),
     ...(values.check === true ? { dryRun: true } : {}),
     help,
   };

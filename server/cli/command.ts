@@ -17,13 +17,15 @@ export interface Invocation {
   readonly settings?: string;
   /** Every visit is asked to be complete. */
   readonly complete?: true;
+  /** The argument for each stage, in sentences. */
+  readonly why?: true;
   /** Only says which files formatting would change. */
   readonly dryRun?: true;
 }
 
 export type Run = (invocation: Invocation, terminal: Terminal) => Promise<ExitCode>;
 
-export type OptionName = 'format' | 'today' | 'visit' | 'filed' | 'stdio' | 'settings' | 'complete' | 'check';
+export type OptionName = 'format' | 'today' | 'visit' | 'filed' | 'stdio' | 'settings' | 'complete' | 'check' | 'why';
 
 export interface Command {
   readonly name: string;

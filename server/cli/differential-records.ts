@@ -2,6 +2,7 @@ import type { Mark } from '../../grammar/lexicon/entry.ts';
 import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { SourceKey } from '../../grammar/sources.ts';
 import { ordinalOf, type Side } from '../../grammar/values.ts';
+import { CAUTIONS } from '../clinical/cautions.ts';
 import { type Argument, balance, type Ground, type Open, type Weighed } from '../clinical/differential/argue.ts';
 import type { Concordance } from '../clinical/differential/concordance.ts';
 import { differentialOf, type SiteDifferential } from '../clinical/differential/differential.ts';
@@ -60,17 +61,20 @@ export interface DifferentialRecord {
   readonly kind: string | null;
   /** They outrank everything below. */
   readonly redFlags: readonly { readonly flag: RedFlag; readonly why: string; readonly step: string }[];
+  /** What to do about words that may be a red flag and were not understood. */
+  readonly caution: string | null;
   readonly sites: readonly SiteRecord[];
 }
 
 export function differentialRecord(file: string, visit: Visit): DifferentialRecord {
   const { facts } = visit.analysis;
-  const { flags, sites } = differentialOf(visit.analysis);
+  const { flags, unreadFlag, sites } = differentialOf(visit.analysis);
   return {
     file,
     date: isoDate(facts.date),
     kind: facts.kind ?? null,
     redFlags: flags.map(({ flag, why }) => ({ flag, why, step: redFlagRow(flag).step })),
+    caution: unreadFlag ? CAUTIONS['unread red flag'] : null,
     sites: sites.map((site) => siteRecord(visit, site)),
   };
 }

@@ -6,10 +6,11 @@ type Words = SiteRecord['opened'][number];
 
 /** What `forefoot differential` shows people of one visit: red flags, then each site with what may explain it. */
 export function differentialText(record: DifferentialRecord, width: number): string {
-  const { file, date, kind, redFlags, sites } = record;
+  const { file, date, kind, redFlags, caution, sites } = record;
   const flags = redFlags.map(({ flag, why, step }) =>
     labelled('RED FLAG', `${flag}, before everything below: ${why}. ${step}`, { left: 2, width }),
   );
+  if (caution) flags.push(labelled('RED FLAG?', caution, { left: 2, width }));
   const blocks = alike(sites).map((group) => siteText(group, width));
   const none = sites.length === 0 ? ['  no complaint or sign of a lesser ray, a web or the foot is stated\n'] : [];
   const heading = `  ${[date ?? 'undated', kind].filter(Boolean).join(' ')}`;

@@ -21,7 +21,10 @@ export const differential: Run = async (invocation, terminal) => {
   const failed = await eachNote(paths, terminal, async ({ file, text }) => {
     const { visits } = analyseNote(text, today, settings.of(file));
     const records = asked(file, visits, visit).map((each) => differentialRecord(file, each));
-    sites += records.reduce((sum, record) => sum + record.sites.length + record.redFlags.length, 0);
+    sites += records.reduce(
+      (sum, record) => sum + record.sites.length + record.redFlags.length + (record.caution ? 1 : 0),
+      0,
+    );
     if (format === 'json') await list.add(records);
     else for (const record of records) await terminal.write(`${differentialText(record, width)}\n`);
   });

@@ -4,8 +4,10 @@ import type { SourceKey } from '../../grammar/sources.ts';
 import type { PartialDate, Ray, Side } from '../../grammar/values.ts';
 import type { NoteAnalysis } from '../clinical/analyse.ts';
 import type { Evidence, RayAnalysis, Stage } from '../clinical/analysis.ts';
+import { type ArgumentPart, stageArguments } from '../clinical/argument/stage-argument.ts';
 import { CAUTIONS } from '../clinical/cautions.ts';
 import { dayFrom, isoOf } from '../clinical/dates.ts';
+import type { HeaderFacts } from '../clinical/facts.ts';
 import { flagsWithoutRay, type LedFlag } from '../clinical/red-flags-first.ts';
 
 interface EvidenceRecord {
@@ -16,6 +18,8 @@ interface EvidenceRecord {
   readonly words: string;
   readonly line: number;
 }
+
+type ArgumentRecord = Omit<ArgumentPart, 'statements'>;
 
 /** What `forefoot stage` says of one ray in one visit, as programs get it. */
 export interface StageRecord {
@@ -41,6 +45,8 @@ export interface StageRecord {
   readonly assumptions: readonly string[];
   readonly source: SourceKey;
   readonly mark: Mark;
+  /** Only where it was asked for. */
+  readonly argument?: readonly ArgumentRecord[];
   readonly next: {
     readonly step: string;
     readonly why: string;
@@ -58,9 +64,23 @@ export type Visit = NoteAnalysis['visits'][number];
 export const isoDate = (date: (PartialDate & { month: number; day: number }) | undefined): string | null =>
   date ? isoOf(dayFrom(date)) : null;
 
-/** The red flags that no examined ray leads with, then a record for each side and lesser ray, right before left. */
-export function stageRecords(file: string, visit: Visit): StageRecord[] {
-  return [...flagsWithoutRay(visit.analysis).map((led) => flagRecord(file, visit, led)), ...rayRecords(file, visit)];
+/** The red flags that no examined ray leads with, then a record for each side and lesser ray, right before left. With the header of the note, each ray has its argument. */
+export function stageRecords(file: string, visit: Visit, why?: HeaderFacts): StageRecord[] {
+  const flags = flagsWithoutRay(visit.analysis).map((led) => flagRecord(file, visit, led));
+  const rays = rayRecords(file, visit);
+  return [...flags, ...(why ? argued(visit, why, rays) : rays)];
+}
+
+/** The rays of a visit with the argument for their stage. */
+function argued(visit: Visit, header: HeaderFacts, rays: readonly StageRecord[]): StageRecord[] {
+  const all = stageArguments(visit.analysis, header, (evidence) => {
+    const { words, line } = evidenceRecord(visit, evidence);
+    return `"${words.replaceAll(/\s+/g, ' ')}" (line ${line})`;
+  });
+  return rays.map((record, at) => ({
+    ...record,
+    argument: (all[at] ?? []).map(({ about, text, source, mark }) => ({ about, text, source, mark })),
+  }));
 }
 
 function flagRecord(file: string, visit: Visit, { flagged: { why, statements }, row }: LedFlag): StageRecord {

@@ -1,3 +1,5 @@
+import type { ArgumentPart } from '../clinical/argument/stage-argument.ts';
+import type { HeaderFacts } from '../clinical/facts.ts';
 import { labelled, markText, wrapped } from './layout.ts';
 import { isoDate, type StageRecord, stageRecords, type Visit } from './stage-records.ts';
 
@@ -5,8 +7,8 @@ const ORDINAL = ['', '1st', '2nd', '3rd', '4th', '5th'] as const;
 const RAY = { first: ' '.repeat(4), rest: ' '.repeat(6) };
 
 /** What `forefoot stage` shows people of one note: the newest visit first, in it the urgent rays. */
-export function noteText(file: string, visits: readonly Visit[], width: number): string {
-  const blocks = newestFirst(visits).flatMap((visit) => visitText(visit, stageRecords(file, visit), width));
+export function noteText(file: string, visits: readonly Visit[], width: number, why?: HeaderFacts): string {
+  const blocks = newestFirst(visits).flatMap((visit) => visitText(visit, stageRecords(file, visit, why), width));
   return `${file}\n${blocks.length > 0 ? blocks.join('\n') : '  no lesser ray is examined in this note\n'}\n`;
 }
 
@@ -59,6 +61,7 @@ function raysText(records: readonly StageRecord[], width: number): string[] {
 }
 
 function rowsText(record: StageRecord, width: number): string[] {
+  if (record.argument) return argumentRows(record.argument, width);
   const { next, missing, assumptions } = record;
   const row = (label: string, text: string): string[] =>
     text === '' ? [] : [labelled(label, text, { left: 6, width })];
@@ -73,6 +76,33 @@ function rowsText(record: StageRecord, width: number): string[] {
     ...row('missing', missing.join('; ')),
     ...row('assumed', assumptions.join('; ')),
   ];
+}
+
+/** Which parts of an argument are read together. */
+const PARAGRAPH: Readonly<Record<ArgumentPart['about'], number>> = {
+  'red flag': 0,
+  outcome: 0,
+  gates: 1,
+  assumed: 1,
+  decides: 2,
+  weighs: 2,
+  missing: 3,
+  next: 4,
+};
+
+/** Paragraphs to be read aloud; a source stands behind the last sentence that rests on it. */
+function argumentRows(parts: NonNullable<StageRecord['argument']>, width: number): string[] {
+  const paragraphs: string[] = [];
+  for (const [at, part] of parts.entries()) {
+    const following = parts[at + 1];
+    const together = following !== undefined && PARAGRAPH[following.about] === PARAGRAPH[part.about];
+    const same = together && markText(following) === markText(part);
+    const text = same ? part.text : `${part.text} [${markText(part)}]`;
+    const before = parts[at - 1];
+    const joined = before !== undefined && PARAGRAPH[before.about] === PARAGRAPH[part.about];
+    paragraphs.push(joined ? `${paragraphs.pop()} ${text}` : text);
+  }
+  return paragraphs.map((text) => wrapped(`      ${text}`, width, { first: '', rest: '      ' }));
 }
 
 /** The clinician's own stage stands beside the computed one. */

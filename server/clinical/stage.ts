@@ -139,7 +139,7 @@ const isOpen = (possible: Possible, key: keyof typeof STEPS): boolean =>
   (key === 'dislocated' && possible.dislocated[0] === 'undated');
 
 /** What an exam step may show; a step that was left open may show anything that it measures. */
-const SHOWN: Readonly<Partial<Record<keyof typeof STEPS, readonly unknown[]>>> = {
+export const SHOWN: Readonly<Partial<Record<keyof typeof STEPS, readonly unknown[]>>> = {
   drawer: [0, 1, 2, 3],
   dislocated: ['old', 'no'],
 };

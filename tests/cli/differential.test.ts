@@ -87,6 +87,12 @@ describe('text', () => {
     expect(out).toMatch(/RED FLAG infection, before everything below: a hot or red joint with fever\. .* right 2nd/);
   });
 
+  test('warns of words that may be a red flag and were not understood', () => {
+    expect(text('2nd  tender plate, oozy pus thing')).toMatch(
+      /RED FLAG\? Words that may be a red flag were not understood/,
+    );
+  });
+
   test('counts plainly, and says that no count is a probability', () => {
     const out = text('2nd  tender plate, drawer 2, paper holds');
     expect(out).toContain('plantar plate tear: argued for by 2, against by 1');

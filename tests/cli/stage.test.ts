@@ -132,3 +132,28 @@ describe('a red flag that no examined ray leads with', () => {
     expect(records[0]?.redFlags).toHaveLength(1);
   });
 });
+
+describe('--why', () => {
+  test('tells the argument in sentences, for people', () => {
+    expectGolden('stage-why-second-ray', forefoot(['stage', '--why', 'samples/second-ray.forefoot', ...today]).out);
+    const input = note('2nd  tender plantar, medial, wobblish', '3rd  tender plate, drawer 0, straight');
+    expectGolden('stage-why-open', forefoot(['stage', '--why', '-', ...today], { input }).out);
+  });
+
+  test('gives programs the same sentences with their sources', () => {
+    const input = note('2nd  tender plantar, drawer 2');
+    const [record] = JSON.parse(forefoot(['stage', '--why', '-', '--format', 'json'], { input }).out) as StageRecord[];
+    expect(record?.argument).toContainEqual({
+      about: 'decides',
+      text: expect.stringContaining('"drawer 2" (line 6)'),
+      source: 'COUGH11',
+      mark: 'from memory, to be verified',
+    });
+    expect(staged(input)[0]?.argument).toBeUndefined();
+  });
+
+  test('keeps to the width', () => {
+    const { out } = forefoot(['stage', '--why', 'samples/second-ray.forefoot', ...today], { env: { COLUMNS: '60' } });
+    expect(Math.max(...out.split('\n').map(({ length }) => length))).toBeLessThanOrEqual(60);
+  });
+});

@@ -3,6 +3,7 @@ import { LESSER_RAYS, type Side, WEBS } from '../../../grammar/values.ts';
 import type { VisitAnalysis } from '../analysis.ts';
 import type { AnyFact } from '../facts.ts';
 import { isStatedPainless } from '../gates.ts';
+import { hasUnreadRedFlag } from '../reading-reports.ts';
 import type { Flagged } from '../red-flags.ts';
 import { balance, type Ground, type Weighed, weigh } from './argue.ts';
 import { type Concordance, concordance } from './concordance.ts';
@@ -32,6 +33,8 @@ export interface SiteDifferential {
 export interface Differential {
   /** They outrank everything else. */
   readonly flags: readonly Flagged[];
+  /** Words that may be a red flag were not understood. */
+  readonly unreadFlag: boolean;
   readonly sites: readonly SiteDifferential[];
 }
 
@@ -42,7 +45,11 @@ const known = new WeakMap<VisitAnalysis, Differential>();
  * file. A visit without complaint or sign has no site. Arguments are counted, never weighted: no probability is given.
  */
 export function differentialOf(analysis: VisitAnalysis): Differential {
-  const found = known.get(analysis) ?? { flags: analysis.redFlags, sites: sitesOf(analysis) };
+  const found = known.get(analysis) ?? {
+    flags: analysis.redFlags,
+    unreadFlag: hasUnreadRedFlag(analysis.facts),
+    sites: sitesOf(analysis),
+  };
   known.set(analysis, found);
   return found;
 }
