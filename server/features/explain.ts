@@ -1,13 +1,18 @@
 import type { Entry, Mark, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
 import { entryOf, type FindingId } from '../../grammar/lexicon/index.ts';
-import { identifiers, SOURCES, type SourceKey, studyText } from '../../grammar/sources.ts';
+import type { SourceKey } from '../../grammar/sources.ts';
+import { cite } from './cite.ts';
 import { listed, paragraphs } from './describe.ts';
+import { describeRay, describeWeb } from './describe-computed.ts';
 
 /** What only explains; the server loads it with the first hover or completion, as a bundle of its own. */
 export interface Explain {
   readonly describeFinding: (id: FindingId) => string;
   readonly cite: (source: SourceKey, mark: Mark) => string;
+  readonly describeRay: typeof describeRay;
+  readonly describeWeb: typeof describeWeb;
 }
+export { cite, describeRay, describeWeb };
 
 const KINDS: Readonly<Record<Entry['kind'], string>> = {
   sign: 'sign',
@@ -22,13 +27,6 @@ const OF: Readonly<Record<SubjectKind, string>> = {
   foot: 'the foot',
   patient: 'the patient',
 };
-const MARKS: Readonly<Record<Mark, string>> = {
-  read: 'read in the publication',
-  secondary: 'as reported in another publication',
-  'common practice': 'common practice',
-  'from memory, to be verified': 'from memory, to be verified',
-};
-
 /** A finding of the lexicon for a reader: meaning, technique, values, source. Markdown. */
 export function describeFinding(id: FindingId): string {
   const entry = entryOf(id);
@@ -64,12 +62,4 @@ function describeSlot(slot: Slot): string {
     case 'pair':
       return 'two neighbouring rays, `2-3`';
   }
-}
-
-/** `*Source.* NERY15: Nery C et al. ... (read in the publication)`. */
-export function cite(source: SourceKey, mark: Mark): string {
-  if (source === 'common practice' || source === 'from memory') return `*Source.* ${SOURCES[source].citation}`;
-  const [found] = identifiers(SOURCES[source]);
-  const known = [studyText(SOURCES[source]), MARKS[mark]].filter((part) => part !== '').join('; ');
-  return `*Source.* ${source}: ${SOURCES[source].citation}${found ? ` ${found}` : ''} (${known})`;
 }

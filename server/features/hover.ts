@@ -1,9 +1,10 @@
 import type { Hover } from 'vscode-languageserver-types';
 import { PREFIX_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
-import type { Evidence } from '../clinical/analysis.ts';
+import type { SubjectNode } from '../../grammar/syntax.ts';
+import type { Evidence, VisitAnalysis } from '../clinical/analysis.ts';
 import type { Position } from '../workspace/blocks.ts';
 import type { Note, Visit } from '../workspace/note.ts';
-import { describeRay, paragraphs } from './describe.ts';
+import { paragraphs } from './describe.ts';
 import type { Explain } from './explain.ts';
 import { HEADER_WORDS } from './header-words.ts';
 import { isOf, subjectAt, type WordAt, wordAt } from './word-at.ts';
@@ -50,10 +51,23 @@ function computed(
   explain: Explain,
 ): string {
   const visit = note.visitAt(line);
-  const rays = visit?.analysis.rays.filter((ray) => isOf(ray, subject)) ?? [];
-  return visit
-    ? rays.map((ray) => describeRay(ray, (evidence) => textOf(visit, evidence), explain)).join('\n\n---\n\n')
-    : '';
+  if (!visit) return '';
+  if (subject.at === 'webs') return webs(visit.analysis, subject, explain);
+  const rays = visit.analysis.rays.filter((ray) => isOf(ray, subject));
+  const each = (ray: (typeof rays)[number]) =>
+    explain.describeRay(visit.analysis, ray, (evidence) => textOf(visit, evidence));
+  return rays.map(each).join(RULE);
+}
+const RULE = '\n\n---\n\n';
+
+function webs(
+  analysis: VisitAnalysis,
+  { webs: named, side }: Extract<SubjectNode, { at: 'webs' }>,
+  { describeWeb }: Explain,
+): string {
+  const sides = (['right', 'left'] as const).filter((each) => side === undefined || side === 'both' || side === each);
+  const all = sides.flatMap((on) => named.map((web) => describeWeb(analysis, on, web)));
+  return all.filter((text) => text !== '').join(RULE);
 }
 
 const textOf = ({ lines }: Visit, { place }: Evidence): string =>

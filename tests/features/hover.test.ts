@@ -52,6 +52,37 @@ describe('hover', () => {
     checkHover(inVisit('2nd drawer 2, paper weak\nstage 2nd |3'), '3', /Stated: stage 3/, /\*\*stage\*\* \(test/);
   });
 
+  test('shows the conditions that lead at a ray, with the test that tells them apart', () => {
+    checkHover(
+      inVisit('2n|d tender plate, drawer 2\nweb 2 squeeze painful'),
+      '2nd',
+      /\*What may explain it\*, computed; findings are counted, not weighed/,
+      /- \*\*plantar plate tear\*\*: argued for by 2, against by 0\. Not examined: .*paper test.* To tell: .*\(HEALIO15, secondary\)/,
+      /- \*\*interdigital neuroma\*\*: argued for by 1/,
+      /can both be true/,
+    );
+  });
+
+  test('shows what must not be missed beside what most findings argue for', () => {
+    checkHover(
+      inVisit('history trigger load-rise; previous cancer\n2n|d hot, tender plate, drawer 2'),
+      '2nd',
+      /\*\*infection\*\*, not to be missed.*\n.*\*\*fracture.*\n.*\*\*tumour.*\n.*\*\*plantar plate tear/,
+    );
+  });
+
+  test('shows the conditions that lead in a web, and nothing where none is argued for', () => {
+    checkHover(
+      inVisit('we|b 3 squeeze painful'),
+      'web 3',
+      /\*\*web 3 right\*\*/,
+      /\*\*interdigital neuroma\*\*/,
+      /Computed as decision support/,
+    );
+    const { note, position } = noteWithCursor(inVisit('we|b 3 no click'));
+    expect(hover(note, position, explain)).toBeNull();
+  });
+
   test('explains a header word', () => {
     checkHover('sca|les drawer 0-4', 'scales', /Three scales exist/);
   });

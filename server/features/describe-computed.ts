@@ -1,0 +1,42 @@
+import type { Side, Web } from '../../grammar/values.ts';
+import type { Evidence, NextStep, RayAnalysis, VisitAnalysis } from '../clinical/analysis.ts';
+import { cite } from './cite.ts';
+import { paragraphs, rayName, stageText } from './describe.ts';
+
+import { leadingConditions } from './leading-conditions.ts';
+
+const DECISION_SUPPORT =
+  '*Computed as decision support. The clinician decides; local protocol and licensed practice take precedence.*';
+
+/** What is computed for a ray, with its evidence, beside what was stated. Markdown. */
+function describeStage(analysis: RayAnalysis, quote: (evidence: Evidence) => string): string {
+  const { outcome, stated, labels, evidence, missing, assumptions, next, source, mark } = analysis;
+  const shown = evidence.map((each) => `- ${each.role}: \`${quote(each)}\`: ${each.why}`);
+  return paragraphs(
+    ...analysis.redFlags.map(({ why }) => `**Red flag**: ${why}.`),
+    `**${rayName(analysis)}**, computed: **${stageText(outcome)}**${labels.length > 0 ? ` (${labels.join(', ')})` : ''}`,
+    stated ? `Stated: stage ${stated.low === stated.high ? stated.low : `${stated.low}-${stated.high}`}` : '',
+    shown.length > 0 ? `*Evidence*\n\n${shown.join('\n')}` : '',
+    missing.length > 0 ? `*Not examined*: ${missing.map(({ ask }) => ask).join('; ')}` : '',
+    assumptions.length > 0 ? `*Assumed*: ${assumptions.join('; ')}` : '',
+    describeNext(next),
+    DECISION_SUPPORT,
+    cite(source, mark),
+  );
+}
+
+function describeNext({ step, why, cautions, urgent }: NextStep): string {
+  const lead = urgent ? '*Next, urgent.*' : '*Next.*';
+  return [`${lead} ${step}${why ? ` (${why})` : ''}`, ...cautions.map((caution) => `- ${caution}`)].join('\n');
+}
+
+/** A ray with its stage and what may explain its complaint. Markdown. */
+export const describeRay = (analysis: VisitAnalysis, ray: RayAnalysis, quote: (evidence: Evidence) => string): string =>
+  paragraphs(describeStage(ray, quote), leadingConditions(analysis, ray.side, { at: 'ray', ray: ray.ray }));
+
+/** What may explain a web space, red flags of the visit first. Empty where nothing is argued for. Markdown. */
+export function describeWeb(analysis: VisitAnalysis, side: Side, web: Web): string {
+  const leading = leadingConditions(analysis, side, { at: 'web', web });
+  const flags = analysis.redFlags.map(({ why }) => `**Red flag**: ${why}.`);
+  return leading ? paragraphs(...flags, `**web ${web} ${side}**`, leading, DECISION_SUPPORT) : '';
+}
