@@ -140,7 +140,7 @@ export const GAIT_AND_SKIN = [
     slots: {
       condition: words(
         {
-          intact: ['healthy', 'good'],
+          intact: ['healthy', 'good', 'ok'],
           fragile: ['thin', 'papery'],
           dry: [],
           macerated: ['maceration'],

@@ -101,6 +101,7 @@ export const OPERATION = [
     subjects: ['ray'],
     word: 'anatomical-grade',
     forms: ['anatomic grade'],
+    leads: { grade: { sections: ['operation'] }, gr: { sections: ['operation'] } },
     slots: { grade: grade('anatomical', 4, []) },
     order: 128,
     technique:

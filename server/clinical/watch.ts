@@ -27,8 +27,8 @@ type Foot = Side | 'patient';
  */
 export type WatchKey =
   | `risk ${Risk | 'allergy tape' | 'allergy anti-inflammatory' | 'hba1c' | 'falls'}`
-  | `${'pulses' | 'injection' | 'shoes' | 'told'} ${Foot}`
-  | `${'aligned' | 'tender' | 'fused' | 'named' | 'pin'} ${string}`
+  | `${'pulses' | 'injection' | 'shoes' | 'told' | 'film'} ${Foot}`
+  | `${'aligned' | 'tender' | 'fused' | 'named' | 'pin' | 'lesion'} ${string}`
   | 'decision'
   | 'review';
 export type Watch = Readonly<Partial<Record<WatchKey, string>>>;
@@ -60,6 +60,7 @@ const PARTS: readonly ((seen: Seen, keep: Keep) => void)[] = [
   risks,
   feet,
   rays,
+  images,
   injections,
   pins,
   orders,
@@ -110,6 +111,14 @@ function rays({ visit, on }: Seen, keep: Keep): void {
       keep(`aligned ${subjectKey(fact.subject, fact.side)}`, present(fact) ? 'deviated' : 'straight');
   for (const fact of clearFacts(visit.facts, 'tenderness'))
     if (present(fact)) keep(`tender ${subjectKey(fact.subject, fact.side)}`, on);
+}
+
+/** A change in a web that an image reported, and that a film of the foot was seen. */
+function images({ visit, on }: Seen, keep: Keep): void {
+  for (const fact of clearFacts(visit.facts, 'web-lesion'))
+    if (present(fact)) keep(`lesion ${subjectKey(fact.subject, fact.side)}`, on);
+  for (const { section, side } of [...visit.facts, ...visit.verbatim])
+    if (section === 'xray') keep(`film ${side ?? 'patient'}`, on);
 }
 
 /** The days of injections that were given, as early as each may have been. */

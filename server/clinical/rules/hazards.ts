@@ -3,7 +3,7 @@ import { clearFacts, dislocatedFilms, isStated } from '../answers.ts';
 import { circulationStated } from '../circulation.ts';
 import { isOldJoint } from '../deciding.ts';
 import { isoDayOf, plateImages, rayKey } from '../episode.ts';
-import type { AnyFact, VisitFacts } from '../facts.ts';
+import { type AnyFact, subjectKey } from '../facts.ts';
 import { defineRule, type RuleView, replace } from './define-rule.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -49,11 +49,15 @@ export const steroidUnstable = defineRule({
     nearMiss: '2nd drawer 0, tender none\n5th drawer 2, tender plantar\nplan steroid web 2',
   },
   *check(view) {
+    const told = new Set<RayAnalysis>();
     for (const fact of clearFacts(view.visit.facts, 'steroid')) {
       if (fact.status !== 'present') continue;
       const joint = view.rays.find((each) => reaches(fact, each) && isUnstable(view, each));
       if (!joint) continue;
       const planned = fact.section === 'plan';
+      // Of several earlier injections at one joint the first says it.
+      if (!planned && told.has(joint)) continue;
+      if (!planned) told.add(joint);
       const fix = {
         title: 'Write "no steroid"',
         safety: 'needs review',
@@ -98,7 +102,7 @@ export const invasiveUnconfirmed = defineRule({
       if (fact.status !== 'present') continue;
       const web = fact.subject.at === 'web';
       const joint = web && view.rays.find((each) => reaches(fact, each) && isUnstable(view, each));
-      if (!joint && (web ? hasWebLesion(visit, fact) : isConfirmed(view, fact))) continue;
+      if (!joint && (web ? hasWebLesion(view, fact) : isFilmEnough(view, fact) || isConfirmed(view, fact))) continue;
       const message = joint
         ? `A web operation is planned beside the unstable ${joint.side} ray ${joint.ray}, where a web change is no proof of a neuroma (UMANS14). Settle the joint first.`
         : 'An operation is planned and no image here agrees with the exam. Record the image, or plan it first.';
@@ -107,7 +111,9 @@ export const invasiveUnconfirmed = defineRule({
   },
 });
 
-const hasWebLesion = (visit: VisitFacts, fact: AnyFact): boolean =>
+/** In this visit or an earlier one. */
+const hasWebLesion = ({ visit, before }: RuleView, fact: AnyFact): boolean =>
+  before.watch[`lesion ${subjectKey(fact.subject, fact.side)}`] !== undefined ||
   clearFacts(visit.facts, 'web-lesion').some(
     (lesion) =>
       lesion.status === 'present' &&
@@ -116,6 +122,28 @@ const hasWebLesion = (visit: VisitFacts, fact: AnyFact): boolean =>
       lesion.subject.web === fact.subject.web &&
       lesion.side === fact.side,
   );
+
+/** What corrects the toe or drains leaves the plate alone: a film is enough, and for what is urgent nothing is needed. */
+const OF_THE_TOE: readonly string[] = [
+  'pip fusion',
+  'pip resection',
+  'flexor tenotomy',
+  'hallux valgus correction',
+  'amputation',
+];
+function isFilmEnough(
+  { visit, before }: RuleView,
+  { side, values }: Extract<AnyFact, { finding: 'operation' }>,
+): boolean {
+  const procedures = values.procedure?.words ?? [];
+  if (procedures.length === 0) return false;
+  if (procedures.every((each) => each === 'debridement')) return true;
+  if (!procedures.every((each) => OF_THE_TOE.includes(each) || each === 'debridement')) return false;
+  const here = [...visit.facts, ...visit.verbatim].some(
+    (each) => each.section === 'xray' && (!each.side || each.side === side),
+  );
+  return here || before.watch[`film ${side ?? 'patient'}`] !== undefined;
+}
 
 /** Some ray that the operation reaches has an image of a torn plate and an unstable joint, or a dislocation on exam or film. */
 function isConfirmed(view: RuleView, fact: AnyFact): boolean {

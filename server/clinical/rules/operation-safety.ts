@@ -2,7 +2,7 @@ import { ordinalOf, type Side } from '../../../grammar/values.ts';
 import { clearFacts } from '../answers.ts';
 import { pulsesFelt } from '../circulation.ts';
 import { dayFrom, dayOf, daysBetween, range } from '../dates.ts';
-import { footKey, PROTECTING, steroidDays } from '../episode.ts';
+import { footKey, PROTECTING, rayKey, steroidDays } from '../episode.ts';
 import { factsOf } from '../fact-index.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
 import { isOpenWound } from '../open-wound.ts';
@@ -214,6 +214,16 @@ export const decisionIgnored = defineRule({
   },
 });
 
+/** Stages 0 to 2 of a joint that was not injured freshly: there an operation follows a course. */
+function needsCourse({ rays, before }: RuleView, { subject, side }: Operation): boolean {
+  if (subject.at !== 'ray' || !side) return false;
+  const today = rays.find((each) => each.side === side && each.ray === subject.ray)?.outcome;
+  const low = today === undefined ? before.stage[rayKey(side, subject.ray)]?.[0] : lowest(today);
+  return low !== undefined && low <= 2;
+}
+const lowest = (outcome: RuleView['rays'][number]['outcome']): number | undefined =>
+  outcome.is === 'staged' ? outcome.stage : outcome.is === 'span' ? outcome.low : undefined;
+
 export const courseUnreported = defineRule({
   ...practice,
   code: 'course-unreported',
@@ -232,13 +242,14 @@ export const courseUnreported = defineRule({
     nearMiss:
       'forefoot 1\nscales drawer 0-4\n\nvisit 2025-11-03 first right\n2nd tender plate, drawer 2\nplan tape 2nd 12 weeks\n\nvisit 2026-03-09 review right\n2nd tender plate, drawer 2\npulses 2\nmri 2nd tear full\nplan tape 2nd 4 weeks',
   },
-  *check({ visit, before }) {
+  *check(view) {
+    const { visit, before } = view;
     for (const fact of plannedOperations(visit)) {
       const foot = footKey(fact.side) as Side | 'patient';
       const since = before.course[foot] ?? before.course.patient;
       const told = before.watch[`told ${foot}`] ?? before.watch['told patient'];
       const now = visit.facts.some(({ section }) => section === 'tried') || remarks(visit, 'tried').length > 0;
-      if (!since || told || now || fact.subject.at === 'web') continue;
+      if (!since || told || now || !needsCourse(view, fact)) continue;
       const ray = fact.subject.at === 'ray' ? ` of the ${ordinalOf(fact.subject.ray)} ray` : '';
       yield {
         place: fact.origin.word,

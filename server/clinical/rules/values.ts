@@ -85,7 +85,7 @@ const REASONS: Readonly<Partial<Record<Unclear['why'], (unclear: Unclear) => str
   'wide range': () => 'only neighbouring grades make a range',
   'ambiguous web': ({ text }) => `"${text}" may be one space or two: write web 2, or webs 2-3`,
   'ambiguous date': ({ text }) => `"${text}" may be read as two dates: write 2026-05-04`,
-  'foreign part': ({ text }) => `"${text}" is another part of the body`,
+  'foreign part': ({ text }) => (text ? `"${text}" is another part of the body` : 'another part of the body is named'),
   comparison: () => 'a comparison is kept as typed',
   'no subject': ({ finding }) =>
     finding === 'squeeze' ? 'no web is named; of the whole row of joints write compression' : 'no ray or web is named',
@@ -94,8 +94,23 @@ const REASONS: Readonly<Partial<Record<Unclear['why'], (unclear: Unclear) => str
 };
 
 /** A story is kept as typed, and a test without its result may still be typed: no warning for either. */
-const isQuiet = ({ why, section }: Unclear): boolean =>
-  why === 'no result' || section === 'history' || section === 'pain' || section === 'tried';
+const isQuiet = ({ why, section, finding }: Unclear): boolean =>
+  why === 'no result' ||
+  section === 'history' ||
+  section === 'pain' ||
+  section === 'tried' ||
+  (section === 'plan' && !HARMFUL_PLANS.includes(finding));
+/** Plans that do harm where they are misread; a review "with films" or "if worse" is none. */
+const HARMFUL_PLANS: readonly string[] = [
+  'operation',
+  'steroid',
+  'anti-inflammatory',
+  'tape',
+  'boot',
+  'pin-out',
+  'weight-bearing',
+  'ordinary-shoes',
+];
 
 export const unclearFinding = defineRule({
   ...practice,
