@@ -19,7 +19,7 @@ const SHAPES: readonly (readonly [what: string, shape: RegExp])[] = [
   ['a day of birth', /\b(?:born|dob|d\.o\.b\.?|date of birth)[:\s]+\d{1,4}[-/.]\d{1,2}[-/.]\d{1,4}/gi],
   [
     'a record number',
-    /\b(?:mrn|nhs|hospital|record|chart|policy|account|insurance)(?:\s*(?:no\.?|number|id|#))?[:\s]+[A-Z]{0,3}\d{4,}[\d -]*/gi,
+    /\b(?:mrn|nhs|hospital|record|chart|policy|account|insurance)(?:\s*(?:no\.?|number|id|#))?[:\s]+[A-Z]{0,3}\d(?:[ -]?\d){4,}/gi,
   ],
   ['a telephone number', /(?<![\d.,/-])(?:\+\d{1,3}|0\d)(?:[ ()-]{0,2}\d){7,12}(?![\d.,/-]*\d)/g],
   ['a name', /\b(?:Mr|Mrs|Ms|Miss)\.?\s+[A-Z][\p{L}'-]+(?:\s+[A-Z][\p{L}'-]+)*/gu],

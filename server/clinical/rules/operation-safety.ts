@@ -89,11 +89,13 @@ function unsettled(view: RuleView): string[] {
   const percent = levels.find(({ values }) => values.percent)?.values.percent?.high;
   const level = percent ?? (levels.length > 0 ? 0 : Number(before.watch['risk hba1c'] ?? Number.NaN));
   const limit = context.settings?.hba1cPercent ?? HBA1C_PERCENT;
-  const said = (what: RegExp) => remarks(visit).some((text) => what.test(text));
+  const said = (finding: 'smoking' | 'anticoagulant', words: RegExp) =>
+    clearFacts(visit.facts, finding).some(({ quotes }) => quotes.length > 0) ||
+    remarks(visit).some((text) => words.test(text));
   return [
-    holds(visit, before.watch, 'smoking') && !said(/smok|tobacco|nicotine|cotinine/i) && 'smoking now',
+    holds(visit, before.watch, 'smoking') && !said('smoking', /smok|tobacco|nicotine|cotinine/i) && 'smoking now',
     holds(visit, before.watch, 'anticoagulant') &&
-      !said(/anticoag|warfarin|xaban|dabigatran|heparin|inr|bridg|thinner|prescriber/i) &&
+      !said('anticoagulant', /anticoag|warfarin|xaban|dabigatran|heparin|inr|bridg|thinner|prescriber/i) &&
       'an anticoagulant without a plan',
     level > limit
       ? `an HbA1c above ${limit} %`

@@ -130,7 +130,8 @@ export function stress(pen: Pen): void {
     `mri      ${name} stress reaction`,
     'plan     boot 3 weeks; bloods vitamin d; review in 4 weeks',
   ]);
-  pen.visit(4, 'review', ['pain     none', `${name}      NT, no swelling`, 'plan     "graded return to running"']);
+  pen.visit(1, 'phone', ['lab      vitamin d 31 nmol/L', 'plan     "vitamin d by the GP"; review in 3 weeks']);
+  pen.visit(3, 'review', ['pain     none', `${name}      NT, no swelling`, 'plan     "graded return to running"']);
 }
 
 /** A sudden injury, seen early and again. */
