@@ -51,7 +51,11 @@ export const clearFacts = <F extends FindingId>(
   facts: readonly AnyFact[],
   finding: F,
   about: About = {},
-): FactOf<F>[] => factsOf(facts, finding).filter((fact) => fact.clarity === 'clear' && concerns(fact, about));
+): readonly FactOf<F>[] => {
+  const all = factsOf(facts, finding);
+  // Most findings are not mentioned in most visits, and fifty rules ask.
+  return all.length === 0 ? all : all.filter((fact) => fact.clarity === 'clear' && concerns(fact, about));
+};
 
 /** Is any clear fact of the finding present (or absent) about the subject? */
 export const isStated = (

@@ -20,9 +20,11 @@ function indexOf(facts: readonly AnyFact[]): ByFinding {
   return index;
 }
 
+const NONE: readonly never[] = [];
+
 /** All facts of one finding, typed. */
 export const factsOf = <F extends FindingId>(
   facts: readonly AnyFact[],
   finding: F,
 ): readonly Extract<AnyFact, { finding: F }>[] =>
-  (indexOf(facts).get(finding) ?? []) as readonly Extract<AnyFact, { finding: F }>[];
+  (indexOf(facts).get(finding) ?? NONE) as readonly Extract<AnyFact, { finding: F }>[];

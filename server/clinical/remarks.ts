@@ -6,3 +6,7 @@ export const remarks = ({ facts, verbatim }: VisitFacts, section?: Section): str
   ...verbatim.flatMap((each) => (!section || each.section === section ? [each.text] : [])),
   ...facts.flatMap((fact) => (!section || fact.section === section ? fact.quotes : [])),
 ];
+
+/** Does the clinician mention something in words of their own? */
+export const mentions = ({ facts, verbatim }: VisitFacts, words: RegExp): boolean =>
+  verbatim.some(({ text }) => words.test(text)) || facts.some(({ quotes }) => quotes.some((text) => words.test(text)));

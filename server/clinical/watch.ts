@@ -5,7 +5,7 @@ import { pulsesFelt } from './circulation.ts';
 import { after, type Day, dayFrom, daysBefore, daysOf, isoOf, range } from './dates.ts';
 import { factsOf } from './fact-index.ts';
 import { type AnyFact, subjectKey, type VisitFacts } from './facts.ts';
-import { remarks } from './remarks.ts';
+import { mentions } from './remarks.ts';
 
 /** What speaks against a drug, a tape, a boot or an operation, and is seldom written again at the next visit. */
 export const RISKS = [
@@ -88,8 +88,7 @@ function risks({ visit, on }: Seen, keep: Keep): void {
 }
 
 /** The clinician wrote of falls in words of their own; nothing more is read from them. */
-export const saysFalls = (visit: VisitFacts): boolean =>
-  remarks(visit).some((text) => /\bfall|balance|unstead/i.test(text));
+export const saysFalls = (visit: VisitFacts): boolean => mentions(visit, /\bfall|balance|unstead/i);
 
 function feet({ visit }: Seen, keep: Keep): void {
   for (const side of ['right', 'left'] as const) {
@@ -100,10 +99,13 @@ function feet({ visit }: Seen, keep: Keep): void {
 
 /** Rays and webs that were described, toes that were straight, heads that were tender. */
 function rays({ visit, on }: Seen, keep: Keep): void {
-  let last: AnyFact['subject'] | undefined;
+  const seen = new Set<number>();
   for (const { subject, side, section } of visit.facts) {
-    if (subject === last || section === 'plan' || (subject.at !== 'ray' && subject.at !== 'web')) continue;
-    last = subject;
+    if (section === 'plan' || (subject.at !== 'ray' && subject.at !== 'web')) continue;
+    // Facts are many and subjects few: a number each is quicker than a name.
+    const one = (subject.at === 'ray' ? subject.ray : subject.web + 8) + (side === 'left' ? 32 : side ? 16 : 0);
+    if (seen.has(one)) continue;
+    seen.add(one);
     keep(`named ${subjectKey(subject, side)}`, 'yes');
   }
   for (const fact of clearFacts(visit.facts, 'deviation'))
@@ -159,7 +161,7 @@ function pins({ visit, before, day }: Seen, keep: Keep): void {
     }
   // Whatever is written of a removed pin, read or not, ends the watch: nobody is told that a pin is in which may be out.
   const hasPins = Object.keys(before).some((key) => key.startsWith('pin '));
-  if (hasPins && remarks(visit).some((text) => PIN_OUT.test(text)))
+  if (hasPins && mentions(visit, PIN_OUT))
     for (const key of pinKeys(before, { subject: { at: 'foot' } })) keep(key, undefined);
   for (const fact of factsOf(visit.facts, 'pin-out')) {
     if (fact.section === 'exam') {

@@ -2,7 +2,7 @@ import { ordinalOf } from '../../../grammar/values.ts';
 import { clearFacts, isStated } from '../answers.ts';
 import { dayFrom, dayOf, daysBetween, isoOf } from '../dates.ts';
 import { type AnyFact, subjectKey } from '../facts.ts';
-import { remarks } from '../remarks.ts';
+import { mentions } from '../remarks.ts';
 import { IMPACT_EARLIEST_DAYS, SHOES_EARLIEST_DAYS } from '../windows.ts';
 import { defineRule, type RuleView } from './define-rule.ts';
 
@@ -182,9 +182,7 @@ export const transferTenderness = defineRule({
       const name = subjectKey(subject, side);
       if (!under || !beside || before.operated[name] || before.watch[`tender ${name}`]) continue;
       const about = { side, ray: subject.ray };
-      const said =
-        clearFacts(visit.facts, 'transfer-pain', about).length > 0 ||
-        remarks(visit).some((text) => /transfer/i.test(text));
+      const said = clearFacts(visit.facts, 'transfer-pain', about).length > 0 || mentions(visit, /transfer/i);
       const acted = (['pad', 'image'] as const).some((each) =>
         clearFacts(visit.facts, each, { side }).some(({ section }) => section === 'plan'),
       );

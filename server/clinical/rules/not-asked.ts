@@ -4,14 +4,14 @@ import { factsOf } from '../fact-index.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
 import { footFeeling, neuropathicWhy } from '../feeling.ts';
 import { isTold } from '../known.ts';
-import { remarks } from '../remarks.ts';
+import { mentions } from '../remarks.ts';
 import { holds, type Risk, saysFalls, type Watch } from '../watch.ts';
 import { yearsIn } from '../whole-visit.ts';
 import { defineRule } from './define-rule.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
-const says = (visit: VisitFacts, what: RegExp): boolean => remarks(visit).some((text) => what.test(text));
+const says = (visit: VisitFacts, what: RegExp): boolean => mentions(visit, what);
 const planned = (visit: VisitFacts, finding: 'boot' | 'anti-inflammatory'): AnyFact | undefined =>
   (clearFacts(visit.facts, finding) as AnyFact[]).find(
     ({ section, status }) => section === 'plan' && status === 'present',

@@ -7,7 +7,7 @@ import { factsOf } from '../fact-index.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
 import { isOpenWound } from '../open-wound.ts';
 import { HBA1C_PERCENT } from '../operation-risks.ts';
-import { remarks } from '../remarks.ts';
+import { mentions, remarks } from '../remarks.ts';
 import { holds } from '../watch.ts';
 import { STEROID_CLEAR_DAYS } from '../windows.ts';
 import { defineRule, type RuleView, replace } from './define-rule.ts';
@@ -38,7 +38,7 @@ function circulation({ visit, before }: RuleView, side: Side | undefined): 'felt
 const isWritten = ({ visit }: RuleView): boolean =>
   (['dp', 'pt', 'pulses'] as const).some((finding) =>
     factsOf(visit.facts, finding).some(({ clarity }) => clarity === 'unclear'),
-  ) || remarks(visit).some((text) => /puls|abpi|\babi\b|doppler|vascular/i.test(text));
+  ) || mentions(visit, /puls|abpi|\babi\b|doppler|vascular/i);
 
 /** Stated in this visit, or within the length of a pregnancy before it. */
 function isPregnant({ visit, before }: RuleView): boolean {
@@ -90,8 +90,7 @@ function unsettled(view: RuleView): string[] {
   const level = percent ?? (levels.length > 0 ? 0 : Number(before.watch['risk hba1c'] ?? Number.NaN));
   const limit = context.settings?.hba1cPercent ?? HBA1C_PERCENT;
   const said = (finding: 'smoking' | 'anticoagulant', words: RegExp) =>
-    clearFacts(visit.facts, finding).some(({ quotes }) => quotes.length > 0) ||
-    remarks(visit).some((text) => words.test(text));
+    clearFacts(visit.facts, finding).some(({ quotes }) => quotes.length > 0) || mentions(visit, words);
   return [
     holds(visit, before.watch, 'smoking') && !said('smoking', /smok|tobacco|nicotine|cotinine/i) && 'smoking now',
     holds(visit, before.watch, 'anticoagulant') &&
