@@ -90,7 +90,7 @@ export const driftAfterSteroid = defineRule({
       const when = days ? ` (${days.split(' ').at(-1)})` : '';
       yield {
         place: fact.origin.place,
-        message: `This toe was straight before and the foot has had a steroid injection${when}: the plate may be giving way. Do the drawer; no further injection.`,
+        message: `This toe was straight before and the foot has had a steroid injection${when}: the plate may be giving way. No further injection; hold the toe down and take an image.`,
       };
     }
   },

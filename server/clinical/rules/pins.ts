@@ -21,6 +21,12 @@ function pinsIn(visit: VisitFacts, before: Watch): WatchKey[] {
 }
 const pinName = (key: WatchKey): string => key.slice('pin '.length);
 
+/** More than a week past its day: then whether it is out at all is what is asked. */
+function isLate({ date }: VisitFacts, by: string | undefined): boolean {
+  const due = dayOf(by ?? '');
+  return due !== undefined && date !== undefined && daysBetween(due, dayFrom(date)) > OVERDUE_AFTER_DAYS;
+}
+
 export const pinOverdue = defineRule({
   ...practice,
   code: 'pin-overdue',
@@ -39,12 +45,7 @@ export const pinOverdue = defineRule({
   *check({ visit, before }) {
     const { side } = visit;
     const keys = pinsIn(visit, before.watch).filter((key) => !side || side === 'both' || key.startsWith(`pin ${side}`));
-    if (keys.length === 0 || !visit.date) return;
-    const day = dayFrom(visit.date);
-    const late = keys.filter((key) => {
-      const due = dayOf(before.watch[key] ?? '');
-      return due && daysBetween(due, day) > OVERDUE_AFTER_DAYS;
-    });
+    const late = keys.filter((key) => isLate(visit, before.watch[key]));
     const ordered = clearFacts(visit.facts, 'pin-out').some(({ section }) => section === 'plan');
     const [first] = late;
     if (!first || ordered) return;
@@ -77,6 +78,7 @@ export const pinAndShoe = defineRule({
       const day = shoeDay(fact, visit);
       const [pin] = pinKeys(pins, fact).filter((key) => {
         const due = pins[key];
+        if (isLate(visit, due)) return false;
         return fact.section === 'exam' || !due || due === 'undated' || !day || day < due;
       });
       if (!pin) continue;
@@ -109,7 +111,7 @@ export const pinAndMotion = defineRule({
     nearMiss: `${HEADER}operation 2nd plate repair, pin 6 weeks\n\nvisit 2026-02-09 postop right\n3rd mtp-plantarflexion 10°`,
   },
   *check({ visit, before }) {
-    const keys = pinsIn(visit, before.watch);
+    const keys = pinsIn(visit, before.watch).filter((key) => !isLate(visit, before.watch[key]));
     const held = (fact: AnyFact) => keys.includes(`pin ${subjectKey(fact.subject, fact.side)}`);
     const moved = (['mtp-dorsiflexion', 'mtp-plantarflexion', 'drawer'] as const)
       .flatMap((finding) => clearFacts(visit.facts, finding) as AnyFact[])

@@ -93,9 +93,10 @@ const REASONS: Readonly<Partial<Record<Unclear['why'], (unclear: Unclear) => str
   'which toe': () => 'it is not sure which toe lies on which: write "2nd overlap hallux" or "2nd overlap third"',
 };
 
-/** A story is kept as typed, and a test without its result may still be typed: no warning for either. */
+/** A story is kept as typed, what was is said to be so (`drawer was 1`), and a test without its result may still be typed: no warning. */
 const isQuiet = ({ why, section, finding }: Unclear): boolean =>
   why === 'no result' ||
+  why === 'distancing word' ||
   section === 'history' ||
   section === 'pain' ||
   section === 'tried' ||
