@@ -97,18 +97,11 @@ function stageRange({
 }
 
 function ruleReports(view: RuleView, rules: readonly Rule[]): Report[] {
-  return rules.flatMap((rule) =>
-    [...rule.check(view)].map(
-      ({ place, message, severity, related, fixes }): Report => ({
-        code: rule.code,
-        severity: severity ?? rule.severity,
-        place,
-        message,
-        related: related ?? [],
-        fixes: fixes ?? [],
-      }),
-    ),
-  );
+  const reports: Report[] = [];
+  for (const { code, severity: usual, check } of rules)
+    for (const { place, message, severity = usual, related = [], fixes = [] } of check(view))
+      reports.push({ code, severity, place, message, related, fixes });
+  return reports;
 }
 
 const CODES: ReadonlySet<string> = new Set([...RULES.map(({ code }) => code), ...Object.keys(READING_MESSAGES)]);

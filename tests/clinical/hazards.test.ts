@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { analyseNote } from '../../server/clinical/analyse.ts';
 import { READING_MESSAGES } from '../../server/clinical/reading-reports.ts';
 import { RULES } from '../../server/clinical/rules/index.ts';
 import { analyses, rayOf } from './note.ts';
@@ -205,6 +206,19 @@ describe('each hazard of the clinic is caught', () => {
     const known = new Set([...RULES.map(({ code }) => code), ...Object.keys(READING_MESSAGES)]);
     expect(HAZARDS.map(([, , code]) => code).filter((code) => !known.has(code))).toEqual([]);
   });
+});
+
+test('an identifier is found in the header and in a comment too, and a signature names its examiner freely', () => {
+  const note = (header: string, line: string) => `forefoot 1\n${header}\n\nvisit 2026-03-09 first right\n${line}\n`;
+  const found = (text: string) => {
+    const { headerReports, visits: read } = analyseNote(text, '2026-03-09');
+    return [...headerReports, ...read.flatMap(({ analysis }) => analysis.reports)].filter(
+      ({ code }) => code === 'identifier',
+    ).length;
+  };
+  expect(found(note('patient AB-100 born 1960-05-04', '2nd drawer 0'))).toBe(1);
+  expect(found(note('patient AB-100 born 1960', '2nd drawer 0 // ring ada@example.org'))).toBe(1);
+  expect(found(note('patient AB-100 born 1960', '2nd drawer 0\nsigned 2026-03-09 Mr Example'))).toBe(0);
 });
 
 describe('what is right is left alone', () => {

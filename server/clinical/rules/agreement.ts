@@ -134,7 +134,7 @@ export const stageUnsupported = defineRule({
   name: 'Stated stage not supported',
   severity: 'contradiction',
   scope: 'ray',
-  reads: ['stage', 'drawer', 'overlap', 'dislocated', 'deviation'],
+  reads: ['stage', 'drawer', 'overlap', 'dislocated', 'deviation', 'anatomical-grade', 'plate-found'],
   what: 'The stated clinical stage lies outside what the recorded findings allow.',
   why: 'Stage, drawer grade and anatomical grade are three different numbers that are easily mixed up.',
   instead: 'Correct the stage or the finding that decides it; the stated stage is kept until you do.',

@@ -29,7 +29,7 @@ export const incompleteVisit = defineRule({
   name: 'Incomplete visit',
   severity: 'missing',
   scope: 'visit',
-  reads: Object.values(EXAM_STEPS).map(({ finding }) => finding),
+  reads: [...Object.values(EXAM_STEPS).flatMap(({ findings }) => findings), 'stage'],
   what: 'A visit that plans or stages does not mention a step of the exam that its purpose needs.',
   why: 'What nobody mentions is not normal; it is open, to the reader of the note and to the stage.',
   instead: 'Write the step, or say that it was not done.',

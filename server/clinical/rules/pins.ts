@@ -11,13 +11,21 @@ const VISIT: Place = { line: 0, start: 0, end: 'visit'.length };
 
 const HEADER = 'forefoot 1\nscales drawer 0-4\n\nvisit 2026-01-12 operation right\n';
 
-const pinsOf = (watch: Watch): WatchKey[] => Object.keys(watch).filter((key) => key.startsWith('pin ')) as WatchKey[];
+const known = new WeakMap<Watch, readonly WatchKey[]>();
+/** Three rules ask in every visit, and the watch seldom changes. */
+function pinsOf(watch: Watch): readonly WatchKey[] {
+  const before = known.get(watch);
+  if (before) return before;
+  const keys = Object.keys(watch).filter((key) => key.startsWith('pin ')) as WatchKey[];
+  known.set(watch, keys);
+  return keys;
+}
 /** The pins of earlier visits that this one does not say to be out. */
-function pinsIn(visit: VisitFacts, before: Watch): WatchKey[] {
-  const known = pinsOf(before);
-  if (known.length === 0) return known;
+function pinsIn(visit: VisitFacts, before: Watch): readonly WatchKey[] {
+  const pins = pinsOf(before);
+  if (pins.length === 0) return pins;
   const after = foldWatch(before, visit);
-  return known.filter((key) => after[key] !== undefined);
+  return pins.filter((key) => after[key] !== undefined);
 }
 const pinName = (key: WatchKey): string => key.slice('pin '.length);
 

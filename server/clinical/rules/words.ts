@@ -1,4 +1,5 @@
 import { dayFrom, dayOf, daysBetween } from '../dates.ts';
+import type { Place, VisitFacts } from '../facts.ts';
 import { yearsIn } from '../whole-visit.ts';
 import { REVIEW_LATE_DAYS } from '../windows.ts';
 import { defineRule } from './define-rule.ts';
@@ -6,6 +7,13 @@ import { defineRule } from './define-rule.ts';
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
 const AGE = /\b(?:aged?\s+(\d{1,3})\b|(\d{1,3})[\s-]*(?:years?[\s-]+old|y\/?o|yrs?\s+old)\b)/i;
+
+const SOMEBODY_ELSE = /mother|father|sister|brother|son\b|daughter|husband|wife|partner/i;
+
+function* remarksWithPlace({ facts, verbatim }: VisitFacts): Iterable<{ text: string; place: Place }> {
+  yield* verbatim;
+  for (const { quotes, origin } of facts) for (const text of quotes) yield { text, place: origin.place };
+}
 
 export const ageAgainstBirthYear = defineRule({
   ...practice,
@@ -25,17 +33,10 @@ export const ageAgainstBirthYear = defineRule({
   *check({ visit, context }) {
     const years = yearsIn(visit, context.header);
     if (years === undefined) return;
-    const texts = [
-      ...visit.verbatim,
-      ...visit.facts.flatMap(({ quotes, origin }) =>
-        quotes.map((text) => ({ text, place: origin.place, section: 'history' as const })),
-      ),
-    ];
-    for (const { text, place } of texts) {
+    for (const { text, place } of remarksWithPlace(visit)) {
       const found = AGE.exec(text);
       const said = Number(found?.[1] ?? found?.[2] ?? Number.NaN);
-      if (Number.isNaN(said) || said === years || said === years - 1 || /mother|father|sister|son|daughter/i.test(text))
-        continue;
+      if (Number.isNaN(said) || said === years || said === years - 1 || SOMEBODY_ELSE.test(text)) continue;
       yield {
         place,
         message: `The year of birth makes the patient ${years - 1} or ${years} in this visit, not ${said}. Correct one of them.`,
