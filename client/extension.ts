@@ -1,11 +1,12 @@
 import { commands, type ExtensionContext, Uri } from 'vscode';
 import { noteView } from './note-view.ts';
+import { RuleLinks, rulesPage } from './rule-links.ts';
 import { type Connect, type Server, startServer } from './server-life.ts';
 import { stageStatus } from './stage-status.ts';
 
 /** What the desktop and the browser share: the server, the clinic note beside the editor, the stage in the status bar. */
 export function activateWith(context: ExtensionContext, connect: Connect): Server {
-  const server = startServer(connect);
+  const server = startServer(connect, new RuleLinks(rulesPage(context.extensionUri)));
   const note = noteView({ ask: server.ask, media: Uri.joinPath(context.extensionUri, 'client', 'media') });
   const stage = stageStatus(server.ask, note.isFocused);
   context.subscriptions.push(

@@ -12,6 +12,7 @@ import {
 } from 'vscode-languageclient';
 import type { Ask } from './protocol.ts';
 import { restartPolicy } from './restarts.ts';
+import type { RuleLinks } from './rule-links.ts';
 
 export type Connect = (options: LanguageClientOptions) => BaseLanguageClient;
 
@@ -46,8 +47,8 @@ function sayLess(client: BaseLanguageClient): void {
 const isCausedByStop = (error: unknown): boolean =>
   error instanceof ResponseError && error.code === ErrorCodes.PendingResponseRejected;
 
-/** Starts the server through `connect`, and again when it stops: at growing intervals, and not for ever. */
-export function startServer(connect: Connect): Server {
+/** Starts the server through `connect`, with the codes of its diagnostics leading to `rules`, and again when it stops: at growing intervals, and not for ever. */
+export function startServer(connect: Connect, rules: RuleLinks): Server {
   const policy = restartPolicy();
   let leaving = false;
   const errorHandler: ErrorHandler = {
@@ -64,7 +65,16 @@ export function startServer(connect: Connect): Server {
     documentSelector: [{ language: 'forefoot' }],
     errorHandler,
     initializationFailedHandler: () => false,
-    initializationOptions: () => ({ today: workspace.getConfiguration('forefoot').get<string>('today', '') }),
+    initializationOptions: () => ({
+      today: workspace.getConfiguration('forefoot').get<string>('today', ''),
+      rulesPage: rules.page.toString(),
+    }),
+    middleware: {
+      handleDiagnostics(uri, diagnostics, next) {
+        rules.aim(diagnostics);
+        next(uri, diagnostics);
+      },
+    },
     revealOutputChannelOn: RevealOutputChannelOn.Never,
     synchronize: { configurationSection: 'forefoot' },
   });

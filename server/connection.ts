@@ -19,6 +19,7 @@ import { formatting } from './features/formatting.ts';
 import { hover } from './features/hover.ts';
 import { OpenNotes } from './features/open-notes.ts';
 import { Publisher } from './features/publisher.ts';
+import { linked, rulesPageOf } from './features/rule-link.ts';
 import { LEGEND, semanticTokens } from './features/semantic-tokens.ts';
 import { stageAtCursor } from './features/stage-at-cursor.ts';
 import { documentSymbols } from './features/symbols.ts';
@@ -35,24 +36,30 @@ export interface Host {
   readonly watchParent: (processId: number) => void;
   /** The text of a file by its URI, `undefined` where there is none; missing where no file can be read. */
   readonly readText?: (uri: string) => string | undefined;
+  /** Where RULES.md stands beside the server, for a client that gives no `rulesPage` of its own. */
+  readonly rulesPage?: string;
 }
 
 interface Row {
   readonly method: string;
   /** The answer for a note that is not open, and after an internal failure. */
   readonly empty: unknown;
-  readonly answer: (note: OpenNote, params: unknown) => unknown;
+  readonly answer: (note: OpenNote, params: unknown, rulesPage: string | undefined) => unknown;
 }
-const row = <P>(method: string, empty: unknown, answer: (note: OpenNote, params: P) => unknown): Row => ({
+const row = <P>(
+  method: string,
+  empty: unknown,
+  answer: (note: OpenNote, params: P, rulesPage: string | undefined) => unknown,
+): Row => ({
   method,
   empty,
-  answer: (note, params) => answer(note, params as P),
+  answer: (note, params, rulesPage) => answer(note, params as P, rulesPage),
 });
 
 /** Every request about a note, and the feature that answers it. */
 const REQUESTS: readonly Row[] = [
-  row<TextDocumentPositionParams>('textDocument/hover', null, async (note, { position }) =>
-    hover(note, position, await import('./features/explain.ts')),
+  row<TextDocumentPositionParams>('textDocument/hover', null, async (note, { position }, rulesPage) =>
+    hover(note, position, await import('./features/explain.ts'), rulesPage),
   ),
   row<TextDocumentPositionParams>('textDocument/completion', [], async (note, { position }) =>
     completion(note, position, await import('./features/explain.ts')),
@@ -113,12 +120,18 @@ export function serve(connection: MessageConnection, host: Host): void {
   };
   const publisher = new Publisher(
     (uri, version, diagnostics) =>
-      void connection.sendNotification('textDocument/publishDiagnostics', { uri, version, diagnostics }),
+      void connection.sendNotification('textDocument/publishDiagnostics', {
+        uri,
+        version,
+        diagnostics: linksCodes() && rulesPage ? linked(diagnostics, rulesPage) : diagnostics,
+      }),
     (work) => guarded('diagnostics', work),
   );
   const notes = new OpenNotes(publisher, host.now, host.readText);
   let life: Life = 'new';
   let client: InitializeParams['capabilities'] = {};
+  let rulesPage = host.rulesPage;
+  const linksCodes = () => client.textDocument?.publishDiagnostics?.codeDescriptionSupport === true;
 
   const register = (registration: object): void => {
     connection
@@ -137,6 +150,7 @@ export function serve(connection: MessageConnection, host: Host): void {
     life = 'running';
     client = params.capabilities ?? {};
     if (typeof params.processId === 'number') host.watchParent(params.processId);
+    rulesPage = rulesPageOf(params.initializationOptions) ?? host.rulesPage;
     notes.configure(settingsOf(params.initializationOptions));
     notes.within(params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri ? [params.rootUri] : []));
     return { capabilities: CAPABILITIES, serverInfo: { name: 'forefoot', version: FOREFOOT_VERSION } };
@@ -154,7 +168,7 @@ export function serve(connection: MessageConnection, host: Host): void {
       };
       try {
         const note = notes.get(uriOf(params));
-        const answered = note ? answer(note, params) : empty;
+        const answered = note ? answer(note, params, rulesPage) : empty;
         return answered instanceof Promise ? answered.catch(failed) : answered;
       } catch (error) {
         return failed(error);

@@ -1,5 +1,6 @@
-import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
 import { serve } from './connection.ts';
 
@@ -28,8 +29,16 @@ function readText(uri: string): string | undefined {
   }
 }
 
+/** The reference of the rules as it stands beside the built server, in the repository and in the package. */
+function rulesPage(): string | undefined {
+  const path = join(__dirname, '..', 'server', 'RULES.md');
+  return existsSync(path) ? pathToFileURL(path).href : undefined;
+}
+
 // Standard output carries the protocol alone; `--stdio` is accepted, since it is the only transport.
+const rules = rulesPage();
 serve(createMessageConnection(new StreamMessageReader(process.stdin), new StreamMessageWriter(process.stdout)), {
+  ...(rules ? { rulesPage: rules } : {}),
   now: () => new Date(),
   exit: (code) => process.exit(code),
   watchParent,

@@ -1,12 +1,15 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { settingsSchema } from '../../server/clinical/settings-schema.ts';
+import { rulesDocument } from '../../server/documents/rules-document.ts';
 import { type Output, outputs, staleOutputs } from './outputs.ts';
 
 const schema = (): Output => ({
   path: 'grammar/generated/forefoot-settings.schema.json',
   text: `${JSON.stringify(settingsSchema(), null, 2)}\n`,
 });
+
+const rules = (): Output => ({ path: 'server/RULES.md', text: rulesDocument() });
 
 const usage = 'usage: npm run generate [-- --check], from the root of the repository';
 
@@ -17,7 +20,7 @@ function main(options: readonly string[]): number {
     console.error(unknown === undefined ? usage : `unknown option ${unknown}; ${usage}`);
     return 2;
   }
-  const stale = staleOutputs([...outputs(), schema()], (path) =>
+  const stale = staleOutputs([...outputs(), schema(), rules()], (path) =>
     existsSync(path) ? readFileSync(path, 'utf8') : undefined,
   );
   if (options.includes('--check')) {

@@ -38,10 +38,16 @@ function parse(command: Command, args: readonly string[]): { values: Values; pos
   }
 }
 
+const COUNTS: Readonly<Record<Command['paths'], { from: number; to: number; takes: string }>> = {
+  none: { from: 0, to: 0, takes: 'takes no path' },
+  one: { from: 1, to: 1, takes: 'takes one note' },
+  some: { from: 1, to: Number.POSITIVE_INFINITY, takes: 'needs a note, a folder or a pattern' },
+  code: { from: 0, to: 1, takes: 'takes one code' },
+};
+
 function checkedPaths({ name, paths }: Command, given: readonly string[]): readonly string[] {
-  const enough = paths === 'none' ? given.length === 0 : paths === 'one' ? given.length === 1 : given.length > 0;
-  if (enough) return given;
-  const takes = { none: 'takes no path', one: 'takes one note', some: 'needs a note, a folder or a pattern' }[paths];
+  const { from, to, takes } = COUNTS[paths];
+  if (given.length >= from && given.length <= to) return given;
   throw new Refusal(`${name} ${takes}; see forefoot help ${name}`);
 }
 

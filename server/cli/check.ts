@@ -1,6 +1,9 @@
+import type { Mark } from '../../grammar/lexicon/entry.ts';
 import { type LineReader, rememberingReader } from '../../grammar/remembering-reader.ts';
+import type { SourceKey } from '../../grammar/sources.ts';
 import { foldNote } from '../clinical/analyse.ts';
 import type { Report } from '../clinical/analysis.ts';
+import { RULES } from '../clinical/rules/index.ts';
 import type { Settings } from '../clinical/settings.ts';
 import type { Run } from './command.ts';
 import { JsonList } from './json-list.ts';
@@ -17,6 +20,9 @@ interface Checked {
   readonly severity: 'error' | 'warning' | 'hint';
   readonly code: string;
   readonly message: string;
+  /** Of the rule; a report of the reader itself has none. */
+  readonly source?: SourceKey;
+  readonly mark?: Mark;
 }
 
 const SEVERITY: Readonly<Record<Report['severity'], Checked['severity']>> = {
@@ -25,6 +31,8 @@ const SEVERITY: Readonly<Record<Report['severity'], Checked['severity']>> = {
   missing: 'hint',
   style: 'hint',
 };
+
+const SOURCED = new Map(RULES.map(({ code, source, mark }) => [code, { source, mark }]));
 
 type Counts = Record<'notes' | 'error' | 'warning' | 'hint', number>;
 
@@ -43,7 +51,7 @@ export const check: Run = async (invocation, terminal) => {
     else if (reports.length > 0) await terminal.write(`${textOf(file, reports)}\n`);
   });
   if (format === 'json') await list.end();
-  else await terminal.write(`${summary(counts, failed)}\n`);
+  else await terminal.write(`${summary(counts, failed)}\n${hasReports(counts) ? EXPLAINED : ''}`);
   if (failed + settings.broken > 0) return 2;
   return counts.error + counts.warning > 0 ? 1 : 0;
 };
@@ -77,6 +85,7 @@ function checkedReport(file: string, firstLine: number, { place, severity, code,
     severity: SEVERITY[severity],
     code,
     message,
+    ...SOURCED.get(code),
   };
 }
 
@@ -97,5 +106,8 @@ function summary({ notes, error, warning, hint }: Counts, failed: number): strin
   if (failed === 0) return checked;
   return `${notes > 0 ? `${checked}; ` : ''}${failed} could not be read`;
 }
+
+const hasReports = ({ error, warning, hint }: Counts): boolean => error + warning + hint > 0;
+const EXPLAINED = 'What a code in brackets means: forefoot rule CODE\n';
 
 const some = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;

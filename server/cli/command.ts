@@ -34,7 +34,8 @@ export interface Command {
   readonly summary: string;
   readonly help: readonly string[];
   readonly options: readonly OptionName[];
-  readonly paths: 'none' | 'one' | 'some';
+  /** `code`: the code of a report, or nothing. */
+  readonly paths: 'none' | 'one' | 'some' | 'code';
   /** Loaded only when it runs, so that help and version start at once. */
   readonly load: () => Promise<Run>;
 }

@@ -13,8 +13,9 @@ export const COMMANDS: readonly Command[] = [
     summary: 'Report what is dangerous, contradictory, unread or missing in notes',
     help: [
       ...PATHS,
-      'JSON is one array of {file, line, column, endLine, endColumn, severity, code, message}; lines and columns count',
-      'from 1, columns in UTF-16 units; the end column is the one after the last character.',
+      'JSON is one array of {file, line, column, endLine, endColumn, severity, code, message, source, mark}; lines and',
+      'columns count from 1, columns in UTF-16 units; the end column is the one after the last character. Source and mark',
+      'are those of the rule; a report of the reader itself has none. "forefoot rule CODE" explains a code.',
       'Exit 0: clean, or hints only. 1: a warning or an error. 2: something could not be read; the rest is checked.',
     ],
     options: ['complete', 'format', 'settings', 'today'],
@@ -80,6 +81,19 @@ export const COMMANDS: readonly Command[] = [
     options: ['check', 'settings'],
     paths: 'some',
     load: async () => (await import('./format.ts')).format,
+  },
+  {
+    name: 'rule',
+    usage: '[CODE] [--format text|json]',
+    summary: 'Explain the code of a report: what, why, what to do instead, examples, source',
+    help: [
+      'Without a code it lists every code. The same pages, with the tables of the engine, stand in server/RULES.md.',
+      'JSON is one array of {code, name, severity, what, why, instead, examples, fixes, source, mark, citation}.',
+      'Exit 0: explained. 2: no report has that code.',
+    ],
+    options: ['format'],
+    paths: 'code',
+    load: async () => (await import('./rule.ts')).rule,
   },
   {
     name: 'serve',

@@ -4,6 +4,7 @@ import type { SourceKey } from '../../grammar/sources.ts';
 import { cite } from './cite.ts';
 import { listed, paragraphs } from './describe.ts';
 import { describeRay, describeWeb } from './describe-computed.ts';
+import { describeRule } from './describe-rule.ts';
 
 /** What only explains; the server loads it with the first hover or completion, as a bundle of its own. */
 export interface Explain {
@@ -11,8 +12,9 @@ export interface Explain {
   readonly cite: (source: SourceKey, mark: Mark) => string;
   readonly describeRay: typeof describeRay;
   readonly describeWeb: typeof describeWeb;
+  readonly describeRule: typeof describeRule;
 }
-export { cite, describeRay, describeWeb };
+export { cite, describeRay, describeRule, describeWeb };
 
 const KINDS: Readonly<Record<Entry['kind'], string>> = {
   sign: 'sign',

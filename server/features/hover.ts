@@ -1,22 +1,43 @@
 import type { Hover } from 'vscode-languageserver-types';
 import { PREFIX_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
 import type { SubjectNode } from '../../grammar/syntax.ts';
-import type { Evidence, VisitAnalysis } from '../clinical/analysis.ts';
-import type { Position } from '../workspace/blocks.ts';
+import type { Evidence, Report, VisitAnalysis } from '../clinical/analysis.ts';
+import type { Position, Range } from '../workspace/blocks.ts';
 import type { Note, Visit } from '../workspace/note.ts';
+import { spanOn } from '../workspace/text-edits.ts';
 import { paragraphs } from './describe.ts';
 import type { Explain } from './explain.ts';
 import { HEADER_WORDS } from './header-words.ts';
 import { isOf, subjectAt, type WordAt, wordAt } from './word-at.ts';
 
-/** Explains the word at a position: a finding, its value, a subject with its computed stage, a header word. */
-export function hover(note: Note, position: Position, explain: Explain): Hover | null {
+/**
+ * Explains what is at a position: the rule behind each report there, then a finding, its value, a subject with its computed
+ * stage, or a header word. `rulesPage` is where the pages of the rules stand.
+ */
+export function hover(note: Note, position: Position, explain: Explain, rulesPage?: string): Hover | null {
   const word = wordAt(note, position);
-  if (!word) return null;
-  const value = word.role.finding
-    ? finding(note, position, word, explain)
-    : subject(note, position, word, explain) || header(word);
-  return value ? { contents: { kind: 'markdown', value }, range: word.range } : null;
+  const told = reportsAt(note, position);
+  const rules = [...new Set(told.map(({ report }) => report.code))].map((code) =>
+    explain.describeRule(code, rulesPage),
+  );
+  const about = word ? aboutWord(note, position, word, explain) : '';
+  const value = [...rules, about].filter((part) => part !== '').join('\n\n---\n\n');
+  const range = word && about !== '' ? word.range : told[0]?.range;
+  return value === '' || !range ? null : { contents: { kind: 'markdown', value }, range };
+}
+
+const aboutWord = (note: Note, position: Position, word: WordAt, explain: Explain): string =>
+  word.role.finding ? finding(note, position, word, explain) : subject(note, position, word, explain) || header(word);
+
+/** The reports on the words at a position, as far as they are known. */
+function reportsAt(note: Note, { line, character }: Position): { report: Report; range: Range }[] {
+  const index = note.indexAt(line);
+  const firstLine = note.firstLine(index);
+  return note.reports(index).flatMap((report) => {
+    const { line: at, start, end } = report.place;
+    const here = firstLine + at === line && start <= character && character <= end;
+    return here ? [{ report, range: spanOn(line, start, end) }] : [];
+  });
 }
 
 function finding(note: Note, position: Position, { role, line }: WordAt, explain: Explain): string {

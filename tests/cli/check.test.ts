@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { RULES } from '../../server/clinical/rules/index.ts';
 import { expectGolden } from './golden.ts';
 import { folderWith, forefoot, note } from './run.ts';
 
@@ -55,6 +56,8 @@ test('JSON places a report by lines and columns from 1, the end after the last c
       severity: 'warning',
       code: 'value-out-of-range',
       message: expect.stringContaining('drawer'),
+      source: 'common practice',
+      mark: 'common practice',
     },
   ]);
 });
@@ -67,16 +70,9 @@ test('JSON of several notes is one array with every field', () => {
   const reports = json('samples', ...today);
   expect(new Set(reports.map(({ file }) => file)).size).toBeGreaterThan(1);
   for (const report of reports) {
-    expect(Object.keys(report)).toEqual([
-      'file',
-      'line',
-      'column',
-      'endLine',
-      'endColumn',
-      'severity',
-      'code',
-      'message',
-    ]);
+    const always = ['file', 'line', 'column', 'endLine', 'endColumn', 'severity', 'code', 'message'];
+    const sourced = RULES.some(({ code }) => code === report.code) ? ['source', 'mark'] : [];
+    expect(Object.keys(report)).toEqual([...always, ...sourced]);
     expect(report.severity).toMatch(/^(error|warning|hint)$/);
     expect(report.line).toBeGreaterThan(0);
     expect(report.endColumn).toBeGreaterThan(report.column);

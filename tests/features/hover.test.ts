@@ -87,7 +87,27 @@ describe('hover', () => {
     checkHover('sca|les drawer 0-4', 'scales', /Three scales exist/);
   });
 
-  test.each(['// com|ment', '2nd "qu|ote"', '2nd dra|aawer', ' |', ''])('says nothing on %j', (line) => {
+  test('explains the rule behind a report, with its source and its page, beside the finding', () => {
+    const { note, position } = noteWithCursor(inVisit('2nd tender plantar, drawer 2\nplan st|eroid web 2'));
+    const { value } = hover(note, position, explain, 'file:///x/RULES.md')!.contents as { value: string };
+    expect(value).toMatch(/\*\*Steroid at an unstable joint\*\* \(`steroid-unstable`\)/);
+    expect(value).toMatch(/\*Instead\.\* Protect the joint/);
+    expect(value).toMatch(/\*Source\.\* REIS89: Reis.*from memory, to be verified/);
+    expect(value).toContain('[Examples and source](file:///x/RULES.md#steroid-unstable)');
+    expect(value.indexOf('steroid-unstable')).toBeLessThan(value.indexOf('**steroid** ('));
+  });
+
+  test('explains a report of the reader, and where no page is known the command that prints it', () => {
+    checkHover(inVisit('2nd dra|aawer'), 'draaawer', /`unknown-word`/, /`forefoot rule unknown-word`/);
+  });
+
+  test('explains no rule beside its words', () => {
+    const { note, position } = noteWithCursor(inVisit('2nd tender plantar, dra|wer 2\nplan steroid web 2'));
+    const { value } = hover(note, position, explain)!.contents as { value: string };
+    expect(value).not.toMatch(/steroid-unstable/);
+  });
+
+  test.each(['// com|ment', '2nd "qu|ote"', ' |', ''])('says nothing on %j', (line) => {
     const { note, position } = noteWithCursor(inVisit(line.includes('|') ? line : `${line}|`));
     expect(hover(note, position, explain)).toBeNull();
   });

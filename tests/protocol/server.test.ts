@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { CompletionItem, Hover, TextEdit } from 'vscode-languageserver-types';
 import { applied, settled } from '../features/fixture.ts';
@@ -245,5 +247,30 @@ describe('the life of the server', () => {
     await server.diagnosticsOf(uri, 1, (published) => server.published.indexOf(published) >= before);
     expect(await today()).toBe('2027-01-02');
     await server.stop();
+  });
+});
+
+describe('the code of a diagnostic', () => {
+  const capable = { textDocument: { publishDiagnostics: { codeDescriptionSupport: true } } };
+  const page = 'file:///opt/forefoot/server/RULES.md';
+  async function hrefs(capabilities: object, options: object): Promise<(string | undefined)[]> {
+    const server = new ServerProcess('--stdio');
+    await server.initialize(capabilities, options);
+    const { diagnostics } = await server.open('file:///clinic/a.forefoot', note.replace('drawer 2', 'drawer 9'));
+    await server.stop();
+    return diagnostics
+      .filter(({ code }) => code === 'value-out-of-range')
+      .map(({ codeDescription }) => codeDescription?.href);
+  }
+  test('leads to its page where the client says that RULES.md stands', async () => {
+    expect(await hrefs(capable, { rulesPage: page })).toEqual([`${page}#value-out-of-range`]);
+  });
+  test('leads to the file beside the server where the client does not say', async () => {
+    const [href = ''] = await hrefs(capable, {});
+    expect(href).toMatch(/^file:\/\/\/.*\/server\/RULES\.md#value-out-of-range$/);
+    expect(readFileSync(fileURLToPath(href.split('#')[0] ?? ''), 'utf8')).toContain('\n## value-out-of-range\n');
+  });
+  test('leads nowhere where the client cannot follow', async () => {
+    expect(await hrefs({}, { rulesPage: page })).toEqual([undefined]);
   });
 });

@@ -12,7 +12,7 @@ const FIRST: Readonly<Record<Exclude<RedFlag, 'acute dislocation'>, string>> = {
   clot: 'Assess for a clot today by the local route; chest signs go to the emergency services.',
   tumour: 'MRI and the tumour route first. No injection, no excision.',
   'neuropathic hot foot':
-    'the limb may be at risk. Off-load, and refer to the diabetic foot team within one working day.',
+    'the limb may be at risk. Off-load, and refer to the diabetic foot team within one working day, at once if it is threatened.',
 };
 const isOwn = (flagged: Flagged): flagged is Flagged & { flag: keyof typeof FIRST } =>
   flagged.flag !== 'acute dislocation';
@@ -47,7 +47,7 @@ export const redFlagFirst = defineRule({
     'clot-history',
   ],
   what: 'The findings show signs of infection, of a toe without blood, of an open injury or a fresh fracture, of a clot, of a tumour, or of a neuropathic foot at risk.',
-  why: 'These come before any staging, injection or routine plan, and each waits hours, not weeks.',
+  why: 'These come before any staging, injection or routine plan, and each is urgent, most within the day.',
   instead: 'Act on it by the local protocol, and record what was done. No "allow" hides it.',
   examples: {
     invalid: '2nd hot, tender plantar\nfever',

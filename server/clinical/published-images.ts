@@ -1,0 +1,103 @@
+import type { PublishedFact } from './published-facts.ts';
+
+/** Imaging and measurements. */
+export const IMAGE_FACTS = {
+  'tears without symptoms': {
+    says: '75 of 160 plates without symptoms looked torn on ultrasound (47 %).',
+    sources: ['GREGG06'],
+    mark: 'read',
+    engine: 'uses',
+    does: 'An image alone stages nothing and confirms no operation; the caution stands beside every image that is asked for.',
+  },
+  'swapped MRI counts': {
+    says: 'The same abstract gives MRI 56 of 160 symptomatic and 142 of 160 asymptomatic plates, which looks swapped.',
+    sources: ['GREGG06'],
+    mark: 'read',
+    engine: 'refuses',
+    does: 'Neither MRI count is quoted.',
+  },
+  'specificity of MRI': {
+    says: 'The specificity of MRI for a tear is 54 % in one meta-analysis, 83 % in another, and 100 % in a series of four intact plates.',
+    sources: ['DUAN17', 'ALB22', 'SUNG12'],
+    mark: 'read',
+    engine: 'refuses',
+    does: 'No accuracy of MRI or ultrasound is quoted or computed with; an image is judged by its concordance with the exam.',
+  },
+  'tables that reproduce': {
+    says: 'MRI of 45 feet (39, 2, 0, 4) and of 51 feet (34, 12, 0, 5), ultrasound of 8 joints (3, 0, 2, 3) and of 24 plates (7, 2, 3, 12): true positive, false negative, false positive, true negative give the published percentages.',
+    sources: ['SUNG12', 'KLEIN-MRUS', 'CARL13', 'STONE17'],
+    mark: 'read',
+    engine: 'refuses',
+    does: 'Small surgical or cadaver series: kept as arithmetic, not computed with.',
+  },
+  'a table that does not': {
+    says: 'Ultrasound of 50 feet, 45 torn: the text says 40 found (88.9 %), the table 91.1 % (41 of 45); 25 % specificity needs four or eight intact plates, not five.',
+    sources: ['KLEIN13U'],
+    mark: 'read',
+    engine: 'refuses',
+    does: 'Neither figure is quoted.',
+  },
+  'most tears start laterally': {
+    says: 'Most tears start laterally at the distal insertion.',
+    sources: ['LINK16'],
+    mark: 'read',
+    engine: 'shows',
+    does: 'Stands with the finding; no place of a tear moves a stage.',
+  },
+  'web change beside a tear': {
+    says: 'Of 36 second-MTP tears 35 had a second-space change (fibrosis 24, bursitis 9, ganglion 2), none a definite neuroma.',
+    sources: ['UMANS14'],
+    mark: 'read',
+    engine: 'uses',
+    does: 'A web change beside an unstable joint is no proof of a neuroma, in caution, finding and rule.',
+  },
+  'neuroma without symptoms': {
+    says: 'A presumed neuroma was seen in 30 % of 70 people without symptoms, 3 to 7 mm wide.',
+    sources: ['ZAN97'],
+    mark: 'read',
+    engine: 'uses',
+    does: 'An image of a web without its signs opens no web row.',
+  },
+  'specificity of MRI for a neuroma': {
+    says: 'The specificity of MRI for a neuroma is 68 % in one meta-analysis and 100 % in another; one calls ultrasound better, the other equal.',
+    sources: ['XU15', 'BIG15'],
+    mark: 'read',
+    engine: 'refuses',
+    does: 'No accuracy of either is quoted; ultrasound comes before a web injection by common practice.',
+  },
+  'bands of hallux valgus': {
+    says: 'Hallux valgus angle normal under 15°, mild 15 to 20, moderate 21 to 39, severe from 40; intermetatarsal angle normal under 9°. Other schemes draw the bands elsewhere.',
+    sources: ['PIQ09'],
+    mark: 'read',
+    engine: 'refuses',
+    does: 'No angle becomes a word, and none changes a stage or a step.',
+  },
+  'length of the second metatarsal': {
+    says: 'A long second metatarsal went with tears (odds ratio 2.5, 1.8 to 3.3) and its protrusion was larger (4.75 against 4.11 mm); in crossover toes length had no relation (0.2 mm shorter).',
+    sources: ['FLEI17', 'PROT', 'KAZ07'],
+    mark: 'read',
+    engine: 'refuses',
+    does: 'Length moves nothing and its text says that studies disagree.',
+  },
+  'signs of an MTP angle': {
+    says: 'Minus is medial for one author (-3), a medial deformity is +7 for another, and 0 to -20 is called normal by a third.',
+    sources: ['KAZ07', 'HADD99', 'SCHIP23'],
+    mark: 'read',
+    engine: 'refuses',
+    does: 'Direction is a word; a sign before an angle is not read as one.',
+  },
+  'load changes an angle': {
+    says: 'Weight bearing changes the hallux valgus and intermetatarsal angles by one to two degrees.',
+    sources: ['JFAS-WB'],
+    mark: 'read',
+    engine: 'shows',
+    does: 'Films are asked for with load.',
+  },
+  'dislocation in hallux valgus surgery': {
+    says: 'Of 79 women operated on for hallux valgus 16 (20.3 %) had a subluxed or dislocated second joint: 15 of 43 with an angle of 40° or more, 1 of 36 below.',
+    sources: ['HVCD'],
+    mark: 'read',
+    engine: 'refuses',
+    does: 'A surgical cohort: no angle makes a joint unstable, and no odds are given.',
+  },
+} as const satisfies Readonly<Record<string, PublishedFact>>;

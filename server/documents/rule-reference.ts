@@ -1,0 +1,60 @@
+import { entryOf } from '../../grammar/lexicon/index.ts';
+import { analyseNote } from '../clinical/analyse.ts';
+import type { Fix, Report } from '../clinical/analysis.ts';
+import { EXAMPLE_DAY, exampleNote } from '../clinical/rules/example-note.ts';
+import { type RulePage, SEVERITY_WORDS } from './rule-pages.ts';
+
+/** What an example gives when it is executed: the reports with the code of its page. */
+export function reportsOf(example: string, code: string): Report[] {
+  const { headerReports, visits } = analyseNote(exampleNote(example), EXAMPLE_DAY);
+  return [...headerReports, ...visits.flatMap(({ analysis }) => analysis.reports)].filter((each) => each.code === code);
+}
+
+const block = (text: string): string => `\`\`\`forefoot\n${text.replace(/\n$/, '')}\n\`\`\``;
+const paragraphs = (...parts: readonly string[]): string => parts.filter((part) => part !== '').join('\n\n');
+
+const fixLine = ({ title, safety }: Fix): string =>
+  `- ${title} (${safety === 'safe' ? 'safe' : 'needs review: it changes what the note says'})`;
+
+/** The fixes that the invalid example is offered, as the rule gives them. */
+export const fixesOf = (page: RulePage): readonly Fix[] =>
+  page.examples ? reportsOf(page.examples.invalid, page.code).flatMap(({ fixes }) => fixes) : [];
+
+function examplesText(page: RulePage): string {
+  const { examples, code } = page;
+  if (!examples) return '';
+  const fixes = fixesOf(page);
+  return paragraphs(
+    'Reported:',
+    block(examples.invalid),
+    ...reportsOf(examples.invalid, code).map(({ message }) => `> ${message}`),
+    fixes.length > 0
+      ? `Offered:\n\n${fixes.map(fixLine).join('\n')}`
+      : 'No fix is offered: only the clinician knows which is right.',
+    'Not reported:',
+    block(examples.valid),
+    'Looks alike, and is not reported:',
+    block(examples.nearMiss),
+  );
+}
+
+function headText({ name, severity, scope, code }: RulePage): string {
+  const looks = scope ? ` Looks at one ${scope}.` : '';
+  const never = severity === 'danger' || code === 'unread-red-flag' ? ' No `allow` line hides it.' : '';
+  return `**${name}.** Severity: ${SEVERITY_WORDS[severity]}.${looks}${never}`;
+}
+
+/** One page in Markdown; `cite` says how a source is written there. */
+export function rulePageText(page: RulePage, cite: (sourced: NonNullable<RulePage['sourced']>) => string): string {
+  const reads = page.reads.map((id) => `\`${entryOf(id).word}\``).join(', ');
+  return paragraphs(
+    `## ${page.code}`,
+    headText(page),
+    `*What.* ${page.what}`,
+    `*Why.* ${page.why}`,
+    `*Instead.* ${page.instead}`,
+    reads === '' ? '' : `*Looks at.* ${reads}.`,
+    `*Source.* ${page.sourced ? cite(page.sourced) : 'the rules of reading of the language (LANGUAGE.md)'}.`,
+    examplesText(page),
+  );
+}
