@@ -176,7 +176,8 @@ function lengthOf(
   planned: number | undefined,
 ): Course['length'] {
   const stated = tried.flatMap((fact) => (fact.values.for ? [daysOf(fact.values.for).least] : []));
-  const longest = Math.max(planned ?? -1, ...stated);
+  // What the note says of its length counts before the day on which it was planned.
+  const longest = stated.length > 0 ? Math.max(...stated) : (planned ?? -1);
   if (longest < 0) return tried.length > 0 ? 'unknown' : 'none';
   return longest < COURSE_JUDGED_DAYS
     ? 'under six weeks'

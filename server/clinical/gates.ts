@@ -113,7 +113,7 @@ export const GATES: readonly Gate[] = [
       const acute = whole.feet[side].acute();
       if (acute === false && isInjuryUnread(visit))
         return 'an injury or onset is written that cannot be read, taken as no acute injury';
-      if (acute === 'unknown') return 'time since the injury not stated, taken as over six weeks';
+      if (acute === 'unknown') return 'the injury may be under six weeks old, taken as over six weeks';
       const asked = (['onset', 'trigger'] as const).some((finding) => clearFacts(visit.facts, finding).length > 0);
       const known = asked || before.stage[rayKey(side, ray)] !== undefined;
       return known ? undefined : 'onset and injury not mentioned, taken as no acute injury';

@@ -76,7 +76,9 @@ export function isAcuteInjury({ visit, before, side }: InjuryView): boolean | 'u
   const stated = injuries(visit);
   const reduced = reducedJoints(visit).filter(({ fact }) => !fact.side || fact.side === side);
   const ages = [...stated.flatMap((fact) => injuryAge(fact, visit) ?? []), ...reduced.map(({ age }) => age)];
-  if (ages.length > 0) return ages.some(({ most }) => most < ACUTE_DAYS);
+  if (ages.some(({ most }) => most < ACUTE_DAYS)) return true;
+  // An age that lies on either side of six weeks is not old.
+  if (ages.length > 0) return ages.some(({ least }) => least < ACUTE_DAYS) ? 'unknown' : false;
   const earlier = symptomDays(visit) ? undefined : (before.injury[side] ?? before.injury.patient);
   const day = earlier === undefined ? undefined : dayOf(earlier);
   if (day && visit.date) return daysBetween(day, dayFrom(visit.date)) < ACUTE_DAYS;

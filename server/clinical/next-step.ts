@@ -1,4 +1,4 @@
-import type { Side } from '../../grammar/values.ts';
+import type { Ray, Side } from '../../grammar/values.ts';
 import { ordinalOf } from '../../grammar/values.ts';
 import type { NextStep, NoStage, StageOutcome } from './analysis.ts';
 import { type Answer, ask, clearFacts, isStated } from './answers.ts';
@@ -17,6 +17,7 @@ import { pathRow } from './path-rows.ts';
 import { hasUnreadRedFlag } from './reading-reports.ts';
 import type { RayStage } from './stage.ts';
 import { jointDiseaseWhy } from './systemic.ts';
+import { againstTape } from './tape-risk.ts';
 import { STEROID_CLEAR_DAYS } from './windows.ts';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -26,22 +27,41 @@ export function nextStep(view: GateView, stage: RayStage, drawer: readonly Drawe
   const [flagged] = stage.redFlags;
   const inputs = pathInputs(view, stage, drawer);
   const row = pathRow(inputs);
+  const tapeless = row.plan?.includes('tape {ray}') ? tapeBarred(view) : undefined;
   return {
     row: row.id,
-    step: row.step,
-    why: flagged ? `${capital(flagged.why)}.` : row.why,
+    step: tapeless ? `${row.step} No tape here: ${tapeless} stated.` : row.step,
+    why: flagged
+      ? `${capital(flagged.why)}.`
+      : row.adequate && inputs.kept === 'not stated'
+        ? `${row.why} ${NOT_SAID}`
+        : row.why,
     wouldChange: row.wouldChange,
     cautions: [...(hasUnreadRedFlag(view.visit) ? (['unread red flag'] as const) : []), ...row.cautions].map(
       (id) => CAUTIONS[id],
     ),
     review: row.review,
     urgent: row.urgent ?? false,
-    ...(row.plan ? { plan: row.plan.replaceAll('{ray}', ordinalOf(view.ray)) } : {}),
+    ...(row.plan ? { plan: planFor(row.plan, view.ray, tapeless !== undefined) } : {}),
     source: row.source,
     mark: row.mark,
     statements: flagged ? flagged.statements : stage.evidence.map(({ statement }) => statement),
   };
 }
+
+const NOT_SAID = 'How it was kept is not stated; it is taken as adequate.';
+
+/** What speaks against tape, in words, where the visit states it: `a tape allergy is`. */
+function tapeBarred(view: GateView): string | undefined {
+  const { reasons } = againstTape(view, view);
+  return reasons.length === 0 ? undefined : `${reasons.join(' and ')} ${reasons.length > 1 ? 'are' : 'is'}`;
+}
+const planFor = (plan: string, ray: Ray, tapeless: boolean): string =>
+  plan
+    .split('; ')
+    .filter((item) => !(tapeless && item.startsWith('tape')))
+    .join('; ')
+    .replaceAll('{ray}', ordinalOf(ray));
 
 /** What the path looks at, from the facts of the visit and the episode before it. */
 export function pathInputs(view: GateView, stage: RayStage, drawer: readonly DrawerStep[]): PathInputs {

@@ -51,6 +51,8 @@ export interface PathRow extends Sourced {
   readonly cautions: readonly CautionId[];
   readonly review: string;
   readonly urgent?: true;
+  /** Rests on an adequate course; where nobody said how it was kept, the step says so. */
+  readonly adequate?: true;
   /** The step as a plan in the shorthand, offered for acceptance; `{ray}` is the ray. Missing where the step is no plan. */
   readonly plan?: string;
 }

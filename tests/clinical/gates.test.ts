@@ -57,7 +57,7 @@ describe('an acute injury', () => {
   it('of a time that nobody states is staged with that assumption', () => {
     const note = `history injury\n${TWO}`;
     expect(stageOf(note)).toBe('2');
-    expect(rayOf(note).assumptions.join()).toMatch(/time since the injury not stated/);
+    expect(rayOf(note).assumptions.join()).toMatch(/the injury may be under six weeks old, taken as over six weeks/);
   });
 });
 

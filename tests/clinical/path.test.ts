@@ -249,6 +249,16 @@ const CASES: Readonly<Record<string, { reaches: readonly string[]; not: readonly
     not: [`tried tape 2nd 3 weeks\n${TWO}`, '2nd tender plate, drawer 3', 'tried tape 2nd 3 weeks\n2nd drawer 1'],
   },
   'course of unknown length': { reaches: [`tried tape 2nd\n${TWO}`], not: [`tried tape 2nd 3 weeks\n${TWO}`] },
+  'course running, progressing': {
+    reaches: [
+      course('2026-02-02', `tried tape 2nd worse\n${TWO}`),
+      `${wrap('2nd tender plate, drawer 1\nplan tape 2nd', 'scales drawer 0-4', 'visit 2026-01-05 first right')}
+visit 2026-01-26 review right
+${TWO}
+`,
+    ],
+    not: [course('2026-02-02', TWO), course('2026-03-02', `tried tape 2nd worse\n${TWO}`)],
+  },
   'course running': {
     reaches: [`tried tape 2nd 3 weeks\n${TWO}`, course('2026-02-02', TWO), `tried tape 2nd 5 weeks no-relief\n${TWO}`],
     not: [course('2026-02-20', TWO)],

@@ -1,9 +1,7 @@
 import { entryOf } from '../../../grammar/lexicon/index.ts';
 import { clearFacts } from '../answers.ts';
-import { pulsesFelt } from '../circulation.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
-import { isOpenWound } from '../open-wound.ts';
-import { footSensation } from '../sensation.ts';
+import { againstTape } from '../tape-risk.ts';
 import { isRisk } from '../watch.ts';
 import { defineRule, replace } from './define-rule.ts';
 
@@ -13,7 +11,7 @@ const planned = (visit: VisitFacts, finding: 'tape' | 'anti-inflammatory'): AnyF
   (clearFacts(visit.facts, finding) as AnyFact[]).filter(
     ({ section, status }) => section === 'plan' && status === 'present',
   );
-const allergies = (visit: VisitFacts, to: 'tape' | 'anti-inflammatory'): AnyFact[] =>
+const allergies = (visit: VisitFacts, to: 'anti-inflammatory'): AnyFact[] =>
   clearFacts(visit.facts, 'allergy').filter(
     ({ status, values }) => status === 'present' && values.to?.words.includes(to),
   );
@@ -64,27 +62,6 @@ export const antiInflammatoryRisk = defineRule({
   },
 });
 
-const FRAGILE: readonly string[] = ['fragile', 'macerated', 'blistered'];
-const POOR: readonly string[] = ['pale', 'white', 'blue', 'cold'];
-/** Of the taped toe or its foot: fragile skin, an open wound, a toe that is poorly supplied. */
-function skinAtRisk({ facts }: VisitFacts, tape: AnyFact): string | undefined {
-  const near = ({ subject, side, status }: AnyFact): boolean =>
-    status === 'present' &&
-    (!side || !tape.side || side === tape.side) &&
-    (subject.at !== 'ray' || tape.subject.at !== 'ray' || subject.ray === tape.subject.ray);
-  if (
-    clearFacts(facts, 'skin').some(
-      (fact) => near(fact) && fact.values.condition?.words.some((word) => FRAGILE.includes(word)),
-    )
-  )
-    return 'skin that is fragile or broken';
-  if (clearFacts(facts, 'wound').some((fact) => near(fact) && isOpenWound(fact))) return 'an open wound';
-  const pale = clearFacts(facts, 'perfusion').some(
-    (fact) => near(fact) && fact.values.state?.words.some((word) => POOR.includes(word)),
-  );
-  return pale ? 'a toe that is poorly supplied' : undefined;
-}
-
 export const tapeRisk = defineRule({
   ...practice,
   code: 'tape-risk',
@@ -94,31 +71,20 @@ export const tapeRisk = defineRule({
   reads: ['tape', 'allergy', 'sensation', 'dp', 'pt', 'pulses', 'perfusion', 'skin', 'wound'],
   what: 'Tape is planned, and a tape allergy, a foot without feeling, a poor circulation, fragile skin or a wound is stated.',
   why: 'Tape blisters allergic skin, and cuts skin that cannot feel or is poorly supplied.',
-  instead: 'Use a splint or a stiff sole, or say "no tape".',
+  instead: 'Use a stiff sole, or a splint over skin that feels and is well supplied, or say "no tape".',
   examples: {
     invalid: 'history allergy tape\nplan tape 2nd 8 weeks',
     valid: 'history allergy tape\nplan stiff-insert 8 weeks',
     nearMiss: 'history allergy latex\nsense normal\npulses 2\nplan tape 2nd 8 weeks',
   },
-  *check({ visit, before: { watch, known: told } }) {
-    const allergic = allergies(visit, 'tape');
-    const known =
-      allergic.length > 0 || (clearFacts(visit.facts, 'allergy').length === 0 && isRisk(watch, 'allergy tape'));
-    for (const fact of planned(visit, 'tape')) {
-      const sides = fact.side ? [fact.side] : (['right', 'left'] as const);
-      const numb = sides.some((side) => (footSensation(visit, side) ?? told.feeling[side]?.is) === 'lost');
-      const pulseless = sides.some((side) => {
-        const pulses = pulsesFelt(visit, side);
-        return (pulses === 'not examined' ? watch[`pulses ${side}`] : pulses) === 'absent';
-      });
-      const skin = skinAtRisk(visit, fact);
-      const reasons = [known && 'a tape allergy', numb && 'no feeling', pulseless && 'an absent pulse', skin].filter(
-        Boolean,
-      );
+  *check(view) {
+    for (const fact of planned(view.visit, 'tape')) {
+      const ray = fact.subject.at === 'ray' ? fact.subject.ray : undefined;
+      const { reasons, allergies: allergic, skinAtRisk } = againstTape(view, { side: fact.side, ray });
       if (reasons.length === 0) continue;
       yield {
         place: fact.origin.place,
-        message: `Tape is planned with ${reasons.join(' and ')} stated: it may break the skin. Use a splint or a stiff sole instead.`,
+        message: `Tape is planned with ${reasons.join(' and ')} stated: it may break the skin. Use a stiff sole${skinAtRisk ? '' : ' or a splint'} instead.`,
         related: allergic.map(({ origin }) => ({ place: origin.place, message: 'stated here' })),
         fixes: [refusal(fact, 'tape')],
       };
