@@ -56,7 +56,7 @@ export const TREATMENT_FACTS = {
     sources: ['HIGH11'],
     mark: 'read',
     engine: 'shows',
-    does: 'Recurrence and transfer pain are quoted with their findings; an operated joint is not staged, floating toe included.',
+    does: 'They are quoted with their findings and rules; an operated joint is not staged, and a floating toe is no instability by itself.',
   },
   'stiffness after a plantar repair': {
     says: 'Stiffness 6.1 % and scar pain 2.0 % in 196 plantar repairs.',

@@ -106,6 +106,14 @@ it('the three months since a steroid say that they are from memory', () => {
   expect(next.wouldChange).toMatch(/three months since a steroid \(from memory\)/);
 });
 
+it('an operation soon after a steroid says how the risk is known', () => {
+  const { reports } = lastVisit(
+    `tried steroid web 2 2026-02\n${TWO}\n${TORN}\npulses palpable\nplan operation 2nd plate repair`,
+  );
+  const told = reports.find(({ code }) => code === 'steroid-before-operation');
+  expect(told?.message).toMatch(/infection may be more likely \(from memory\)/);
+});
+
 it('a neuropathic foot at risk is referred at once where the limb is threatened', () => {
   const { reports } = lastVisit('sense monofilament 0/10\n2nd wound open');
   expect(codesOf('sense monofilament 0/10\n2nd wound open')).toContain('red-flag');

@@ -195,7 +195,11 @@ export const PLATE: Condition = {
       claims: [
         argues(
           present('steroid', ({ section, subject }) => section === 'tried' && subject.at !== 'patient'),
-          { source: 'REIS89', mark: 'from memory, to be verified', why: 'steroid beside a joint can weaken its plate' },
+          {
+            source: 'REIS89',
+            mark: 'from memory, to be verified',
+            why: 'dislocation after repeated steroid was reported',
+          },
         ),
       ],
     },

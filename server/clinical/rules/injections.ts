@@ -61,14 +61,15 @@ export const steroidRepeated = defineRule({
 });
 
 export const driftAfterSteroid = defineRule({
-  ...memory,
+  source: 'common practice',
+  mark: 'common practice',
   code: 'drift-after-steroid',
   name: 'Drift after a steroid injection',
   severity: 'contradiction',
   scope: 'episode',
   reads: ['deviation', 'steroid'],
   what: 'A toe that an earlier visit found straight deviates now, in a foot that has had a steroid injection.',
-  why: 'Drift after an injection is the first sign that the plate is giving way.',
+  why: 'Drift after an injection may be the first sign that the plate is giving way.',
   instead: 'Do the drawer, hold the toe down, take an image; no further injection here.',
   examples: {
     invalid:

@@ -168,8 +168,8 @@ export const steroidBeforeOperation = defineRule({
       yield {
         place: fact.origin.word,
         message: planned
-          ? 'A steroid and an operation are planned together: infection is more likely within three months. Leave one out.'
-          : 'An operation is planned within three months of a steroid injection: infection is more likely. Date it later.',
+          ? 'A steroid and an operation are planned together: leave three months between them, since infection may be more likely (from memory). Leave one out.'
+          : 'An operation is planned within three months of a steroid injection: infection may be more likely (from memory). Date it later.',
         related: steroids.map(({ origin }) => ({ place: origin.place, message: 'the injection' })),
       };
     }

@@ -59,6 +59,7 @@ export const TREATMENT_CHECKS = {
   'complications of the Weil osteotomy': () => {
     expect(meaningOf('recurrence')).toMatch(/15 % in a review \(HIGH11\)/);
     expect(meaningOf('transfer-pain')).toMatch(/7 % in a review \(HIGH11\)/);
+    expect(textsWith(/36 % in HIGH11/)).toHaveLength(1);
     expect(stageOf('operation 2nd weil\n2nd extended, paper pulls-out, drawer 0')).toBe('not applicable');
   },
   'stiffness after a plantar repair': () => {
@@ -86,6 +87,9 @@ export const TREATMENT_CHECKS = {
     expect([percent(24, 66), percent(13, 79), percent(39, 457)]).toEqual([36.4, 16.5, 8.5]);
     expect(66 + 79 + 457).toBe(602);
     expect(meaningOf('smoking')).toMatch(/602.*36\.4 %.*16\.5 %.*8\.5 %/);
+    // Four times as many in smokers as in never smokers, as the rule on unsettled risks says.
+    expect(Math.round(36.4 / 8.5)).toBe(4);
+    expect(textsWith(/four times as many in smokers.*BETT15/)).toHaveLength(1);
     expect([before('history smoker'), before('history smoking never')]).toEqual([
       'settle safety first',
       'discuss operation',
