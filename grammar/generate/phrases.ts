@@ -38,7 +38,7 @@ export function words(forms: readonly string[], longer: readonly string[] = []):
     `(?:${some.map((key) => spelled(key) + unlessLonger(key, others)).join('|')})`;
   const [signs, lettered] = [keys.filter((key) => !endsInLetter(key)), keys.filter(endsInLetter)];
   if (signs.length === 0) return group(lettered) + END;
-  return lettered.length === 0 ? group(signs) : `(?:${group(lettered)}${END}|${group(signs)})`;
+  return lettered.length === 0 ? group(signs) : `(?:${group(signs)}|${group(lettered)}${END})`;
 }
 
 /** The same, as whole words. */

@@ -1,7 +1,25 @@
-import { date, duration, entry, number, words } from './entry.ts';
+import { date, duration, entry, type Lead, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const asked = { ...practice, sections: ['history', 'exam'], subjects: ['patient'] } as const;
+/** Read where they name the patient's work; any other is quoted. */
+export const OCCUPATIONS = [
+  'teacher',
+  'chef',
+  'soldier',
+  'roofer',
+  'builder',
+  'retail',
+  'shop worker',
+  'office worker',
+  'factory worker',
+  'farmer',
+  'postman',
+  'hairdresser',
+  'police officer',
+  'mechanic',
+] as const;
+type Occupation = (typeof OCCUPATIONS)[number];
 const told = { ...practice, kind: 'event', bare: 'present', sections: ['history'], subjects: ['patient'] } as const;
 
 /** The patient behind the foot: course, activity and wishes, illnesses, and what matters to any drug or operation. */
@@ -23,6 +41,9 @@ export const BACKGROUND = [
       improving: { gives: { direction: 'better' } },
       unchanged: { gives: { direction: 'steady' } },
       static: { gives: { direction: 'steady' } },
+      'no worse': { gives: { direction: 'no worse' } },
+      'not worse': { gives: { direction: 'no worse' } },
+      'no better': { gives: { direction: 'no better' } },
       fluctuating: { gives: { direction: 'fluctuating' } },
     },
     slots: {
@@ -30,6 +51,8 @@ export const BACKGROUND = [
         better: ['improving', 'getting better', 'improved'],
         worse: ['worsening', 'getting worse', 'deteriorating'],
         steady: ['unchanged', 'static', 'stable', 'the same'],
+        'no worse': ['not worse'],
+        'no better': [],
         fluctuating: ['variable', 'comes and goes'],
       }),
       for: duration(),
@@ -43,14 +66,24 @@ export const BACKGROUND = [
   entry({
     ...told,
     id: 'activity',
+    sections: ['history', 'exam'],
     word: 'activity',
     forms: ['activities', 'sports activity', 'exercise'],
+    leads: {
+      runner: { gives: { what: 'running' }, noun: true },
+      'club runner': { gives: { what: 'running' }, noun: true },
+      dancer: { gives: { what: 'dancing' }, noun: true },
+      cyclist: { gives: { what: 'cycling' }, noun: true },
+      swimmer: { gives: { what: 'swimming' }, noun: true },
+      footballer: { gives: { what: 'football' }, noun: true },
+    },
     slots: {
       what: words(
         {
           running: ['runner', 'runs', 'jogging'],
           walking: ['walker', 'walks', 'hiking'],
-          dancing: ['dancer', 'dance'],
+          dancing: ['dancer', 'dance', 'ballet'],
+          football: ['footballer'],
           cycling: ['cyclist', 'cycles'],
           swimming: ['swimmer', 'swims'],
           sport: ['sports'],
@@ -67,8 +100,23 @@ export const BACKGROUND = [
   entry({
     ...told,
     id: 'work',
+    sections: ['history', 'exam', 'plan'],
     word: 'work',
     forms: ['occupation', 'job', 'works as'],
+    leads: {
+      ...Object.fromEntries(
+        OCCUPATIONS.map((job): [string, Lead] => [job, { gives: { job }, noun: true, sections: ['history', 'exam'] }]),
+      ),
+      retired: { gives: { load: 'retired' }, sections: ['history', 'exam'] },
+      'off work': { gives: { load: 'off work' } },
+      'not back to work': { gives: { load: 'off work' } },
+      'not back at work': { gives: { load: 'off work' } },
+      'back at work': { gives: { load: 'back at work' } },
+      'back to work': { gives: { load: 'back at work' } },
+      'on feet all day': { gives: { load: 'on feet' } },
+      'on her feet all day': { gives: { load: 'on feet' } },
+      'on his feet all day': { gives: { load: 'on feet' } },
+    },
     slots: {
       load: words(
         {
@@ -77,13 +125,66 @@ export const BACKGROUND = [
           heavy: ['manual', 'heavy manual'],
           retired: [],
           'off work': ['sick leave', 'not working'],
+          'back at work': [],
         },
         { many: true },
       ),
+      job: words(Object.fromEntries(OCCUPATIONS.map((job) => [job, []])) as unknown as Record<Occupation, []>),
+      for: duration(),
     },
+    many: true,
     order: 15,
     technique: 'Ask about hours on the feet, lifting and safety shoes; quote the work.',
     meaning: 'Bears on time off and on the shoe; no cause of an injury is drawn from it.',
+  }),
+  entry({
+    ...told,
+    id: 'home',
+    sections: ['history', 'exam', 'plan'],
+    bare: 'incomplete',
+    word: 'home',
+    leads: {
+      'lives alone': { gives: { with: 'alone' } },
+      'lives with family': { gives: { with: 'with family' } },
+      'lives with husband': { gives: { with: 'with a partner' } },
+      'lives with wife': { gives: { with: 'with a partner' } },
+      'lives with partner': { gives: { with: 'with a partner' } },
+    },
+    slots: { with: words({ alone: [], 'with family': [], 'with a partner': [] }) },
+    order: 15.5,
+    technique: 'Ask who can help at home before an operation or a boot.',
+    meaning: 'Falls, crutches and the first nights after an operation depend on it.',
+  }),
+  entry({
+    ...told,
+    id: 'driving',
+    sections: ['history', 'exam', 'plan'],
+    bare: 'incomplete',
+    word: 'driving',
+    leads: {
+      drives: { gives: { what: 'drives' } },
+      'drives automatic': { gives: { what: 'drives an automatic' } },
+      'drives an automatic': { gives: { what: 'drives an automatic' } },
+      'drives manual': { gives: { what: 'drives a manual' } },
+      'not driving': { gives: { what: 'does not drive' } },
+      'no driving': { gives: { what: 'does not drive' } },
+      'does not drive': { gives: { what: 'does not drive' } },
+      'may drive': { gives: { what: 'may drive' } },
+      'can drive': { gives: { what: 'may drive' } },
+    },
+    slots: {
+      what: words({
+        drives: [],
+        'drives an automatic': [],
+        'drives a manual': [],
+        'does not drive': [],
+        'may drive': [],
+      }),
+      for: duration(),
+    },
+    order: 15.6,
+    technique: 'Ask which side is operated on and what gearbox the car has.',
+    meaning: 'The foot must stop the car; the local rule and the insurer decide.',
   }),
   entry({
     ...told,
@@ -113,7 +214,7 @@ export const BACKGROUND = [
     kind: 'event',
     bare: 'present',
     word: 'family-history',
-    forms: ['family history', 'family history of', 'fhx', 'fh'],
+    forms: ['family history', 'family history of', 'family hx', 'fhx', 'fh'],
     slots: {
       of: words(
         {
@@ -168,7 +269,12 @@ export const BACKGROUND = [
     bare: 'present',
     word: 'diabetes',
     forms: ['diabetic', 'dm', 'diabetes mellitus'],
-    leads: { t1dm: { gives: { type: 'type 1' } }, t2dm: { gives: { type: 'type 2' } } },
+    leads: {
+      t1dm: { gives: { type: 'type 1' } },
+      t2dm: { gives: { type: 'type 2' } },
+      dm1: { gives: { type: 'type 1' } },
+      dm2: { gives: { type: 'type 2' } },
+    },
     slots: {
       type: words({ 'type 1': [], 'type 2': [] }, { before: true }),
       treatment: words(
@@ -204,6 +310,11 @@ export const BACKGROUND = [
       'never smoker': { gives: { status: 'never' } },
       'non smoker': { gives: { status: 'non-smoker' } },
       'does not smoke': { gives: { status: 'non-smoker' } },
+      'smokes no': { gives: { status: 'non-smoker' } },
+      'smoke never': { gives: { status: 'never' } },
+      'smokes never': { gives: { status: 'never' } },
+      vapes: { gives: { status: 'vaping' } },
+      vaping: { gives: { status: 'vaping' } },
     },
     slots: {
       status: words({
@@ -211,6 +322,7 @@ export const BACKGROUND = [
         ex: ['former', 'quit', 'ex smoker'],
         current: ['smoker', 'current smoker'],
         'non-smoker': [],
+        vaping: ['vapes', 'vapes nicotine'],
       }),
       amount: number('/day', 0, 150, false),
       on: date(['since']),

@@ -20,6 +20,7 @@ export const SECTION_WORDS: Readonly<Record<string, { section: Section; strong: 
   'o/e': { section: 'exam', strong: true },
   xray: { section: 'xray', strong: true },
   'x-ray': { section: 'xray', strong: true },
+  xr: { section: 'xray', strong: true },
   radiograph: { section: 'xray', strong: true },
   us: { section: 'us', strong: false },
   ultrasound: { section: 'us', strong: true },
@@ -171,6 +172,9 @@ export const DISTANCING: readonly string[] = [
   'cancel that',
   'make that',
   'i mean',
+  'to think about',
+  'think about',
+  'thinking about',
 ];
 /** They assert and change nothing. */
 export const HARMLESS: readonly string[] = ['still', 'now', 'today', 'currently', 'again', 'continue'];
@@ -193,6 +197,14 @@ export const FILLERS: readonly string[] = [
   '&',
   'test',
   'sign',
+  'also',
+  'patient',
+  'reports',
+  'describes',
+  'seen',
+  'clinically',
+  'itself',
+  'yet',
 ];
 /** `no A, B or C` denies all three. */
 export const LIST_ENDERS: readonly string[] = ['or', 'nor'];
@@ -230,6 +242,7 @@ export const SIDES: Readonly<Record<string, 'right' | 'left' | 'both'>> = {
   lt: 'left',
   both: 'both',
   bilateral: 'both',
+  bilat: 'both',
   'both feet': 'both',
   'both sides': 'both',
   'right foot': 'right',
@@ -289,6 +302,7 @@ export const UNIT_WORDS: Readonly<Record<string, Unit>> = {
   '°c': '°C',
   ml: 'ml',
   mls: 'ml',
+  mg: 'mg',
   mmhg: 'mmHg',
   'mmol/mol': 'mmol/mol',
   'mg/l': 'mg/L',

@@ -3,7 +3,14 @@ import { entry, type Lead, words } from './entry.ts';
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
 const DECISIONS = {
-  'wants operation': ['wants surgery', 'patient wants operation', 'patient wants surgery'],
+  'wants operation': [
+    'keen for surgery',
+    'keen for operation',
+    'wants op',
+    'wants surgery',
+    'patient wants operation',
+    'patient wants surgery',
+  ],
   'declines operation': [
     'declined operation',
     'declines surgery',
@@ -14,6 +21,7 @@ const DECISIONS = {
   'prefers to wait': ['wants to wait', 'patient prefers to wait', 'patient wants to wait'],
   'transfer of care': ['care transferred'],
   'second opinion': ['wants second opinion'],
+  'prefers no operation': ['prefers non op', 'prefers non operative', 'patient prefers non operative'],
 } as const;
 const leads: Readonly<Record<string, Lead>> = Object.fromEntries(
   Object.entries(DECISIONS).flatMap(([what, others]) =>
@@ -25,6 +33,9 @@ const DIAGNOSES = {
   'plantar plate tear': ['plate tear', 'plantar plate rupture', 'plate rupture', 'plantar plate injury'],
   'mtp instability': ['mtpj instability', 'unstable mtp', 'lesser mtp instability'],
   'crossover toe': ['cross over toe'],
+  'plantar plate sprain': ['plate sprain'],
+  sesamoiditis: [],
+  'stump neuroma': ['recurrent neuroma', 'recurrent/stump neuroma'],
   metatarsalgia: ['transfer metatarsalgia'],
   'interdigital neuroma': ['neuroma', "morton's neuroma", 'morton neuroma', 'mortons neuroma'],
   'hammer toe': ['hammertoe'],

@@ -1,4 +1,5 @@
 import { date, duration, entry, words } from './entry.ts';
+import { DOSING, MEDICINES } from './medicines.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const asked = {
@@ -7,6 +8,17 @@ const asked = {
   bare: 'present',
   sections: ['history', 'exam'],
   subjects: ['patient'],
+} as const;
+
+/** An allergy may be to any drug that has a name here; without a place in the slot the drug would be read as taken. */
+const NAMED_DRUGS = {
+  ...MEDICINES,
+  aspirin: [],
+  clopidogrel: [],
+  warfarin: [],
+  heparin: [],
+  methotrexate: [],
+  sulfasalazine: [],
 } as const;
 
 /** Drugs that matter here, allergies, and what speaks against a drug or an operation. */
@@ -26,6 +38,7 @@ export const DRUGS_AND_RISKS = [
     },
     slots: {
       name: words({ warfarin: [], apixaban: [], rivaroxaban: [], edoxaban: [], dabigatran: [], heparin: ['lmwh'] }),
+      ...DOSING,
     },
     many: true,
     order: 140,
@@ -40,7 +53,7 @@ export const DRUGS_AND_RISKS = [
       aspirin: { gives: { name: 'aspirin' }, noun: true },
       clopidogrel: { gives: { name: 'clopidogrel' }, noun: true },
     },
-    slots: { name: words({ aspirin: [], clopidogrel: [] }, { many: true }) },
+    slots: { name: words({ aspirin: [], clopidogrel: [] }, { many: true }), ...DOSING },
     many: true,
     order: 141,
     technique: 'Name the drug and why it is taken.',
@@ -50,8 +63,8 @@ export const DRUGS_AND_RISKS = [
     ...asked,
     id: 'steroid-tablets',
     word: 'steroid-tablets',
-    forms: ['steroid tablets', 'oral steroid', 'oral steroids', 'prednisolone', 'prednisone'],
-    slots: { for: duration() },
+    forms: ['steroid tablets', 'oral steroid', 'oral steroids', 'prednisolone', 'prednisone', 'pred'],
+    slots: { for: duration(), ...DOSING },
     order: 142,
     technique: 'Dose by quote, and for how long.',
     meaning: 'Thin skin, slow healing, masked infection.',
@@ -73,6 +86,7 @@ export const DRUGS_AND_RISKS = [
         { methotrexate: ['mtx'], sulfasalazine: [], leflunomide: [], hydroxychloroquine: [] },
         { many: true },
       ),
+      ...DOSING,
     },
     many: true,
     order: 143,
@@ -90,7 +104,11 @@ export const DRUGS_AND_RISKS = [
       rituximab: { gives: { name: 'rituximab' }, noun: true },
       tocilizumab: { gives: { name: 'tocilizumab' }, noun: true },
     },
-    slots: { name: words({ adalimumab: [], etanercept: [], rituximab: [], tocilizumab: [] }), on: date(['from']) },
+    slots: {
+      name: words({ adalimumab: [], etanercept: [], rituximab: [], tocilizumab: [] }),
+      on: date(['from']),
+      ...DOSING,
+    },
     many: true,
     order: 144,
     technique: 'Name the drug, the interval and the last dose.',
@@ -135,6 +153,7 @@ export const DRUGS_AND_RISKS = [
           'any drug': ['drugs'],
           'anti-inflammatory': ['nsaid', 'nsaids'],
           'local anaesthetic': ['lidocaine'],
+          ...NAMED_DRUGS,
         },
         { many: true, locating: true },
       ),
@@ -177,7 +196,16 @@ export const DRUGS_AND_RISKS = [
     ...asked,
     id: 'kidney-disease',
     word: 'kidney-disease',
-    forms: ['kidney disease', 'kidney failure', 'renal failure', 'renal impairment', 'ckd', 'renal disease'],
+    forms: [
+      'kidney disease',
+      'kidney failure',
+      'renal failure',
+      'renal impairment',
+      'ckd',
+      'ckd3',
+      'ckd4',
+      'renal disease',
+    ],
     slots: {},
     order: 149,
     technique: 'Ask before any anti-inflammatory.',
@@ -199,6 +227,8 @@ export const DRUGS_AND_RISKS = [
     word: 'clot-history',
     forms: [
       'previous dvt',
+      'prev dvt',
+      'prev pe',
       'past dvt',
       'history of dvt',
       'previous pe',

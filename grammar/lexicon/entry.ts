@@ -22,6 +22,7 @@ export type SubjectKind = 'ray' | 'web' | 'foot' | 'patient';
 export type Unit =
   | 'mm'
   | 'ml'
+  | 'mg'
   | '°'
   | '%'
   | '/5'
@@ -78,6 +79,8 @@ export interface NumberSlot extends SlotBase {
   readonly max: number;
   /** A number without unit is taken to be in `unit`. */
   readonly bare: boolean;
+  /** Only from this value up, where a smaller one may be of another unit. */
+  readonly bareFrom?: number;
 }
 export interface FractionSlot extends SlotBase {
   /** `9/10`: so many of so many. */
@@ -175,4 +178,12 @@ export const clock = (): ClockSlot => ({ kind: 'clock', labels: ['at'] });
 export const pair = (): PairSlot => ({ kind: 'pair', locating: true });
 /** How much, in the clinician's word. No published cut turns millimetres or degrees into these words. */
 export const amount = () =>
-  words({ slight: ['minimal', 'trace'], mild: [], moderate: ['mod'], marked: ['severe', 'gross'] }, { before: true });
+  words(
+    {
+      slight: ['minimal', 'trace', 'slightly', 'a bit', 'a little'],
+      mild: ['mildly', 'minor'],
+      moderate: ['mod', 'moderately'],
+      marked: ['severe', 'gross', 'very', 'exquisite', 'exquisitely', 'markedly'],
+    },
+    { before: true },
+  );

@@ -1,4 +1,4 @@
-import { amount, entry, words } from './entry.ts';
+import { amount, entry, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const standing = {
@@ -21,18 +21,21 @@ export const GAIT_AND_SKIN = [
       antalgic: { gives: { kind: 'antalgic' }, noun: true },
       limp: { gives: { kind: 'limping' }, noun: true },
       limping: { gives: { kind: 'limping' }, noun: true },
+      'avoids toe off': { gives: { kind: 'short push-off' } },
+      'avoids push off': { gives: { kind: 'short push-off' } },
     },
     slots: {
       kind: words(
         {
-          normal: [],
+          normal: ['n'],
           antalgic: [],
           limping: ['limp', 'limps'],
           'lateral loading': ['on the lateral border', 'lateral border'],
-          'short push-off': ['no push-off', 'avoids push-off', 'reduced push-off'],
+          'short push-off': ['no push-off', 'avoids push-off', 'reduced push-off', 'avoids toe off', 'avoids push off'],
         },
         { many: true },
       ),
+      degree: amount(),
     },
     order: 35,
     technique: 'Barefoot, some metres, from behind and from the side.',
@@ -71,8 +74,20 @@ export const GAIT_AND_SKIN = [
       'pes planus': { gives: { height: 'flat' }, noun: true },
       'pes cavus': { gives: { height: 'high' }, noun: true },
       'cavus foot': { gives: { height: 'high' }, noun: true },
+      cavovarus: { gives: { height: 'cavovarus' }, noun: true },
+      planovalgus: { gives: { height: 'planovalgus' }, noun: true },
     },
-    slots: { height: words({ normal: [], flat: ['low', 'planus'], high: ['cavus'] }), degree: amount() },
+    slots: {
+      height: words({
+        normal: [],
+        flat: ['low', 'planus'],
+        high: ['cavus'],
+        cavovarus: [],
+        planovalgus: [],
+        unremarkable: ['ok', 'fine'],
+      }),
+      degree: amount(),
+    },
     order: 38,
     technique: 'Standing, from the medial side.',
     meaning: 'Arch and forefoot load go together; treated with it where it drives the load.',
@@ -100,6 +115,9 @@ export const GAIT_AND_SKIN = [
       ),
       degree: amount(),
       pain: words({ painful: ['tender', 'sore'], painless: ['non tender', 'nt'] }, { before: true }),
+      thickness: words({ thin: [], thick: [] }, { before: true }),
+      size: number('mm', 0, 60, false),
+      bleeding: words({ 'with haemorrhage': ['w haemorrhage', 'haemorrhagic', 'haemorrhage', 'hemorrhagic'] }),
     },
     many: true,
     order: 44,
@@ -147,6 +165,7 @@ export const GAIT_AND_SKIN = [
           fissured: ['cracked', 'fissures'],
           blistered: ['blister', 'blisters'],
           fungal: ['tinea'],
+          atrophic: ['atrophy'],
         },
         { many: true },
       ),

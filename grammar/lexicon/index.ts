@@ -1,5 +1,7 @@
 import type { Value, ValueOf } from '../values.ts';
+import { ADVICE } from './advice.ts';
 import { BACKGROUND } from './background.ts';
+import { BONE_HEALING } from './bone-healing.ts';
 import { DECISIONS_AND_DIAGNOSIS } from './decisions.ts';
 import { DRUGS_AND_RISKS } from './drugs-and-risks.ts';
 import type { Entry, Slot } from './entry.ts';
@@ -9,32 +11,39 @@ import { IMAGES_IN_DETAIL } from './images-in-detail.ts';
 import { IMAGING } from './imaging.ts';
 import { INSPECTION } from './inspection.ts';
 import { LABORATORY } from './laboratory.ts';
+import { MEDICINES_AND_ILLNESSES } from './medicines.ts';
 import { MOTION } from './motion.ts';
 import { NERVE_AND_VESSEL } from './nerve-and-vessel.ts';
-import { OPERATION, ORDERS } from './operation.ts';
+import { OPERATION, OPERATION_BESIDE, ORDERS } from './operation.ts';
 import { RAY } from './ray.ts';
 import { RECOVERY } from './recovery.ts';
 import { RED_FLAG_SIGNS } from './red-flag-signs.ts';
 import { SCORES } from './scores.ts';
+import { SURFACE_SIGNS } from './surface-signs.ts';
 import { PLAN, TREATMENT } from './treatment.ts';
 import { WEBS_AND_FOOT } from './webs-and-foot.ts';
 
 export const LEXICON = [
   ...HISTORY,
   ...TREATMENT,
+  ...ADVICE,
   ...INSPECTION,
   ...RAY,
+  ...SURFACE_SIGNS,
   ...WEBS_AND_FOOT,
   ...IMAGING,
   ...BACKGROUND,
   ...DRUGS_AND_RISKS,
+  ...MEDICINES_AND_ILLNESSES,
   ...GAIT_AND_SKIN,
   ...MOTION,
   ...NERVE_AND_VESSEL,
   ...RED_FLAG_SIGNS,
   ...LABORATORY,
   ...IMAGES_IN_DETAIL,
+  ...BONE_HEALING,
   ...OPERATION,
+  ...OPERATION_BESIDE,
   ...ORDERS,
   ...RECOVERY,
   ...SCORES,

@@ -1,4 +1,4 @@
-import { date, entry, number, words } from './entry.ts';
+import { date, entry, type Lead, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const found = {
@@ -13,6 +13,23 @@ const level = words({ normal: [], raised: ['high', 'elevated'], low: [] });
 const plain = (max: number) => number('', 0, max, true);
 const on = date(['from']);
 
+const OTHER_TESTS = {
+  haemoglobin: ['hb'],
+  creatinine: ['cr', 'creat'],
+  egfr: [],
+  albumin: ['alb'],
+  glucose: [],
+  lactate: [],
+  calcium: ['ca'],
+  'parathyroid hormone': ['pth'],
+  'thyroid function': ['tft', 'tsh'],
+  'antinuclear antibodies': ['ana'],
+  mrsa: [],
+  sodium: [],
+  potassium: [],
+  platelets: [],
+} as const;
+
 /** Laboratory values as found, and tests as ordered. */
 export const LABORATORY = [
   entry({
@@ -20,9 +37,14 @@ export const LABORATORY = [
     id: 'hba1c',
     word: 'hba1c',
     forms: ['a1c', 'glycated haemoglobin'],
-    slots: { percent: number('%', 3, 20, false), ifcc: number('mmol/mol', 9, 200, false), on },
+    slots: {
+      percent: number('%', 3, 20, false),
+      ifcc: { ...number('mmol/mol', 9, 200, true), bareFrom: 25 },
+      on,
+    },
     order: 160,
-    technique: 'With its unit, % or mmol/mol: a number without unit is not read.',
+    technique:
+      'With its unit, % or mmol/mol. Without unit only a number from 25 up is read, as mmol/mol: no percentage is so high.',
     meaning:
       'Wound infection after elective forefoot surgery rose above 7.5 % in 4,630 patients with diabetes; the clinic sets its own limit.',
     source: 'CANC17',
@@ -112,6 +134,29 @@ export const LABORATORY = [
     meaning: 'Raised fits infection; normal does not exclude it in a joint.',
   }),
   entry({
+    ...found,
+    kind: 'sign',
+    sections: ['lab'],
+    id: 'lab-other',
+    word: 'lab-other',
+    leads: Object.fromEntries(
+      Object.entries(OTHER_TESTS).flatMap(([what, others]) =>
+        [what, ...others].map((form): [string, Lead] => [form, { gives: { what }, noun: true }]),
+      ),
+    ),
+    slots: {
+      what: words(OTHER_TESTS, { locating: true }),
+      plain: plain(5000),
+      level,
+      result: words({ positive: ['pos', '+ve'] }),
+      on,
+    },
+    many: true,
+    order: 168,
+    technique: 'As the laboratory prints it.',
+    meaning: 'Kept as found; nothing is computed from it.',
+  }),
+  entry({
     ...practice,
     id: 'bloods',
     kind: 'event',
@@ -141,6 +186,9 @@ export const LABORATORY = [
           'vitamin d': ['vit d'],
           'blood count': ['fbc', 'full blood count', 'wcc', 'white cells'],
           'kidney function': ['renal function'],
+          calcium: ['ca'],
+          'parathyroid hormone': ['pth'],
+          'thyroid function': ['tft', 'tsh'],
         },
         { many: true },
       ),

@@ -1,4 +1,4 @@
-import { entry, number, words } from './entry.ts';
+import { amount, entry, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const ray = { ...practice, kind: 'measure', bare: 'incomplete', sections: ['exam'], subjects: ['ray'] } as const;
@@ -85,7 +85,9 @@ export const MOTION = [
     sections: ['exam'],
     subjects: ['foot'],
     word: 'calf-tightness',
+    leads: { 'calf not tight': { absent: true }, 'calf nil tight': { absent: true } },
     forms: [
+      'calf very tight',
       'calf tightness',
       'tight calf',
       'calf tight',
@@ -93,7 +95,7 @@ export const MOTION = [
       'gastrocnemius tightness',
       'tight gastrocnemius',
     ],
-    slots: { of: words({ gastrocnemius: [], 'whole calf': ['achilles', 'soleus too'] }) },
+    slots: { of: words({ gastrocnemius: [], 'whole calf': ['achilles', 'soleus too'] }), degree: amount() },
     order: 68.6,
     technique: 'Ankle dorsiflexion, foot in inversion, knee straight and then bent.',
     meaning: 'Raises forefoot load; stretching is part of the course.',

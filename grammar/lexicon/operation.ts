@@ -17,7 +17,7 @@ export const PROCEDURES = {
   'plate shrinkage': ['thermal shrinkage', 'radiofrequency shrinkage'],
   condylectomy: ['plantar condylectomy'],
   'hallux valgus correction': ['hv correction', 'bunion correction'],
-  'neuroma excision': ['neurectomy'],
+  'neuroma excision': ['neurectomy', 'excise neuroma', 'excision of neuroma'],
   debridement: ['washout'],
   amputation: ['toe amputation'],
 } as const;
@@ -41,8 +41,8 @@ const APPROACH = {
   plantar: ['plantar approach', 'from below', 'from the sole'],
 } as const;
 const LOAD = {
-  'non-weight-bearing': ['nwb', 'off the foot'],
-  'heel only': ['heel weight bearing', 'heel walking'],
+  'non-weight-bearing': ['nwb', 'off the foot', 'no weight'],
+  'heel only': ['heel weight bearing', 'heel walking', 'heel wb', 'heel wb only', 'heel weight bearing only'],
   'partial-weight-bearing': ['pwb'],
   'full-weight-bearing': ['fwb', 'wbat', 'weight bearing as tolerated'],
 } as const;
@@ -151,6 +151,72 @@ export const OPERATION = [
   }),
 ] as const;
 
+const ANAESTHESIA = {
+  general: ['ga', 'general anaesthetic'],
+  spinal: [],
+  sedation: [],
+  'ankle block': [],
+  'popliteal block': ['popliteal'],
+  'saphenous block': ['saphenous'],
+  local: ['local anaesthetic', 'under la'],
+} as const;
+const HALLUX = {
+  'scarf osteotomy': ['scarf'],
+  'akin osteotomy': ['akin'],
+  'chevron osteotomy': ['chevron'],
+  'lapidus fusion': ['lapidus'],
+  'lateral release': ['lat release'],
+} as const;
+
+/** Anaesthetic, what is done at the great toe beside the lesser rays, and a pin that stays. */
+export const OPERATION_BESIDE = [
+  entry({
+    ...practice,
+    id: 'anaesthesia',
+    kind: 'event',
+    bare: 'incomplete',
+    sections: ['operation', 'plan', 'exam'],
+    subjects: ['patient'],
+    word: 'anaesthesia',
+    forms: ['anaesthetic', 'anesthesia'],
+    leads: leadsOf('kind', ANAESTHESIA),
+    slots: { kind: words(ANAESTHESIA, { many: true }) },
+    many: true,
+    order: 125,
+    technique: 'General, regional by its nerve, or local.',
+    meaning: 'A block hides pain and a tight dressing for hours.',
+  }),
+  entry({
+    ...practice,
+    id: 'hallux-procedure',
+    kind: 'procedure',
+    bare: 'incomplete',
+    sections: ['operation', 'plan'],
+    subjects: ['foot'],
+    word: 'hallux-procedure',
+    leads: leadsOf('what', HALLUX),
+    slots: { what: words(HALLUX) },
+    many: true,
+    order: 129,
+    technique: 'Name each step at the great toe; it never takes a lesser ray.',
+    meaning: 'Done beside the lesser ray where the great toe crowds it.',
+  }),
+  entry({
+    ...practice,
+    id: 'pin-in-place',
+    kind: 'event',
+    bare: 'present',
+    sections: ['exam'],
+    subjects: ['ray', 'foot'],
+    word: 'pin-in-place',
+    forms: ['pin in situ', 'pin in place', 'pin still in', 'wire in situ', 'wire still in', 'k-wire in situ'],
+    slots: {},
+    order: 53.8,
+    technique: 'Seen today; with the week in which it is due out.',
+    meaning: 'No passive motion and no ordinary shoe while a pin crosses the joint.',
+  }),
+] as const;
+
 /** The orders of an operation note, which win over any local protocol, and what a later plan changes of them. */
 export const ORDERS = [
   entry({
@@ -177,7 +243,18 @@ export const ORDERS = [
     sections: ['exam', 'operation', 'plan'],
     subjects: ['ray', 'foot', 'patient'],
     word: 'pin-out',
-    forms: ['pin removal', 'pin removed', 'remove pin', 'k-wire out', 'k-wire removed', 'k-wire removal'],
+    forms: [
+      'pin removal',
+      'pin removed',
+      'pins out',
+      'remove pin',
+      'k-wire out',
+      'k-wire removed',
+      'k-wire removal',
+      'wire out',
+      'wires out',
+      'wire removed',
+    ],
     slots: { at: duration(['at', 'in', 'after']), on: date(['on']) },
     order: 141,
     technique: 'In the note of the operation and in a plan it is ordered, in an exam it has been done.',

@@ -131,6 +131,7 @@ export const RAY = [
     forms: ['dislocation'],
     slots: {
       reducibility: words({ reducible: ['reduces'], irreducible: ['not reducible'] }),
+      direction: words({ dorsal: ['dorsally'], dorsomedial: ['dorsomedially'], plantar: [] }, { before: true }),
       age: words({ acute: ['fresh', 'new'], chronic: ['old', 'longstanding'] }, { before: true }),
       for: duration(),
       on: date(),
@@ -147,11 +148,16 @@ export const RAY = [
     ...ray,
     word: 'paper',
     forms: ['paper test', 'paper pull out', 'purchase', 'toe purchase'],
+    leads: {
+      'no purchase': { gives: { result: 'no purchase' } },
+      'no toe purchase': { gives: { result: 'no purchase' } },
+    },
     slots: {
       result: words({
         holds: ['held', 'normal', 'intact', 'ok', 'good'],
         weak: ['reduced', 'weakly'],
         'pulls-out': ['pulls out', 'pulled out', 'lost', 'fails', 'slips'],
+        'no purchase': [],
       }),
     },
     order: 66,
@@ -169,7 +175,12 @@ export const RAY = [
     bare: 'incomplete',
     word: 'pip',
     forms: ['pip joint', 'pipj'],
-    slots: { rigidity: words({ flexible: ['supple', 'correctable'], 'semi-rigid': [], fixed: ['rigid', 'stiff'] }) },
+    slots: {
+      rigidity: words(
+        { flexible: ['supple', 'correctable'], 'semi-rigid': [], fixed: ['rigid', 'stiff'], fused: [] },
+        { before: true },
+      ),
+    },
     order: 67,
     technique: 'Straighten the PIP joint with the ankle plantarflexed.',
     meaning: 'A fixed PIP joint alone is never stage 4.',
@@ -181,9 +192,10 @@ export const RAY = [
     kind: 'measure',
     bare: 'incomplete',
     word: 'mtp',
-    forms: ['mtp joint', 'mtpj'],
+    forms: ['mtp joint', 'mtpj', 'mtps', 'mtpjs'],
     slots: {
       rigidity: words({ flexible: ['supple', 'correctable'], 'semi-rigid': [], fixed: ['rigid', 'stiff'] }),
+      stability: words({ stable: [], unstable: [] }),
     },
     order: 68,
     technique: 'Bring the proximal phalanx into line with the metatarsal.',
@@ -211,7 +223,7 @@ export const RAY = [
     id: 'unremarkable',
     kind: 'sign',
     bare: 'present',
-    sections: ['exam', 'stand', 'xray', 'us', 'mri'],
+    sections: ['exam', 'stand', 'xray', 'us', 'mri', 'ct'],
     subjects: ['ray', 'web', 'foot'],
     word: 'unremarkable',
     forms: ['ok', 'quiet', 'nad', 'fine'],

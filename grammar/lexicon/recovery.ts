@@ -34,7 +34,12 @@ export const RECOVERY = [
     word: 'sutures',
     forms: ['stitches'],
     slots: {
-      state: words({ removed: ['out'], 'in place': ['in situ'], absorbable: ['dissolvable'] }),
+      state: words({
+        removed: ['out'],
+        'alternate removed': ['alt out', 'alternate out', 'alternate sutures out'],
+        'in place': ['in situ'],
+        absorbable: ['dissolvable'],
+      }),
       at: duration(['at', 'in', 'after']),
       on: date(['on']),
     },
@@ -52,7 +57,7 @@ export const RECOVERY = [
     sections: ['exam'],
     subjects: ['ray', 'foot'],
     word: 'pin-site',
-    forms: ['pin track', 'pin tract', 'k-wire site'],
+    forms: ['pin track', 'pin tract', 'k-wire site', 'wire site', 'pin sites'],
     slots: {
       state: words(
         {

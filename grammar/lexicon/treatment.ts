@@ -1,9 +1,11 @@
-import { date, duration, entry, number, words } from './entry.ts';
+import { date, duration, entry, type Lead, number, words } from './entry.ts';
+import { DOSING } from './medicines.ts';
 import { PROCEDURES } from './operation.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
-const course = {
+/** How a measure went: the time, how well it was kept, what it changed, when and why it ended. */
+export const COURSE = {
   for: duration(),
   on: date(),
   kept: words({ 'well kept': ['daily', 'kept'], 'poorly kept': ['irregular', 'intermittent', 'not kept'] }),
@@ -42,7 +44,12 @@ export const TREATMENT = [
     subjects: ['ray', 'foot', 'patient'],
     word: 'tape',
     forms: ['taping', 'strapping', 'toe tape', 'sling tape'],
-    slots: course,
+    leads: {
+      'buddy tape': { gives: { kind: 'buddy' }, noun: true },
+      'buddy taping': { gives: { kind: 'buddy' }, noun: true },
+      'buddy strapping': { gives: { kind: 'buddy' }, noun: true },
+    },
+    slots: { ...COURSE, kind: words({ buddy: [], plantarflexed: ['pf', 'in plantarflexion'] }) },
     order: 110,
     technique: 'Hold the proximal phalanx plantarflexed with a sling of tape, renewed as the skin allows.',
     meaning:
@@ -56,7 +63,13 @@ export const TREATMENT = [
     subjects: ['ray', 'foot', 'patient'],
     word: 'met-pad',
     forms: ['pad', 'pads', 'met pads', 'metatarsal pad', 'metatarsal pads', 'met dome', 'metatarsal dome', 'dome pads'],
-    slots: course,
+    leads: {
+      "dancer's pad": { gives: { kind: "dancer's pad" }, noun: true },
+      'dancers pad': { gives: { kind: "dancer's pad" }, noun: true },
+      'gel pad': { gives: { kind: 'gel pad' }, noun: true },
+      'gel pads': { gives: { kind: 'gel pad' }, noun: true },
+    },
+    slots: { ...COURSE, kind: words({ "dancer's pad": [], 'gel pad': [] }) },
     order: 111,
     technique: 'Place the pad near the metatarsal heads; published positions disagree, so judge by relief.',
     meaning:
@@ -69,19 +82,28 @@ export const TREATMENT = [
     word: 'stiff-insert',
     forms: [
       'insert',
-      'insole',
-      'insoles',
       'stiff insole',
       'stiff sole',
       'stiff soled shoe',
       'carbon plate',
       'carbon insert',
       'carbon insole',
-      'rocker',
-      'rocker sole',
       'stiff shoe',
     ],
-    slots: course,
+    leads: {
+      insole: { gives: { kind: 'insole' }, noun: true },
+      insoles: { gives: { kind: 'insole' }, noun: true },
+      'total contact insole': { gives: { kind: 'total contact insole' }, noun: true },
+      tci: { gives: { kind: 'total contact insole' }, noun: true },
+      rocker: { gives: { kind: 'rocker sole' }, noun: true },
+      'rocker sole': { gives: { kind: 'rocker sole' }, noun: true },
+      'met bar': { gives: { kind: 'metatarsal bar' }, noun: true },
+      'metatarsal bar': { gives: { kind: 'metatarsal bar' }, noun: true },
+    },
+    slots: {
+      ...COURSE,
+      kind: words({ insole: [], 'total contact insole': [], 'rocker sole': [], 'metatarsal bar': [] }),
+    },
     order: 112,
     technique: 'A stiff plate or sole that limits extension of the MTP joints.',
     meaning: 'Rests the plate during push-off.',
@@ -92,8 +114,8 @@ export const TREATMENT = [
     id: 'boot',
     subjects: ['foot', 'patient'],
     word: 'boot',
-    forms: ['walker', 'walking boot', 'walker boot'],
-    slots: course,
+    forms: ['walker', 'walking boot', 'walker boot', 'air boot'],
+    slots: COURSE,
     order: 113,
     technique: 'A walking boot, heel height matched on the other side.',
     meaning: 'Off-loads the forefoot; think of falls and of a clot before prescribing it.',
@@ -104,8 +126,16 @@ export const TREATMENT = [
     id: 'postop-shoe',
     subjects: ['foot', 'patient'],
     word: 'postop-shoe',
-    forms: ['post op shoe', 'surgical shoe', 'heel wedge shoe', 'offloading shoe'],
-    slots: course,
+    forms: [
+      'post op shoe',
+      'surgical shoe',
+      'heel wedge shoe',
+      'wedge shoe',
+      'heel wb shoe',
+      'heel shoe',
+      'offloading shoe',
+    ],
+    slots: COURSE,
     order: 113,
     technique: 'A flat or heel-wedge shoe with a stiff sole.',
     meaning: 'Keeps the load off the forefoot while it heals; the note of the operation says for how long.',
@@ -117,8 +147,8 @@ export const TREATMENT = [
     mark: 'read',
     subjects: ['patient'],
     word: 'anti-inflammatory',
-    forms: ['anti inflammatories', 'nsaid', 'nsaids', 'ibuprofen', 'naproxen'],
-    slots: course,
+    forms: ['anti inflammatories', 'nsaid', 'nsaids', 'ibuprofen', 'naproxen', 'diclofenac', 'etoricoxib', 'celecoxib'],
+    slots: { ...COURSE, ...DOSING },
     order: 114,
     technique: 'Ask every risk first: ulcer or bleed, kidney, heart, anticoagulant, pregnancy, allergy.',
     meaning: 'Eases pain for a time; does not stop deformity (LILUI24).',
@@ -137,7 +167,7 @@ export const TREATMENT = [
       'corticosteroid',
     ],
     slots: {
-      ...course,
+      ...COURSE,
       count: number('', 1, 20, false, { labels: ['count', 'times'] }),
       guidance: words(
         {
@@ -154,6 +184,9 @@ export const TREATMENT = [
         dexamethasone: [],
         hydrocortisone: [],
       }),
+      dose: number('mg', 0, 500, false),
+      beside: words({ 'local anaesthetic': ['la'] }),
+      by: words({ 'the general practitioner': ['gp', 'by gp'], elsewhere: [] }),
     },
     order: 115,
     technique: 'Name the place: which web space or which joint, and the date.',
@@ -162,6 +195,15 @@ export const TREATMENT = [
     mark: 'from memory, to be verified',
   }),
 ] as const;
+
+/** In a plan the name of a procedure plans it; washout and debridement may be of a wound or a callus. */
+const PLANNED: Readonly<Record<string, Lead>> = Object.fromEntries(
+  Object.entries(PROCEDURES)
+    .filter(([procedure]) => procedure !== 'debridement')
+    .flatMap(([procedure, others]) =>
+      [procedure, ...others].map((form) => [form, { gives: { procedure }, noun: true }] as const),
+    ),
+);
 
 export const PLAN = [
   entry({
@@ -172,8 +214,9 @@ export const PLAN = [
     sections: ['plan'],
     subjects: ['patient'],
     word: 'review',
-    forms: ['rv', 'f/u', 'follow up', 'see again'],
-    slots: { in: duration(['in', 'after']), on: date(['on']) },
+    forms: ['rv', 'f/u', 'follow up', 'see again', 'see'],
+    leads: { sos: { gives: { when: 'if needed' } } },
+    slots: { in: duration(['in', 'after']), on: date(['on']), when: words({ 'if needed': ['sos', 'prn'] }) },
     order: 120,
     technique: 'State when; the interval counts from the visit.',
     meaning: 'Six to eight weeks is the usual time to judge a course without operation.',
@@ -194,13 +237,25 @@ export const PLAN = [
       xray: { gives: { by: 'xray' }, noun: true },
       'x-ray': { gives: { by: 'xray' }, noun: true },
       film: { gives: { by: 'xray' }, noun: true },
+      ...Object.fromEntries(
+        ['xr', 'wb film', 'wb xray', 'wb xr', 'repeat xray', 'repeat xr', 'repeat film'].map((form): [string, Lead] => [
+          form,
+          { gives: { by: 'xray' }, noun: true },
+        ]),
+      ),
+      'repeat mri': { gives: { by: 'mri' }, noun: true },
+      'repeat us': { gives: { by: 'us' }, noun: true },
+      ct: { gives: { by: 'ct' }, noun: true },
+      'wb ct': { gives: { by: 'ct' }, noun: true },
     },
     slots: {
       by: words({
-        xray: ['x-ray', 'film', 'radiograph', 'wb film'],
+        xray: ['x-ray', 'xr', 'film', 'radiograph', 'wb film'],
         us: ['ultrasound', 'dynamic ultrasound'],
         mri: [],
+        ct: [],
       }),
+      in: duration(['in', 'at']),
     },
     many: true,
     order: 121,
@@ -218,7 +273,8 @@ export const PLAN = [
     sections: ['plan'],
     subjects: ['ray', 'web', 'foot'],
     word: 'operation',
-    forms: ['surgery', 'theatre'],
+    forms: ['surgery', 'theatre', 'op'],
+    leads: PLANNED,
     slots: {
       procedure: words(PROCEDURES, { many: true }),
       on: date(['on']),

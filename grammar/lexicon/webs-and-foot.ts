@@ -12,8 +12,17 @@ export const WEBS_AND_FOOT = [
     sections: ['exam'],
     subjects: ['web'],
     word: 'click',
-    forms: ['web click', 'mulder'],
-    slots: { pain: words({ painful: ['sore'], painless: [] }) },
+    forms: [
+      'web click',
+      'mulder',
+      'mulders',
+      "mulder's",
+      'mulder click',
+      "mulder's click",
+      'mulder sign',
+      "mulder's sign",
+    ],
+    slots: { pain: words({ painful: ['sore', 'repro pain', 'reproduces pain', 'with pain'], painless: [] }) },
     order: 80,
     technique: 'Squeeze the metatarsal heads together while pressing the space from the sole.',
     meaning:
@@ -47,8 +56,19 @@ export const WEBS_AND_FOOT = [
     sections: ['exam', 'history'],
     subjects: ['web'],
     word: 'numbness',
-    forms: ['numb', 'tingling'],
-    slots: { degree: amount() },
+    forms: ['numb', 'tingling', 'numb patch'],
+    slots: {
+      degree: amount(),
+      place: words(
+        {
+          dorsal: ['dorsally'],
+          plantar: [],
+          tip: ['toe tip'],
+          'facing sides': ['adjacent sides', 'the facing sides'],
+        },
+        { locating: true, before: true, many: true },
+      ),
+    },
     order: 82,
     technique: 'Light touch of the facing sides of the two toes of the space.',
     meaning: 'Points to the interdigital nerve.',
@@ -98,7 +118,7 @@ export const WEBS_AND_FOOT = [
     forms: ['dorsalis pedis'],
     slots: {
       grade: grade('pulse', 4),
-      felt: words({ palpable: ['felt', 'palp', 'present', 'normal'], weak: ['reduced'] }),
+      felt: words({ palpable: ['felt', 'palp', 'present', 'normal', 'good', 'ok'], weak: ['reduced'] }),
     },
     order: 91,
     technique: 'Palpate lateral to the long extensor of the great toe.',
@@ -115,7 +135,7 @@ export const WEBS_AND_FOOT = [
     forms: ['posterior tibial'],
     slots: {
       grade: grade('pulse', 4),
-      felt: words({ palpable: ['felt', 'palp', 'present', 'normal'], weak: ['reduced'] }),
+      felt: words({ palpable: ['felt', 'palp', 'present', 'normal', 'good', 'ok'], weak: ['reduced'] }),
     },
     order: 92,
     technique: 'Palpate behind the medial malleolus.',
@@ -132,7 +152,7 @@ export const WEBS_AND_FOOT = [
     forms: ['foot pulses', 'pedal pulses'],
     slots: {
       grade: grade('pulse', 4),
-      felt: words({ palpable: ['felt', 'palp', 'present', 'normal'], weak: ['reduced'] }),
+      felt: words({ palpable: ['felt', 'palp', 'present', 'normal', 'good', 'ok'], weak: ['reduced'] }),
     },
     order: 93,
     technique: 'Dorsalis pedis and posterior tibial, both feet.',

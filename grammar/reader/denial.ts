@@ -19,6 +19,7 @@ export function deny(elements: readonly Element[]): void {
   const list = new DeniedList(elements);
   let leading = true;
   let held: Cause | undefined;
+  let allergic: Draft | undefined;
   for (const element of elements) {
     if (element.is === 'break') leading = true;
     else if (element.is === 'list end') list.closed = true;
@@ -33,6 +34,10 @@ export function deny(elements: readonly Element[]): void {
       leading = false;
       if (held) addOnce(element.draft, held);
       list.take(element.draft);
+      if (held === undefined && isAllergy(element.draft)) allergic = element.draft;
+      else if (allergic && isNamedDrug(element.draft))
+        addOnce(element.draft, { ...reach(allergic), why: 'either neighbour' });
+      else allergic = undefined;
       // `family history gout, diabetes`: the rest of the statement may still be of the family.
       const { word } = element.draft;
       if (element.draft.id === 'family-history')
@@ -41,6 +46,18 @@ export function deny(elements: readonly Element[]): void {
   }
   list.settle();
 }
+
+/** `allergic to codeine, aspirin`: a drug named after a comma may still be of the allergy; `meds aspirin` is not. */
+const isAllergy = ({ id, status }: Draft): boolean => id === 'allergy' && status !== 'absent';
+const isNamedDrug = ({ id, led }: Draft): boolean => led !== undefined && DRUGS.includes(id);
+const DRUGS: readonly string[] = [
+  'medicine',
+  'anticoagulant',
+  'antiplatelet',
+  'antirheumatic',
+  'biologic',
+  'bisphosphonate',
+];
 
 /** The bare findings after a denial, until it is known whether an `or` closes the list. */
 class DeniedList {

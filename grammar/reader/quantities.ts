@@ -52,6 +52,7 @@ export function quantityAt(items: readonly Item[], start: number): Quantity | un
 }
 
 const A_DAY: readonly string[] = ['a', 'per', '/'];
+const DAY: readonly string[] = ['day', 'd'];
 const COUNTED: readonly string[] = ['cigarettes', 'cigs', 'cigarette'];
 /** `20 a day`, `20 cigarettes per day`, `20/day`. */
 function perDay(items: readonly Item[], start: number): Quantity | undefined {
@@ -63,7 +64,7 @@ function perDay(items: readonly Item[], start: number): Quantity | undefined {
   };
   const joiner = COUNTED.includes(wordAt(start + 1)) ? start + 2 : start + 1;
   const last = items[joiner + 1];
-  if (!A_DAY.includes(wordAt(joiner)) || wordAt(joiner + 1) !== 'day' || !last) return undefined;
+  if (!A_DAY.includes(wordAt(joiner)) || !DAY.includes(wordAt(joiner + 1)) || !last) return undefined;
   return {
     low: item.low,
     high: item.high,
@@ -128,7 +129,10 @@ const isYear = (q: Quantity): boolean =>
   Number.isInteger(q.low) && q.low >= 1900 && q.low <= 2100 && !q.range && !q.plus && !q.unit && !q.bound;
 
 const fitsUnit = (q: Quantity, shape: NumberSlot): boolean =>
-  !q.plus && (q.unit === undefined ? shape.bare || shape.unit === '' : q.unit === shape.unit);
+  !q.plus &&
+  (q.unit === undefined
+    ? (shape.bare || shape.unit === '') && q.low >= (shape.bareFrom ?? Number.NEGATIVE_INFINITY)
+    : q.unit === shape.unit);
 
 function measured(q: Quantity, shape: NumberSlot): { value: Value; cause?: CauseKind } {
   const bound = q.bound ? { bound: q.bound } : {};

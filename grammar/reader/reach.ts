@@ -204,7 +204,7 @@ function loneSubjects(segment: readonly Element[], before: Draft | undefined): C
     const cause: Cause = { why: 'subject without finding', text: '', start, end };
     const left = near[i]?.left ?? (i === 0 ? before : undefined);
     for (const draft of [left, right]) draft?.causes.push(cause);
-    if (left && !next) trailing = cause;
+    if (left && !right) trailing = cause;
   });
   return trailing;
 }

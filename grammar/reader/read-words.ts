@@ -53,7 +53,8 @@ const takeValue: Taker = (binder, { form, next }, index) => {
   binder.roles[binder.roles.length - 1] = { ...(binder.roles.at(-1) as Role), canonical: claim.value };
   return true;
 };
-const denies = ({ parts: [first] }: Match['form']): boolean => first === 'no' || first === 'without';
+const denies = ({ parts: [first = ''] }: Match['form']): boolean => DENIES.includes(first);
+const DENIES: readonly string[] = ['no', 'without', 'avoid', 'stop'];
 /** `swollen mild tender`: the adjective could belong to either neighbour. */
 function eitherNeighbour(binder: Binder, form: Match['form'], next: number): 'either neighbour' | undefined {
   const after = binder.findingAt(next);

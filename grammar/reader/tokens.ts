@@ -21,7 +21,9 @@ export const Ordinal = shape('Ordinal', /[1-9](?:st|nd|rd|th)(?![A-Za-z0-9])/i, 
 export const SidedRay = shape('SidedRay', /[RrLl][1-5](?![A-Za-z0-9])/, [...'RrLl']);
 export const NumberShape = shape('Number', /\d+(?:\.\d+)?/, digits);
 /** Words with a digit in them: laboratory values and types of diabetes. */
-export const CodedWord = shape('CodedWord', /(?:hba1c|a1c|t[12]dm|type[ -][12])(?![\w.])/i, [...'HhAaTt']);
+export const CodedWord = shape('CodedWord', /(?:hba1c|a1c|t[12]dm|dm[12]|ckd[34]|type[ -][12])(?![\w.])/i, [
+  ...'HhAaTtDdCc',
+]);
 export const Word = shape('Word', /[A-Za-z\u00c0-\u024f]+(?:[-'’/][A-Za-z\u00c0-\u024f]+)*/);
 export const Arrow = shape('Arrow', /->|→/, ['-', '→']);
 export const SignWord = shape('SignWord', /[+-]ve(?![A-Za-z])|\+\/-/i, ['+', '-']);

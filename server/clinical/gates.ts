@@ -178,7 +178,10 @@ const painOf = (visit: VisitFacts, side: Side, ray: Ray): Answer<'pain'>[] => [
   ask(visit.facts, 'pain', { side, whole: true }),
 ];
 const isDenied = (answer: Answer<'pain'>): boolean =>
-  answer.is === 'stated' && answer.fact.status === 'absent' && !answer.fact.values.place;
+  answer.is === 'stated' &&
+  answer.fact.status === 'absent' &&
+  !answer.fact.values.place &&
+  !answer.fact.values.character;
 
 /** The lesser rays of each side about which the visit states anything. */
 export function statedRays(visit: VisitFacts): { side: Side; ray: Ray }[] {

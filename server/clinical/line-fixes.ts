@@ -44,7 +44,23 @@ function wholeLine(line: LineSyntax, at: number, { verbatim, facts }: VisitFacts
   // A run that holds a clear finding, or the ray of one, would take it with it.
   const holdsFact = ({ start, end }: Place) =>
     read.some((each) => [each, each.subject].some((part) => part && start <= part.start && part.end <= end));
-  const runs = verbatim.filter(({ place, quote }) => place.line === at && !quote && !holdsFact(place));
+  // So would a run that opens the section of one (`pain 5 sport. no night pain`).
+  const opensFor = ({ start, end }: Place) => {
+    const opened = line.statements.find((each) => start <= each.start && each.start < end);
+    return (
+      opened !== undefined &&
+      read.some(
+        (each) =>
+          each.start > end &&
+          each.section !== 'exam' &&
+          each.section === opened.section &&
+          !line.roles.some(({ kind, start: from }) => kind === 'keyword' && end <= from && from < each.start),
+      )
+    );
+  };
+  const runs = verbatim.filter(
+    ({ place, quote }) => place.line === at && !quote && !holdsFact(place) && !opensFor(place),
+  );
   if (runs.length === 0) return read.length > 0 ? [] : keepAsHistory(line, at);
   const quote: Fix = {
     title: "Keep what isn't understood on this line as quoted remarks",

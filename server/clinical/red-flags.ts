@@ -92,6 +92,9 @@ function infection(view: FlagView): Found {
   const pins = near(clearFacts(facts, 'pin-site'));
   const tracks = pins.filter(({ values }) => isInfected(values.state?.words));
   if (tracks.length > 0) return found(tracks, 'the pin site shows pus or spreading redness');
+  const signsSeen = near(clearFacts(facts, 'infection-sign'));
+  const signs = signsSeen.filter(({ values }) => values.what?.words.some((word) => word !== 'discharge'));
+  if (signs.length > 0) return found(signs, 'pus, cellulitis or spreading redness');
   const said = near(clearFacts(facts, 'complication'));
   const named = said.filter(({ values }) => values.what?.words.includes('infection'));
   if (named.length > 0) return found(named, 'the clinician states an infection');
@@ -112,6 +115,9 @@ function infection(view: FlagView): Found {
     ...said.filter(({ values }) => values.what?.words.includes('wound breakdown')),
   ];
   if (broken.length > 0 && fever.length > 0) return found([...broken, ...fever], 'an open wound with fever');
+  const wet: AnyFact[] = [...wounds.filter(({ values }) => values.state?.words.includes('discharging')), ...signsSeen];
+  if (wet.length > 0 && heat.length + fever.length > 0)
+    return found([...wet, ...heat, ...fever], 'a discharging wound with fever, heat or redness');
   return broken.length > 0 && heat.length > 0
     ? found([...broken, ...heat], 'an open wound that is hot or red')
     : undefined;

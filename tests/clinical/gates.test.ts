@@ -164,6 +164,11 @@ describe('a red flag', () => {
   it.each([
     ['infection', '2nd hot, tender plate, drawer 2\nfever'],
     ['a wound with pus', `${TWO}\nwound pus`],
+    ['pus that is named by itself', `${TWO}\npus`],
+    ['cellulitis', '2nd cellulitis, tender plate, drawer 2'],
+    ['tracking redness', `${TWO}\ntracking`],
+    ['a discharge with fever', `${TWO}\nwound discharge\nfever`],
+    ['a discharging wound that is hot', `${TWO}\nwound discharging\n2nd hot`],
     ['a toe without blood', '2nd colour white, tender plate, drawer 2'],
     ['an acute dislocation', '2nd dislocated acute, tender plate'],
     ['a hot foot without feeling', '2nd hot, swelling, drawer 2\nsense reduced'],
@@ -177,6 +182,8 @@ describe('a red flag', () => {
     ['heat without fever', '2nd hot, tender plate, drawer 2'],
     ['fever without a hot joint', `${TWO}\nfever`],
     ['fever denied', '2nd hot, tender plate, drawer 2\nno fever'],
+    ['pus denied', `${TWO}\nno pus seen, no cellulitis`],
+    ['a discharge by itself', `${TWO}\nwound discharge`],
     ['a pink toe', '2nd colour pink, tender plate, drawer 2'],
     ['a hot neighbour', '2nd tender plate, drawer 2\n4th hot\nfever'],
   ])('%s closes nothing', (_, note) => {

@@ -11,13 +11,14 @@ import { DRAWER_SCALES } from '../../grammar/values.ts';
 
 const onDisk = (path: string): string | undefined => (existsSync(path) ? readFileSync(path, 'utf8') : undefined);
 
+const all = outputs();
+
 describe('generated files', () => {
-  test.each(outputs())('$path is what the lexicon gives; else run npm run generate', ({ path, text }) => {
+  test.each(all)('$path is what the lexicon gives; else run npm run generate', ({ path, text }) => {
     expect(onDisk(path)).toBe(text);
   });
 
   test('a changed or a missing file is stale', () => {
-    const all = outputs();
     expect(staleOutputs(all, () => undefined)).toEqual(all);
     expect(staleOutputs(all, (path) => `${all.find((each) => each.path === path)?.text}\n`)).toEqual(all);
     expect(staleOutputs(all, (path) => all.find((each) => each.path === path)?.text)).toEqual([]);
@@ -25,7 +26,7 @@ describe('generated files', () => {
 });
 
 describe('the reference of the language', () => {
-  const text = outputs().find(({ path }) => path === 'grammar/LANGUAGE.md')?.text ?? '';
+  const text = all.find(({ path }) => path === 'grammar/LANGUAGE.md')?.text ?? '';
   const headings = [...text.matchAll(/^#+ (.*)$/gm)].map(([, heading = '']) => heading);
   const slugs = headings.map((heading) =>
     heading

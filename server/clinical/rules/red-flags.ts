@@ -28,6 +28,7 @@ export const redFlagFirst = defineRule({
     'redness',
     'fever',
     'wound',
+    'infection-sign',
     'perfusion',
     'sensation',
     'swelling',

@@ -1,4 +1,6 @@
-import { commas, did, type OwnPhrase, spaced, type TherePhrase, was } from './phrase.ts';
+import { OCCUPATIONS } from '../../../grammar/lexicon/background.ts';
+import type { Section } from '../../../grammar/lexicon/entry.ts';
+import { commas, did, type OwnPhrase, type Predicate, type Said, spaced, type TherePhrase, was } from './phrase.ts';
 
 const AT = { ray: 'at', web: 'in', foot: 'in' } as const;
 const forTime = (time: string | undefined): string | undefined => time && `for ${time}`;
@@ -9,7 +11,16 @@ const course: OwnPhrase<'course'> = {
   preposition: AT,
   by: 'asked about',
   topic: 'course',
-  wording: { direction: { better: 'better', worse: 'worse', steady: 'unchanged', fluctuating: 'up and down' } },
+  wording: {
+    direction: {
+      better: 'better',
+      worse: 'worse',
+      steady: 'unchanged',
+      'no worse': 'no worse',
+      'no better': 'no better',
+      fluctuating: 'up and down',
+    },
+  },
   present: ({ direction, for: time, on }) => was(commas(direction ?? 'given as written', forTime(time), on)),
   absent: ({ direction, for: time, on }) => was(commas(spaced('not', direction ?? 'given'), forTime(time), on)),
 };
@@ -23,6 +34,7 @@ const activity: OwnPhrase<'activity'> = {
       running: 'running',
       walking: 'walking',
       dancing: 'dancing',
+      football: 'football',
       cycling: 'cycling',
       swimming: 'swimming',
       sport: 'sport',
@@ -33,6 +45,13 @@ const activity: OwnPhrase<'activity'> = {
   absent: ({ what }) => was(what ? `recorded as not ${what}` : 'recorded as none'),
 };
 
+/** In a plan it is advice, elsewhere it is told. */
+const workText = ({ load, job, for: time }: Said<'work'>, section: Section, not: boolean): Predicate => {
+  const what = commas(job, load) || undefined;
+  const verb = section === 'plan' ? 'planned' : 'recorded';
+  const rest = spaced(what ? `${verb} as` : verb, not ? (what ? 'not' : 'as none') : undefined, what, forTime(time));
+  return section === 'plan' ? { verb: 'is', rest } : was(rest);
+};
 const work: OwnPhrase<'work'> = {
   shape: 'own',
   name: 'work',
@@ -44,10 +63,41 @@ const work: OwnPhrase<'work'> = {
       heavy: 'heavy',
       retired: 'retired',
       'off work': 'off work',
+      'back at work': 'back at work',
+    },
+    job: Object.fromEntries(OCCUPATIONS.map((job) => [job, job])) as Readonly<
+      Record<(typeof OCCUPATIONS)[number], string>
+    >,
+  },
+  present: (said, section) => workText(said, section, false),
+  absent: (said, section) => workText(said, section, true),
+};
+
+const home: OwnPhrase<'home'> = {
+  shape: 'own',
+  name: 'the home',
+  by: 'asked about',
+  wording: {
+    with: { alone: 'living alone', 'with family': 'living with family', 'with a partner': 'living with a partner' },
+  },
+  present: ({ with: who }) => was(who ? `recorded as ${who}` : 'recorded'),
+  absent: ({ with: who }) => was(who ? `recorded as not ${who}` : 'recorded as none'),
+};
+const driving: OwnPhrase<'driving'> = {
+  shape: 'own',
+  name: 'driving',
+  by: 'asked about',
+  wording: {
+    what: {
+      drives: 'done',
+      'drives an automatic': 'done in an automatic car',
+      'drives a manual': 'done in a manual car',
+      'does not drive': 'not done',
+      'may drive': 'allowed',
     },
   },
-  present: ({ load }) => was(load ? `recorded as ${load}` : 'recorded'),
-  absent: ({ load }) => was(load ? `recorded as not ${load}` : 'recorded as none'),
+  present: ({ what, for: time }) => was(spaced(what ?? 'recorded', forTime(time))),
+  absent: ({ what, for: time }) => was(spaced('recorded as', what ? `not ${what}` : 'none', forTime(time))),
 };
 
 const goal: OwnPhrase<'goal'> = {
@@ -116,7 +166,7 @@ const smoking: OwnPhrase<'smoking'> = {
   name: 'smoking',
   by: 'asked about',
   wording: {
-    status: { never: 'never', ex: 'former', current: 'current', 'non-smoker': 'none at present' },
+    status: { never: 'never', ex: 'former', current: 'current', 'non-smoker': 'none at present', vaping: 'vaping' },
   },
   present: ({ status, amount, on }) => was(commas(status ? `recorded as ${status}` : 'recorded', amount, on)),
   absent: ({ status, amount, on }) => was(commas('denied', status, amount, on)),
@@ -157,6 +207,8 @@ export const BACKGROUND_PHRASES = {
   course,
   activity,
   work,
+  home,
+  driving,
   goal,
   constraint,
   'family-history': family,

@@ -17,6 +17,9 @@ const DIAGNOSES = {
   bursitis: 'bursitis',
   'inflammatory arthritis': 'inflammatory arthritis',
   osteoarthritis: 'osteoarthritis',
+  'plantar plate sprain': 'plantar plate sprain',
+  sesamoiditis: 'sesamoiditis',
+  'stump neuroma': 'stump neuroma',
   gout: 'gout',
   'fat pad atrophy': 'fat pad atrophy',
 } as const;
@@ -43,6 +46,7 @@ const decision: OwnPhrase<'decision'> = {
       'prefers to wait': 'to wait',
       'transfer of care': 'to transfer the care',
       'second opinion': 'to hear a second opinion',
+      'prefers no operation': 'for treatment without operation',
     },
   },
   present: ({ what }) => was(what ?? 'given as written'),

@@ -1,13 +1,21 @@
-import { commas, type OwnPhrase, type Said, spaced, type TherePhrase, was } from './phrase.ts';
+import { MEDICINES } from '../../../grammar/lexicon/medicines.ts';
+import { asNamed, commas, OFTEN, type OwnPhrase, type Said, spaced, type TherePhrase, was } from './phrase.ts';
 
 type Drug = 'anticoagulant' | 'antiplatelet' | 'antirheumatic' | 'biologic' | 'bisphosphonate' | 'steroid-tablets';
 
 const forTime = (time: string | undefined): string | undefined => time && `for ${time}`;
+type Dosed = { readonly [S in 'name' | 'for' | 'on' | 'dose' | 'amount' | 'often']?: string };
+/** How much and how often; an amount without unit says so. */
+export const dosed = ({ dose, amount, often }: Dosed): string =>
+  commas(dose, amount && `${amount} (unit not stated)`, often);
 /** What was taken, by its name where one was given. */
 const taken = <F extends Drug>(name: string): Omit<OwnPhrase<F>, 'wording'> => {
   const say = (how: string) => (said: Said<F>) => {
-    const { name: drug, for: time, on } = said as { readonly [S in 'name' | 'for' | 'on']?: string };
-    return was(commas(spaced(how, forTime(time)), on && `last ${on}`), drug ? `${name} (${drug})` : name);
+    const { name: drug, for: time, on, ...dosing } = said as Dosed;
+    return was(
+      commas(spaced(how, forTime(time)), dosed(dosing), on && `last ${on}`),
+      drug ? `${name} (${drug})` : name,
+    );
   };
   return { shape: 'own', name, by: 'asked about', topic: 'drugs', present: say('taken'), absent: say('not taken') };
 };
@@ -33,6 +41,13 @@ const allergy: TherePhrase<'allergy'> = {
       'any drug': 'any drug known',
       'anti-inflammatory': 'an anti-inflammatory',
       'local anaesthetic': 'a local anaesthetic',
+      ...asNamed(MEDICINES),
+      aspirin: 'aspirin',
+      clopidogrel: 'clopidogrel',
+      warfarin: 'warfarin',
+      heparin: 'heparin',
+      methotrexate: 'methotrexate',
+      sulfasalazine: 'sulfasalazine',
     },
   },
   present: ({ to }) => spaced('an allergy', to && `to ${to}`),
@@ -110,13 +125,14 @@ export const DRUG_AND_RISK_PHRASES = {
         dabigatran: 'dabigatran',
         heparin: 'heparin',
       },
+      often: OFTEN,
     },
   },
   antiplatelet: {
     ...taken<'antiplatelet'>('an antiplatelet drug'),
-    wording: { name: { aspirin: 'aspirin', clopidogrel: 'clopidogrel' } },
+    wording: { name: { aspirin: 'aspirin', clopidogrel: 'clopidogrel' }, often: OFTEN },
   },
-  'steroid-tablets': { ...taken<'steroid-tablets'>('steroid by mouth'), wording: {} },
+  'steroid-tablets': { ...taken<'steroid-tablets'>('steroid by mouth'), wording: { often: OFTEN } },
   antirheumatic: {
     ...taken<'antirheumatic'>('an antirheumatic drug'),
     wording: {
@@ -126,6 +142,7 @@ export const DRUG_AND_RISK_PHRASES = {
         leflunomide: 'leflunomide',
         hydroxychloroquine: 'hydroxychloroquine',
       },
+      often: OFTEN,
     },
   },
   biologic: {
@@ -137,6 +154,7 @@ export const DRUG_AND_RISK_PHRASES = {
         rituximab: 'rituximab',
         tocilizumab: 'tocilizumab',
       },
+      often: OFTEN,
     },
   },
   bisphosphonate: {

@@ -1,4 +1,4 @@
-import { AMOUNT, commas, type OwnPhrase, spaced, type TherePhrase, was } from './phrase.ts';
+import { AMOUNT, commas, type OwnPhrase, type Said, spaced, type TherePhrase, was } from './phrase.ts';
 
 const ABLE = { able: 'possible', painful: 'painful', weak: 'weak' } as const;
 
@@ -15,9 +15,10 @@ const gait: OwnPhrase<'gait'> = {
       'lateral loading': 'loading the lateral border',
       'short push-off': 'short of push-off',
     },
+    degree: AMOUNT,
   },
-  present: ({ kind }) => was(kind ?? 'given as written'),
-  absent: ({ kind }) => was(kind ? `not ${kind}` : 'recorded as absent'),
+  present: ({ kind, degree }) => was(commas(kind ?? (degree ? undefined : 'given as written'), degree)),
+  absent: ({ kind, degree }) => was(commas(kind ? `not ${kind}` : 'recorded as absent', degree)),
 };
 const toeWalk: OwnPhrase<'toe-walk'> = {
   shape: 'own',
@@ -45,12 +46,26 @@ const arch: OwnPhrase<'arch'> = {
   name: 'the arch',
   by: 'examined',
   topic: 'gait',
-  wording: { height: { normal: 'normal', flat: 'flat', high: 'high' }, degree: AMOUNT },
+  wording: {
+    height: {
+      normal: 'normal',
+      flat: 'flat',
+      high: 'high',
+      cavovarus: 'high, with the heel in varus',
+      planovalgus: 'flat, with the heel in valgus',
+      unremarkable: 'unremarkable (extent not stated)',
+    },
+    degree: AMOUNT,
+  },
   present: ({ height, degree }) => was(commas(height ?? 'given as written', degree)),
   absent: ({ height, degree }) => was(commas(height ? `not ${height}` : 'recorded as absent', degree)),
 };
 
 const PAIN = { painful: 'painful', painless: 'painless' } as const;
+const callusText = ({ place, degree, pain, thickness, size, bleeding }: Said<'callus'>): string => {
+  const details = commas(place, size);
+  return spaced(degree, pain, thickness, 'callus', bleeding, details && `(${details})`);
+};
 const callus: TherePhrase<'callus'> = {
   shape: 'there',
   name: 'callus',
@@ -65,9 +80,11 @@ const callus: TherePhrase<'callus'> = {
     },
     degree: AMOUNT,
     pain: PAIN,
+    thickness: { thin: 'thin', thick: 'thick' },
+    bleeding: { 'with haemorrhage': 'with haemorrhage' },
   },
-  present: ({ place, degree, pain }) => spaced(degree, pain, 'callus', place && `(${place})`),
-  absent: ({ place, degree, pain }) => spaced(degree, pain, 'callus', place && `(${place})`),
+  present: callusText,
+  absent: callusText,
 };
 const corn: TherePhrase<'corn'> = {
   shape: 'there',
@@ -95,6 +112,7 @@ const skin: OwnPhrase<'skin'> = {
       fissured: 'fissured',
       blistered: 'blistered',
       fungal: 'affected by fungus',
+      atrophic: 'atrophic',
     },
   },
   present: ({ condition }) => was(condition ?? 'given as written'),

@@ -47,6 +47,8 @@ const trigger: Own<'trigger'> = {
       shoes: 'shoes',
       dancing: 'dancing',
       sport: 'sport',
+      cycling: 'cycling',
+      jumping: 'jumping',
       injury: 'an injury',
       'load-rise': 'a rise in load',
     },
@@ -63,14 +65,21 @@ const trigger: Own<'trigger'> = {
 const isPlural = (what: string): boolean => /\b(and|shoes|heels|stairs)\b/.test(what);
 
 /** `on push-off`, `at night`: said after the pain; `burning` before it. */
-const isCircumstance = (text: string): boolean => /^(on|at) /.test(text);
+const isCircumstance = (text: string): boolean => /^(on|at|in) /.test(text);
 
 const pain: TherePhrase<'pain'> = {
   shape: 'there',
   name: 'pain',
   by: 'asked about',
   wording: {
-    place: { plantar: 'plantar', head: 'metatarsal head', dorsal: 'dorsal', joint: 'joint', toe: 'toe' },
+    place: {
+      plantar: 'plantar',
+      head: 'metatarsal head',
+      dorsal: 'dorsal',
+      forefoot: 'forefoot',
+      joint: 'joint',
+      toe: 'toe',
+    },
     character: {
       'push-off': 'on push-off',
       burning: 'burning',
@@ -80,15 +89,23 @@ const pain: TherePhrase<'pain'> = {
       rest: 'at rest',
       night: 'at night',
       barefoot: 'on walking barefoot',
+      walking: 'on walking',
+      running: 'on running',
+      'weight-bearing': 'on weight-bearing',
+      'end of day': 'at the end of the day',
+      mornings: 'in the morning',
     },
   },
-  present: ({ place, score, character }) => {
+  present: ({ place, score, character, for: time }) => {
     const all = character?.split(' and ') ?? [];
     const when = all.filter(isCircumstance);
     const kind = all.filter((each) => !isCircumstance(each));
-    return spaced(kind.join(', '), place, 'pain', score && `of ${score}`, when.join(' and '));
+    return spaced(kind.join(', '), place, 'pain', score && `of ${score}`, when.join(' and '), time && `for ${time}`);
   },
-  absent: ({ place, score, character }) => commas(spaced(place, 'pain', score && `of ${score}`), character),
+  absent: ({ place, score, character, for: time }) => {
+    const when = character && isCircumstance(character) && !/ and /.test(character) ? character : undefined;
+    return commas(spaced(place, 'pain', score && `of ${score}`, when), when ? undefined : character, time);
+  },
 };
 
 const stiffness: TherePhrase<'morning-stiffness'> = {

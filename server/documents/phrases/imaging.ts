@@ -2,6 +2,7 @@ import {
   commas,
   did,
   type OwnPhrase,
+  type Said,
   type SubjectPhrase,
   spaced,
   type TherePhrase,
@@ -37,7 +38,7 @@ const protrusion: SubjectPhrase<'protrusion'> = {
   noun: 'metatarsal',
   name: 'the protrusion',
   by: 'measured',
-  wording: { than: { longer: 'longer', shorter: 'shorter' } },
+  wording: { than: { longer: 'longer', shorter: 'shorter', long: 'long', 'slightly long': 'slightly long' } },
   present: ({ than, by }) =>
     than
       ? was(spaced(than, by && `by ${by}`))
@@ -52,9 +53,10 @@ const joint: SubjectPhrase<'film-joint'> = {
   name: 'the state of the joint',
   wording: {
     state: { congruent: 'congruent', subluxed: 'subluxed', dislocated: 'dislocated', narrowed: 'narrowed' },
+    direction: { medial: 'medially', lateral: 'laterally', dorsal: 'dorsally', dorsomedial: 'dorsomedially' },
   },
-  present: ({ state }) => was(state ?? 'given as written'),
-  absent: ({ state }) => was(state ? `not ${state}` : 'recorded as negative'),
+  present: ({ state, direction }) => was(spaced(state ?? 'given as written', direction)),
+  absent: ({ state, direction }) => was(spaced(state ? `not ${state}` : 'recorded as negative', direction)),
 };
 
 const tear: TherePhrase<'tear'> = {
@@ -71,12 +73,12 @@ const tear: TherePhrase<'tear'> = {
       central: 'central',
     },
   },
-  present: ({ extent, place, share }) => {
-    const where = commas(place, share);
+  present: ({ extent, place, share, size }) => {
+    const where = commas(place, share, size);
     return spaced('a', extent, 'tear of the plantar plate', where && `(${where})`);
   },
-  absent: ({ extent, place, share }) => {
-    const where = commas(place, share);
+  absent: ({ extent, place, share, size }) => {
+    const where = commas(place, share, size);
     return spaced(extent, 'tear of the plantar plate', where && `(${where})`);
   },
 };
@@ -92,6 +94,20 @@ const lesion: TherePhrase<'web-lesion'> = {
   absent: ({ what, size }) => spaced(what ?? 'lesion', size && `of ${size}`),
 };
 
+/** Said without an article. */
+const MASS_NOUNS: readonly string[] = [
+  'synovitis',
+  'osteoarthritis',
+  'bone oedema',
+  'vessel calcification',
+  'soft tissue swelling',
+  'avascular necrosis',
+  'gas',
+  'osteomyelitis',
+  'neuropathic change',
+];
+const otherText = ({ what, degree, displacement, pattern, site }: Said<'image-other'>): string =>
+  spaced(degree, displacement, pattern, what, site);
 const other: TherePhrase<'image-other'> = {
   shape: 'there',
   name: 'another finding',
@@ -103,11 +119,29 @@ const other: TherePhrase<'image-other'> = {
       'stress fracture': 'stress fracture',
       'stress reaction': 'stress reaction of bone',
       erosion: 'erosion',
+      osteoarthritis: 'osteoarthritis',
+      osteophyte: 'osteophyte',
+      'bone oedema': 'bone oedema',
+      'loose body': 'loose body',
+      'periosteal reaction': 'periosteal reaction',
+      'vessel calcification': 'vessel calcification',
+      'soft tissue swelling': 'soft tissue swelling',
+      'avascular necrosis': 'avascular necrosis',
+      gas: 'gas',
+      osteomyelitis: 'osteomyelitis',
+      'neuropathic change': 'neuropathic change',
     },
+    degree: { slight: 'small', mild: 'mild', moderate: 'moderate', marked: 'marked' },
+    displacement: { undisplaced: 'undisplaced', displaced: 'displaced' },
+    pattern: { transverse: 'transverse', oblique: 'oblique', spiral: 'spiral' },
+    site: { neck: 'at the neck', shaft: 'at the shaft', base: 'at the base', head: 'at the head' },
   },
-  present: ({ what }) =>
-    what === undefined ? 'a finding given as written' : what === 'synovitis' ? what : withArticle(what),
-  absent: ({ what }) => what ?? 'other finding',
+  present: (said) => {
+    const text = otherText(said);
+    if (said.what === undefined) return spaced('a finding given as written', text);
+    return MASS_NOUNS.includes(said.what) ? text : withArticle(text);
+  },
+  absent: (said) => (said.what ? otherText(said) : spaced('other finding', otherText(said))),
 };
 
 export const IMAGING_PHRASES = {

@@ -1,12 +1,12 @@
-import { AMOUNT, did, type SubjectPhrase, spaced, type TherePhrase, was, withArticle } from './phrase.ts';
+import { AMOUNT, did, type Said, type SubjectPhrase, spaced, type TherePhrase, was, withArticle } from './phrase.ts';
 
 const lifted: SubjectPhrase<'lifted'> = {
   shape: 'subject',
   noun: 'toe',
   name: 'lifting off the ground',
-  wording: {},
-  present: ({ by }) => was(spaced('lifted off the ground', by && `by ${by}`)),
-  absent: ({ by }) => was(spaced('not lifted off the ground', by && `(${by})`)),
+  wording: { from: { floor: 'floor' } },
+  present: ({ by, from }) => was(spaced('lifted off the', from ?? 'ground', by && `by ${by}`)),
+  absent: ({ by, from }) => was(spaced('not lifted off the', from ?? 'ground', by && `(${by})`)),
 };
 
 const gap: TherePhrase<'gap'> = {
@@ -21,16 +21,22 @@ const valgus: TherePhrase<'hallux-valgus'> = {
   shape: 'there',
   name: 'hallux valgus',
   wording: { degree: AMOUNT },
-  present: ({ degree }) => spaced(degree, 'hallux valgus'),
-  absent: ({ degree }) => spaced(degree, 'hallux valgus'),
+  present: ({ degree, angle }) => spaced(degree, 'hallux valgus', angle && `of ${angle} by eye`),
+  absent: ({ degree, angle }) => spaced(degree, 'hallux valgus', angle && `of ${angle}`),
 };
 
+const swellingText = ({ degree, place, feel }: Said<'swelling'>): string =>
+  feel === 'effusion' ? spaced('swelling by', degree, place, feel) : spaced(degree, feel, place, 'swelling');
 const swelling: TherePhrase<'swelling'> = {
   shape: 'there',
   name: 'swelling',
-  wording: { degree: AMOUNT },
-  present: ({ degree }) => spaced(degree, 'swelling'),
-  absent: ({ degree }) => spaced(degree, 'swelling'),
+  wording: {
+    degree: AMOUNT,
+    place: { dorsal: 'dorsal', plantar: 'plantar' },
+    feel: { boggy: 'boggy', effusion: 'effusion' },
+  },
+  present: swellingText,
+  absent: swellingText,
 };
 
 const redness: TherePhrase<'redness'> = {
@@ -60,6 +66,7 @@ const wound: TherePhrase<'wound'> = {
       'clean and dry': 'clean and dry',
       healed: 'healed',
       open: 'open',
+      discharging: 'discharging',
       pus: 'pus',
       spreading: 'spreading redness',
     },
@@ -82,6 +89,7 @@ const tenderness: TherePhrase<'tenderness'> = {
       plantar: 'plantar',
       head: 'metatarsal head',
       shaft: 'metatarsal shaft',
+      'phalanx base': 'proximal phalanx base',
       dorsal: 'dorsal',
     },
     degree: AMOUNT,

@@ -44,6 +44,40 @@ const antibody = <F extends Antibody>(
     was(commas('negative', result && `and recorded as ${result}`, plain, on)),
 });
 
+const otherTest: OwnPhrase<'lab-other'> = {
+  shape: 'own',
+  name: 'another test',
+  by: 'measured',
+  topic: 'laboratory',
+  wording: {
+    what: {
+      haemoglobin: 'haemoglobin',
+      creatinine: 'creatinine',
+      egfr: 'eGFR',
+      albumin: 'albumin',
+      glucose: 'glucose',
+      lactate: 'lactate',
+      calcium: 'calcium',
+      'parathyroid hormone': 'parathyroid hormone',
+      'thyroid function': 'thyroid function',
+      'antinuclear antibodies': 'the test for antinuclear antibodies',
+      mrsa: 'the MRSA screen',
+      sodium: 'sodium',
+      potassium: 'potassium',
+      platelets: 'the platelet count',
+    },
+    level: LEVEL.level,
+    result: { positive: 'positive' },
+  },
+  present: ({ what, plain, level, result, on }) =>
+    was(
+      commas(result, plain && `${plain} (unit not stated)`, level, on) || 'given as written',
+      ...(what ? [what] : []),
+    ),
+  absent: ({ what, plain, level, result, on }) =>
+    was(commas('negative', result && `and recorded as ${result}`, plain, level, on), ...(what ? [what] : [])),
+};
+
 const bloods: OwnPhrase<'bloods'> = {
   shape: 'own',
   name: 'blood tests',
@@ -60,6 +94,9 @@ const bloods: OwnPhrase<'bloods'> = {
       'vitamin d': 'vitamin D',
       'blood count': 'blood count',
       'kidney function': 'kidney function',
+      calcium: 'calcium',
+      'parathyroid hormone': 'parathyroid hormone',
+      'thyroid function': 'thyroid function',
     },
   },
   present: ({ what }) => ({ verb: 'is', rest: 'planned', ...(what ? { subject: `blood tests (${what})` } : {}) }),
@@ -75,5 +112,6 @@ export const LABORATORY_PHRASES = {
   'white-cells': { ...measured<'white-cells'>('the white cell count') },
   'rheumatoid-factor': antibody<'rheumatoid-factor'>('rheumatoid factor'),
   'anti-ccp': antibody<'anti-ccp'>('anti-CCP'),
+  'lab-other': otherTest,
   bloods,
 };

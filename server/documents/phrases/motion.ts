@@ -1,4 +1,4 @@
-import { commas, type OwnPhrase, type Said, spaced, type TherePhrase, was } from './phrase.ts';
+import { AMOUNT, commas, type OwnPhrase, type Said, spaced, type TherePhrase, was } from './phrase.ts';
 
 type Range = 'mtp-dorsiflexion' | 'mtp-plantarflexion' | 'pip-motion';
 const RANGE = {
@@ -47,9 +47,9 @@ const tightness: TherePhrase<'calf-tightness'> = {
   shape: 'there',
   name: 'calf tightness',
   by: 'tested for',
-  wording: { of: { gastrocnemius: 'of the gastrocnemius', 'whole calf': 'of the whole calf' } },
-  present: ({ of }) => spaced('calf tightness', of),
-  absent: ({ of }) => spaced('calf tightness', of),
+  wording: { of: { gastrocnemius: 'of the gastrocnemius', 'whole calf': 'of the whole calf' }, degree: AMOUNT },
+  present: ({ of, degree }) => spaced(degree, 'calf tightness', of),
+  absent: ({ of, degree }) => spaced(degree, 'calf tightness', of),
 };
 
 const silfverskiold: OwnPhrase<'silfverskiold'> = {

@@ -84,4 +84,16 @@ export const withArticle = (text: string): string => `${/^[aeiou]/i.test(text) ?
 /** A test whose result could not be read; the text itself stands beside it as written. */
 export const UNREAD_RESULT = 'a result that was not interpreted (quoted as written)';
 
+/** Values whose own names are the English. */
+export const asNamed = <T extends object>(table: T): { readonly [K in keyof T & string]: string } =>
+  Object.fromEntries(Object.keys(table).map((name) => [name, name])) as { [K in keyof T & string]: string };
+export const OFTEN = {
+  'once a day': 'once a day',
+  'twice a day': 'twice a day',
+  'three times a day': 'three times a day',
+  'four times a day': 'four times a day',
+  weekly: 'weekly',
+  'every two weeks': 'every two weeks',
+  'as needed': 'as needed',
+} as const;
 export const AMOUNT = { slight: 'slight', mild: 'mild', moderate: 'moderate', marked: 'marked' } as const;

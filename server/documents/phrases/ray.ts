@@ -98,12 +98,13 @@ const dislocated: SubjectPhrase<'dislocated'> = {
   name: 'dislocation',
   wording: {
     reducibility: { reducible: 'reducible', irreducible: 'irreducible' },
+    direction: { dorsal: 'dorsally', dorsomedial: 'dorsomedially', plantar: 'towards the sole' },
     age: { acute: 'acute', chronic: 'chronic' },
   },
-  present: ({ reducibility, age, for: time, on, at }) =>
-    was(spaced('dislocated', bracket(age, reducibility, time && `for ${time}`, spaced(on, at)))),
-  absent: ({ reducibility, age, for: time, on, at }) =>
-    was(spaced('not dislocated', bracket(age, reducibility, time && `for ${time}`, spaced(on, at)))),
+  present: ({ reducibility, direction, age, for: time, on, at }) =>
+    was(spaced('dislocated', direction, bracket(age, reducibility, time && `for ${time}`, spaced(on, at)))),
+  absent: ({ reducibility, direction, age, for: time, on, at }) =>
+    was(spaced('not dislocated', direction, bracket(age, reducibility, time && `for ${time}`, spaced(on, at)))),
 };
 
 const bracket = (...texts: (string | undefined)[]): string => {
@@ -117,7 +118,12 @@ const paper: SubjectPhrase<'paper'> = {
   name: 'the paper test',
   by: 'done',
   wording: {
-    result: { holds: 'held the paper', weak: 'held the paper weakly', 'pulls-out': 'let the paper pull out' },
+    result: {
+      holds: 'held the paper',
+      weak: 'held the paper weakly',
+      'pulls-out': 'let the paper pull out',
+      'no purchase': 'had no purchase',
+    },
   },
   present: ({ result }) => (result ? did(result, '') : did('had', `a paper test with ${UNREAD_RESULT}`)),
   absent: ({ result }) => did('had', commas('a paper test recorded as negative', result)),
@@ -129,7 +135,7 @@ const pip: SubjectPhrase<'pip'> = {
   shape: 'subject',
   noun: 'toe',
   name: 'flexibility of the PIP joint',
-  wording: { rigidity: RIGIDITY },
+  wording: { rigidity: { ...RIGIDITY, fused: 'fused' } },
   present: ({ rigidity }) =>
     rigidity ? was(`${rigidity} at the PIP joint`) : did('had', `a PIP joint with ${UNREAD_RESULT}`),
   absent: ({ rigidity }) =>
@@ -142,13 +148,17 @@ const mtp: SubjectPhrase<'mtp'> = {
   shape: 'subject',
   noun: 'toe',
   name: 'flexibility of the MTP joint',
-  wording: { rigidity: RIGIDITY },
-  present: ({ rigidity }) =>
-    rigidity ? was(`${rigidity} at the MTP joint`) : did('had', `an MTP joint with ${UNREAD_RESULT}`),
-  absent: ({ rigidity }) =>
-    rigidity
-      ? was(`not ${rigidity} at the MTP joint`)
-      : did('had', 'an MTP joint whose flexibility was recorded as absent'),
+  wording: { rigidity: RIGIDITY, stability: { stable: 'stable', unstable: 'unstable' } },
+  present: ({ rigidity, stability }) => {
+    const how = [rigidity, stability].filter((word) => word !== undefined).join(' and ');
+    return how ? was(`${how} at the MTP joint`) : did('had', `an MTP joint with ${UNREAD_RESULT}`);
+  },
+  absent: ({ rigidity, stability }) => {
+    const how = [rigidity, stability].filter((word) => word !== undefined).join(' and ');
+    return how
+      ? was(`not ${how} at the MTP joint`)
+      : did('had', 'an MTP joint whose flexibility was recorded as absent');
+  },
 };
 
 const STATED = '(stated by the clinician)';

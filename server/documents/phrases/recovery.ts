@@ -20,7 +20,14 @@ const sutures: OwnPhrase<'sutures'> = {
   plural: true,
   by: 'looked at',
   preposition: 'at',
-  wording: { state: { removed: 'removed', 'in place': 'in place', absorbable: 'absorbable' } },
+  wording: {
+    state: {
+      removed: 'removed',
+      'alternate removed': 'removed in part (alternate)',
+      'in place': 'in place',
+      absorbable: 'absorbable',
+    },
+  },
   present: ({ state, at, on }, section) => sutureState(section, spaced(state, at && `at ${at}`, on)),
   absent: ({ state, at, on }, section) => {
     const { verb, rest } = sutureState(section, spaced(state, at && `at ${at}`, on));

@@ -2,6 +2,7 @@ import type { Section } from '../../../grammar/lexicon/entry.ts';
 import { PROCEDURE_WORDING } from './operation.ts';
 import {
   commas,
+  OFTEN,
   type OwnPhrase,
   type Predicate,
   type Preposition,
@@ -11,7 +12,19 @@ import {
   withArticle,
 } from './phrase.ts';
 
-type Course = 'tape' | 'pad' | 'insert' | 'boot' | 'postop-shoe' | 'anti-inflammatory' | 'steroid';
+type Course =
+  | 'tape'
+  | 'pad'
+  | 'insert'
+  | 'boot'
+  | 'postop-shoe'
+  | 'anti-inflammatory'
+  | 'steroid'
+  | 'stretching'
+  | 'physiotherapy'
+  | 'footwear'
+  | 'rest-and-cold'
+  | 'cast';
 
 const wording = {
   kept: { 'well kept': 'well kept', 'poorly kept': 'poorly kept' },
@@ -36,31 +49,59 @@ interface Injected {
   readonly count?: string;
   readonly guidance?: string;
   readonly agent?: string;
+  readonly beside?: string;
+  readonly by?: string;
 }
+/** Which of its kind a measure is, its dose and how often. */
+interface Detailed {
+  readonly kind?: string;
+  readonly of?: string;
+  readonly what?: string;
+  readonly often?: string;
+  readonly dose?: string;
+  readonly amount?: string;
+}
+/** Kinds whose name is a plural. */
+const PLURAL = /\b(shoes|pads|boots)$| and /;
 const forTime = (time: string | undefined): string | undefined => time && `for ${time}`;
 const planned = (rest: string): Predicate => ({ verb: 'is', rest });
 
 /** How a measure went, or is to go: the section says which, nothing else does. */
 const course =
   (verb: string) =>
-  (said: Said<Course> & Injected, section: Section): Predicate => {
+  (said: Said<Course> & Injected & Detailed, section: Section): Predicate => {
     const times = said.count && (said.count === '1' ? '1 time' : `${said.count} times`);
     const ahead = section === 'plan' || section === 'operation';
     const done = section === 'plan' ? 'planned' : ahead ? 'ordered' : verb;
     const rest = commas(
-      spaced(done, times, said.agent && `with ${said.agent}`, said.guidance, said.on, forTime(said.for)),
+      spaced(
+        done,
+        times,
+        said.agent && `with ${said.agent}`,
+        said.beside && `with ${said.beside}`,
+        said.by,
+        said.guidance,
+        said.of && `(${said.of})`,
+        said.on,
+        forTime(said.for),
+      ),
+      said.dose,
+      said.amount && `${said.amount} (unit not stated)`,
+      said.often,
       said.stop && `stopped ${said.stop}`,
       said.reason && `stopped for ${said.reason}`,
       said.kept,
       said.response,
     );
-    return ahead ? planned(rest) : was(rest);
+    const named = said.kind ?? said.what;
+    const { verb: be, rest: how } = ahead ? planned(rest) : was(rest);
+    return { verb: be, rest: how, ...(named ? { subject: named, plural: PLURAL.test(named) } : {}) };
   };
 const without =
   (verb: string) =>
-  (said: Said<Course> & Injected, section: Section): Predicate => {
-    const { verb: be, rest } = course(verb)(said, section);
-    return { verb: be, rest: `not ${rest}` };
+  (said: Said<Course> & Injected & Detailed, section: Section): Predicate => {
+    const told = course(verb)(said, section);
+    return { ...told, rest: `not ${told.rest}` };
   };
 
 const measure = <F extends Course>(
@@ -81,18 +122,24 @@ const review: OwnPhrase<'review'> = {
   shape: 'own',
   name: 'review',
   by: 'arranged',
-  wording: {},
-  present: ({ in: interval, on }) => planned(spaced('planned', interval && `in ${interval}`, on)),
-  absent: ({ in: interval, on }) => planned(spaced('not planned', interval && `in ${interval}`, on)),
+  wording: { when: { 'if needed': 'if needed' } },
+  present: ({ in: interval, on, when }) => planned(spaced('planned', interval && `in ${interval}`, on, when)),
+  absent: ({ in: interval, on, when }) => planned(spaced('not planned', interval && `in ${interval}`, on, when)),
 };
 
 const image: OwnPhrase<'image'> = {
   shape: 'own',
   name: 'imaging',
   by: 'requested',
-  wording: { by: { xray: 'a radiograph', us: 'ultrasound', mri: 'MRI' } },
-  present: ({ by }) => ({ ...planned('planned'), ...(by ? { subject: by } : {}) }),
-  absent: ({ by }) => ({ ...planned('not planned'), ...(by ? { subject: by } : {}) }),
+  wording: { by: { xray: 'a radiograph', us: 'ultrasound', mri: 'MRI', ct: 'CT' } },
+  present: ({ by, in: interval }) => ({
+    ...planned(spaced('planned', interval && `in ${interval}`)),
+    ...(by ? { subject: by } : {}),
+  }),
+  absent: ({ by, in: interval }) => ({
+    ...planned(spaced('not planned', interval && `in ${interval}`)),
+    ...(by ? { subject: by } : {}),
+  }),
 };
 
 const operation: OwnPhrase<'operation'> = {
@@ -109,12 +156,74 @@ const operation: OwnPhrase<'operation'> = {
 };
 
 export const TREATMENT_PHRASES = {
-  tape: { ...measure<'tape'>('taping', 'tried', 'of'), noun: 'toe' as const },
-  pad: measure<'pad'>('a metatarsal pad', 'tried', 'under'),
-  insert: measure<'insert'>('a stiff insert', 'tried', 'for'),
+  tape: {
+    ...measure<'tape'>('taping', 'tried', 'of'),
+    noun: 'toe' as const,
+    wording: { ...wording, kind: { buddy: 'buddy taping', plantarflexed: 'taping in plantarflexion' } },
+  },
+  pad: {
+    ...measure<'pad'>('a metatarsal pad', 'tried', 'under'),
+    wording: { ...wording, kind: { "dancer's pad": "a dancer's pad", 'gel pad': 'a gel pad' } },
+  },
+  insert: {
+    ...measure<'insert'>('a stiff insert', 'tried', 'for'),
+    wording: {
+      ...wording,
+      kind: {
+        insole: 'an insole',
+        'total contact insole': 'a total contact insole',
+        'rocker sole': 'a rocker sole',
+        'metatarsal bar': 'a metatarsal bar',
+      },
+    },
+  },
+  stretching: {
+    ...measure<'stretching'>('stretching of the calf', 'done', 'for'),
+    wording: { ...wording, often: OFTEN },
+  },
+  physiotherapy: {
+    ...measure<'physiotherapy'>('physiotherapy', 'tried', 'for'),
+    wording: {
+      ...wording,
+      of: {
+        strength: 'strength',
+        'intrinsic muscles': 'intrinsic muscles',
+        'range of motion': 'range of motion',
+        plantarflexion: 'plantarflexion',
+        gait: 'gait',
+        balance: 'balance',
+        'scar massage': 'scar massage',
+      },
+      often: OFTEN,
+    },
+  },
+  footwear: {
+    ...measure<'footwear'>('a change of shoes', 'tried', 'for'),
+    wording: {
+      ...wording,
+      kind: {
+        'wide shoes': 'wide shoes',
+        'extra depth shoes': 'extra depth shoes',
+        'larger shoes': 'larger shoes',
+        'flat shoes': 'flat shoes',
+        'cushioned shoes': 'cushioned shoes',
+      },
+    },
+  },
+  'rest-and-cold': {
+    ...measure<'rest-and-cold'>('rest or cold', 'tried', 'for'),
+    wording: { ...wording, what: { rest: 'rest', ice: 'ice', elevation: 'elevation' } },
+  },
+  cast: {
+    ...measure<'cast'>('a cast', 'tried', 'for'),
+    wording: { ...wording, kind: { 'total contact': 'a total contact cast' } },
+  },
   boot: measure<'boot'>('a walking boot', 'tried', 'for'),
   'postop-shoe': measure<'postop-shoe'>('a postoperative shoe', 'tried', 'for'),
-  'anti-inflammatory': measure<'anti-inflammatory'>('anti-inflammatory medication', 'tried', 'for'),
+  'anti-inflammatory': {
+    ...measure<'anti-inflammatory'>('anti-inflammatory medication', 'tried', 'for'),
+    wording: { ...wording, often: OFTEN },
+  },
   steroid: {
     ...measure<'steroid'>(withArticle('steroid injection'), 'given', { ray: 'at', web: 'in', foot: 'in' }),
     wording: {
@@ -131,6 +240,8 @@ export const TREATMENT_PHRASES = {
         dexamethasone: 'dexamethasone',
         hydrocortisone: 'hydrocortisone',
       },
+      beside: { 'local anaesthetic': 'local anaesthetic' },
+      by: { 'the general practitioner': 'by the general practitioner', elsewhere: 'elsewhere' },
     },
   },
   review,

@@ -23,9 +23,17 @@ const squeeze: TherePhrase<'squeeze'> = {
 const numbness: TherePhrase<'numbness'> = {
   shape: 'there',
   name: 'numbness',
-  wording: { degree: AMOUNT },
-  present: ({ degree }) => spaced(degree, 'numbness'),
-  absent: ({ degree }) => spaced(degree, 'numbness'),
+  wording: {
+    degree: AMOUNT,
+    place: {
+      dorsal: 'on the dorsum',
+      plantar: 'on the sole',
+      tip: 'at the tip',
+      'facing sides': 'on the facing sides',
+    },
+  },
+  present: ({ degree, place }) => spaced(degree, 'numbness', place),
+  absent: ({ degree, place }) => spaced(degree, 'numbness', place),
 };
 
 const compression: OwnPhrase<'compression'> = {

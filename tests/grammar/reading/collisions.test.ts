@@ -1,108 +1,23 @@
 import { describe, expect, test } from 'vitest';
 import { collisions, twiceInOneEntry } from './claims.ts';
 import { readingOf } from './findings.ts';
-
-/** Who wins a contested form, and lines that show it: each with what is read. */
-interface Resolution {
-  readonly claims: string;
-  readonly winner: string;
-  readonly shown: readonly (readonly [text: string, findings: string])[];
-}
-
-const rayOrJoint = (ray: string, afterOrdinal: string): Resolution => ({
-  claims: 'class joint word, class ray word',
-  winner: 'before a number it names the ray, after an ordinal it belongs to the subject',
-  shown: [
-    [ray, '2 tenderness'],
-    [afterOrdinal, '2 tenderness'],
-  ],
-});
-const raysOrJoints = (word: string): Resolution => ({
-  claims: 'class joints word, class ray word',
-  winner: 'before a number it names the rays, after several ordinals it belongs to the subject',
-  shown: [
-    [`${word} 2-3 tender`, '2,3 tenderness'],
-    [`2nd 3rd ${word} tender`, '2,3 tenderness'],
-  ],
-});
-const fixedJoint = (word: string, claims: string): Resolution => ({
-  claims,
-  winner: 'the finding where its value follows, else the subject',
-  shown: [
-    [`2nd ${word} fixed`, '2 mtp rigidity=fixed'],
-    [`2nd ${word} tender`, '2 tenderness'],
-  ],
-});
-const requested = (word: string, by: string): Resolution => ({
-  claims: 'lead image, section word',
-  winner: 'in a plan it is requested, at the start of a line it opens its section',
-  shown: [
-    [`plan ${word} 2nd`, `plan/2 image by=${by}`],
-    [`${word} 2nd fracture`, `${by}/2 image-other what=fracture`],
-  ],
-});
-const requestedValue = (word: string, by: string): Resolution => ({
-  claims: 'section word, value image.by',
-  winner: 'the open slot',
-  shown: [[`plan request ${word}`, `plan/image by=${by}`]],
-});
-const positiveOf = (word: string, claims: string): Resolution => ({
-  claims,
-  winner: 'the open slot, else the status; of a test whose result has another name it is unclear',
-  shown: [
-    [`2nd drawer ${word}`, '2 drawer result=positive'],
-    [`web 2 click ${word}`, 'web 2 click'],
-    [`2nd paper ${word}`, 'unclear: paper'],
-  ],
-});
-const sometimes = (word: string): Resolution => ({
-  claims: 'class distancing, value overlap.when',
-  winner: 'the open slot, else it distances',
-  shown: [
-    [`2nd overlap ${word}`, '2 overlap when=sometimes'],
-    [`2nd tender ${word}`, 'unclear: tenderness'],
-  ],
-});
-const pain: Omit<Resolution, 'shown'> = {
-  claims: 'finding pain, section word',
-  winner: 'it opens its section at the start of a line that has none, and is a finding elsewhere',
-};
-
-const POSITIVE_RESULTS =
-  'class positive, value anti-ccp.result, value drawer.result, value nerve-stretch.result, value percussion.result, value rheumatoid-factor.result, value silfverskiold.result, value tinel.result';
-const partNow = (word: string, found: string, unread: string): Resolution => ({
-  claims: `class foreign part, finding ${word}`,
-  winner: 'the finding; a sign beside it is of the part',
-  shown: [
-    [`${word} ${found.split('=')[1]}`, `${word} ${found}`],
-    [`2nd tender, ${word} ${unread}`, `2 tenderness; unclear: ${word}; unclear: pain`],
-  ],
-});
-const ordered = (word: string): Resolution => ({
-  claims: 'finding bloods, section word',
-  winner: 'in a plan they are ordered, at the start of a line they open the laboratory',
-  shown: [
-    [`plan ${word} crp`, 'plan/bloods what=crp'],
-    [`${word} crp 4`, 'lab/crp plain=4'],
-  ],
-});
-
-const impression = (word: string): Resolution => ({
-  claims: 'finding diagnosis, section word',
-  winner: 'at the start of a statement it opens the impression, elsewhere it is the finding',
-  shown: [
-    [`${word} plate tear 2nd`, 'impression/2 diagnosis what=plantar plate tear'],
-    [`2nd ${word} plate tear`, '2 diagnosis what=plantar plate tear'],
-  ],
-});
-const planned = (word: string): Resolution => ({
-  ...impression(word),
-  winner: 'once a section is open it is the finding',
-  shown: [
-    [`plan ${word} plate tear 2nd`, 'plan/2 diagnosis what=plantar plate tear'],
-    [`imp ${word} plate tear 2nd`, 'impression/2 diagnosis what=plantar plate tear'],
-  ],
-});
+import {
+  COURSES,
+  fixedJoint,
+  impression,
+  ordered,
+  POSITIVE_RESULTS,
+  pain,
+  partNow,
+  planned,
+  positiveOf,
+  type Resolution,
+  rayOrJoint,
+  raysOrJoints,
+  requested,
+  requestedValue,
+  sometimes,
+} from './resolutions.ts';
 
 const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   'any/ray': rayOrJoint('ray 2 tender', '2nd ray tender'),
@@ -123,6 +38,20 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   'exam/pain': { ...pain, shown: [['2nd drawer 2, pain plantar', '2 drawer grade=2; 2 pain place=plantar']] },
   'exam/mtp': fixedJoint('mtp', 'class joint word, class ray word, finding mtp'),
   'exam/mtpj': fixedJoint('mtpj', 'class joint word, class ray word, finding mtp'),
+  'exam/mtps': {
+    ...fixedJoint('mtps', 'class joints word, class ray word, finding mtp'),
+    shown: [
+      ['2nd mtps fixed', '2 mtp rigidity=fixed'],
+      ['mtps 2-4 nt', '2,3,4 no tenderness'],
+    ],
+  },
+  'exam/mtpjs': {
+    ...fixedJoint('mtpjs', 'class joints word, class ray word, finding mtp'),
+    shown: [
+      ['2nd mtpjs fixed', '2 mtp rigidity=fixed'],
+      ['mtpjs 2-4 nt', '2,3,4 no tenderness'],
+    ],
+  },
   'exam/mtp joint': fixedJoint('mtp joint', 'class joint word, finding mtp'),
   'xray/joint': {
     claims: 'class joint word, finding film-joint',
@@ -137,6 +66,14 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   'plan/us': requested('us', 'us'),
   'plan/ultrasound': requested('ultrasound', 'us'),
   'plan/mri': requested('mri', 'mri'),
+  'plan/xr': requested('xr', 'xray'),
+  'plan/ct': {
+    ...requested('ct', 'ct'),
+    shown: [
+      ['plan ct 2nd', 'plan/2 image by=ct'],
+      ['ct 2nd union united', 'ct/2 union state=united'],
+    ],
+  },
   'plan/operation': {
     claims: 'finding operation, section word',
     winner: 'in a plan it is planned, at the start of a line it was done',
@@ -147,7 +84,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   },
   'any/positive': positiveOf(
     'positive',
-    'class positive, value anti-ccp.result, value compression.pain, value drawer.result, value nerve-stretch.result, value percussion.result, value rheumatoid-factor.result, value silfverskiold.result, value tinel.result',
+    'class positive, value anti-ccp.result, value compression.pain, value drawer.result, value lab-other.result, value lisfranc.result, value nerve-stretch.result, value percussion.result, value rheumatoid-factor.result, value silfverskiold.result, value tinel.result, value tuning-fork.result',
   ),
   'any/pos': positiveOf('pos', POSITIVE_RESULTS),
   'any/+ve': positiveOf('+ve', POSITIVE_RESULTS),
@@ -170,7 +107,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   },
   'any/reduced': {
     claims:
-      'class distancing, value dp.felt, value paper.result, value pt.felt, value pulses.felt, value sensation.state',
+      'class distancing, value dp.felt, value mtp-motion.extent, value paper.result, value pt.felt, value pulses.felt, value sensation.state, value vibration.state',
     winner: 'the open slot, else it distances',
     shown: [
       ['2nd paper reduced', '2 paper result=weak'],
@@ -189,7 +126,10 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   'any/sometimes': sometimes('sometimes'),
   'any/intermittently': sometimes('intermittently'),
   'any/intermittent': {
-    claims: `class distancing, ${['anti-inflammatory.kept', 'boot.kept', 'insert.kept', 'overlap.when', 'pad.kept', 'postop-shoe.kept', 'steroid.kept', 'tape.kept'].map((slot) => `value ${slot}`).join(', ')}`,
+    claims: `class distancing, ${[...COURSES.map((id) => `${id}.kept`), 'overlap.when']
+      .map((slot) => `value ${slot}`)
+      .sort()
+      .join(', ')}`,
     winner: 'the open slot, else it distances',
     shown: [
       ['tried tape intermittent', 'tried/tape kept=poorly kept'],
@@ -197,7 +137,8 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/at': {
-    claims: 'class filler, label dislocated.at, label ordinary-shoes.from, label pin-out.at, label sutures.at',
+    claims:
+      'class filler, label dislocated.at, label image.in, label ordinary-shoes.from, label pin-out.at, label sutures.at',
     winner: 'the same: a label is passed over, too',
     shown: [
       ['2nd dislocated at 14:30', '2 dislocated at=14:30'],
@@ -213,7 +154,21 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/on': {
-    claims: `class filler, ${['anti-inflammatory', 'boot', 'complication', 'dislocated', 'insert', 'onset', 'operation', 'ordinary-shoes', 'pad', 'pin-out', 'postop-shoe', 'review', 'steroid', 'sutures', 'tape', 'trigger'].map((id) => `label ${id}.on`).join(', ')}`,
+    claims: `class filler, ${[
+      ...COURSES,
+      'complication',
+      'dislocated',
+      'onset',
+      'operation',
+      'ordinary-shoes',
+      'pin-out',
+      'review',
+      'sutures',
+      'trigger',
+    ]
+      .map((id) => `label ${id}.on`)
+      .sort()
+      .join(', ')}`,
     winner: 'the same: a label is passed over, too',
     shown: [
       ['plan review on 2026-05-01', 'plan/review on=2026-5-1'],
@@ -221,8 +176,19 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/in': {
-    claims:
-      'class filler, label anti-inflammatory.on, label boot.on, label dislocated.on, label insert.on, label ordinary-shoes.from, label pad.on, label pin-out.at, label postop-shoe.on, label review.in, label steroid.on, label sutures.at, label tape.on',
+    claims: `class filler, ${[
+      ...COURSES.map((id) => `${id}.on`),
+      'dislocated.on',
+      'image.in',
+      'ordinary-shoes.from',
+      'pin-out.at',
+      'referral.in',
+      'review.in',
+      'sutures.at',
+    ]
+      .map((slot) => `label ${slot}`)
+      .sort()
+      .join(', ')}`,
     winner: 'the same: a label is passed over, too',
     shown: [
       ['plan review in 4 weeks', 'plan/review in=4weeks'],
@@ -239,7 +205,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   },
   'any/normal': {
     claims:
-      'class panel, value arch.height, value capillary-refill.state, value crp.level, value dp.felt, value esr.level, value film-joint.state, value gait.kind, value paper.result, value pt.felt, value pulses.felt, value ray-mobility.amount, value sensation.state, value urate.level, value vitamin-d.level, value white-cells.level',
+      'class panel, value arch.height, value capillary-refill.state, value crp.level, value dp.felt, value esr.level, value film-joint.state, value gait.kind, value lab-other.level, value mtp-motion.extent, value paper.result, value pt.felt, value pulses.felt, value ray-mobility.amount, value sensation.state, value urate.level, value vibration.state, value vitamin-d.level, value white-cells.level',
     winner: 'the open slot, alone after a subject the panel',
     shown: [
       ['2nd paper normal', '2 paper result=holds'],
@@ -281,7 +247,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/stopped': {
-    claims: `class distancing, ${['anti-inflammatory', 'boot', 'insert', 'pad', 'postop-shoe', 'steroid', 'tape'].map((id) => `label ${id}.stop`).join(', ')}`,
+    claims: `class distancing, ${COURSES.map((id) => `label ${id}.stop`).join(', ')}`,
     winner: 'the label of an open slot where its date follows, else it distances',
     shown: [
       ['tried tape stopped 2026-02', 'tried/tape stop=2026-2'],
@@ -289,7 +255,10 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/until': {
-    claims: `class distancing, ${['anti-inflammatory', 'boot', 'insert', 'pad', 'postop-shoe', 'steroid', 'tape'].map((id) => `label ${id}.stop`).join(', ')}`,
+    claims: `class distancing, ${[...COURSES.map((id) => `${id}.stop`), 'restriction.until']
+      .map((slot) => `label ${slot}`)
+      .sort()
+      .join(', ')}`,
     winner: 'the label of an open slot where its date follows, else it distances',
     shown: [
       ['tried tape until 2026-02', 'tried/tape stop=2026-2'],
@@ -344,6 +313,8 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   'any/us': requestedValue('us', 'us'),
   'any/ultrasound': requestedValue('ultrasound', 'us'),
   'any/mri': requestedValue('mri', 'mri'),
+  'any/xr': requestedValue('xr', 'xray'),
+  'any/ct': requestedValue('ct', 'ct'),
 };
 
 test('every form that two meanings could claim has a row that says who wins', () => {

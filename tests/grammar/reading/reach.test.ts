@@ -59,15 +59,15 @@ checkRules({
     ['mother had overlap, hallux-valgus mild', 'unclear: overlap; unclear: hallux-valgus'],
   ],
   'a denial that was not read reaches the bare findings that follow': [
-    ['2nd no bruising, swelling', 'unclear: swelling', 'word-out-of-place unknown-word'],
+    ['2nd no blanching, swelling', 'unclear: swelling', 'word-out-of-place unknown-word'],
     [
       '2nd negative for redness, swelling',
       'unclear: redness; unclear: swelling',
       'word-out-of-place word-out-of-place',
     ],
-    ['plan avoid barefoot, steroid', 'unclear: steroid', 'word-out-of-place word-out-of-place'],
-    ['2nd no bruising, swelling moderate', '2 swelling degree=moderate', 'word-out-of-place unknown-word'],
-    ['2nd no bruising; swelling', '2 swelling', 'word-out-of-place unknown-word'],
+    ['plan avoid zzq, steroid', 'unclear: steroid', 'word-out-of-place unknown-word'],
+    ['2nd no blanching, swelling moderate', '2 swelling degree=moderate', 'word-out-of-place unknown-word'],
+    ['2nd no blanching; swelling', '2 swelling', 'word-out-of-place unknown-word'],
     ['pain 2nd no night pain', 'unclear: pain; unclear: pain'],
   ],
   'words that assert are harmless': [
@@ -223,7 +223,7 @@ checkRules({
     ['2nd zzq cold', 'unclear: perfusion', 'unknown-word unread-red-flag'],
     ['calf twinge', 'unclear: calf', 'unread-red-flag unknown-word'],
     ['chest tight', '', 'unread-red-flag unknown-word'],
-    ['2nd tender, pus', '2 tenderness', 'unread-red-flag'],
+    ['2nd tender, gangrene', '2 tenderness', 'unread-red-flag'],
     ['xray 2nd dislocated zzq', 'unclear: film-joint', 'unread-red-flag unknown-word'],
     ['history dislocated last year', '', 'unread-red-flag'],
     ['no chest tightness', '', 'word-out-of-place unread-red-flag unknown-word'],

@@ -42,7 +42,7 @@ checkRules({
     ['mtp 2 3 tender', 'unclear: tenderness', 'number-without-place'],
     ['toes 2, 3 weeks tender', 'unclear: tenderness', 'number-without-place unknown-word'],
     ['toes 4, 2 tender', 'unclear: tenderness', 'number-without-place'],
-    ['2nd MTPs tender', 'unclear: tenderness', 'word-out-of-place'],
+    ['2nd MTPs tender', 'unclear: mtp; unclear: tenderness'],
   ],
   'after a finding several toes with one more number are not read': [
     ['drawer toes 2 3', 'unclear: drawer', 'number-without-place'],

@@ -1,0 +1,115 @@
+/** Who wins a contested form, and lines that show it: each with what is read. */
+export interface Resolution {
+  readonly claims: string;
+  readonly winner: string;
+  readonly shown: readonly (readonly [text: string, findings: string])[];
+}
+
+export const COURSES = [
+  'anti-inflammatory',
+  'boot',
+  'cast',
+  'footwear',
+  'insert',
+  'pad',
+  'physiotherapy',
+  'postop-shoe',
+  'rest-and-cold',
+  'steroid',
+  'stretching',
+  'tape',
+];
+export const rayOrJoint = (ray: string, afterOrdinal: string): Resolution => ({
+  claims: 'class joint word, class ray word',
+  winner: 'before a number it names the ray, after an ordinal it belongs to the subject',
+  shown: [
+    [ray, '2 tenderness'],
+    [afterOrdinal, '2 tenderness'],
+  ],
+});
+export const raysOrJoints = (word: string): Resolution => ({
+  claims: 'class joints word, class ray word',
+  winner: 'before a number it names the rays, after several ordinals it belongs to the subject',
+  shown: [
+    [`${word} 2-3 tender`, '2,3 tenderness'],
+    [`2nd 3rd ${word} tender`, '2,3 tenderness'],
+  ],
+});
+export const fixedJoint = (word: string, claims: string): Resolution => ({
+  claims,
+  winner: 'the finding where its value follows, else the subject',
+  shown: [
+    [`2nd ${word} fixed`, '2 mtp rigidity=fixed'],
+    [`2nd ${word} tender`, '2 tenderness'],
+  ],
+});
+export const requested = (word: string, by: string): Resolution => ({
+  claims: 'lead image, section word',
+  winner: 'in a plan it is requested, at the start of a line it opens its section',
+  shown: [
+    [`plan ${word} 2nd`, `plan/2 image by=${by}`],
+    [`${word} 2nd fracture`, `${by}/2 image-other what=fracture`],
+  ],
+});
+export const requestedValue = (word: string, by: string): Resolution => ({
+  claims: 'section word, value image.by',
+  winner: 'the open slot',
+  shown: [[`plan request ${word}`, `plan/image by=${by}`]],
+});
+export const positiveOf = (word: string, claims: string): Resolution => ({
+  claims,
+  winner: 'the open slot, else the status; of a test whose result has another name it is unclear',
+  shown: [
+    [`2nd drawer ${word}`, '2 drawer result=positive'],
+    [`web 2 click ${word}`, 'web 2 click'],
+    [`2nd paper ${word}`, 'unclear: paper'],
+  ],
+});
+export const sometimes = (word: string): Resolution => ({
+  claims: 'class distancing, value overlap.when',
+  winner: 'the open slot, else it distances',
+  shown: [
+    [`2nd overlap ${word}`, '2 overlap when=sometimes'],
+    [`2nd tender ${word}`, 'unclear: tenderness'],
+  ],
+});
+export const pain: Omit<Resolution, 'shown'> = {
+  claims: 'finding pain, section word',
+  winner: 'it opens its section at the start of a line that has none, and is a finding elsewhere',
+};
+
+export const POSITIVE_RESULTS =
+  'class positive, value anti-ccp.result, value drawer.result, value lab-other.result, value lisfranc.result, value nerve-stretch.result, value percussion.result, value rheumatoid-factor.result, value silfverskiold.result, value tinel.result, value tuning-fork.result';
+export const partNow = (word: string, found: string, unread: string): Resolution => ({
+  claims: `class foreign part, finding ${word}`,
+  winner: 'the finding; a sign beside it is of the part',
+  shown: [
+    [`${word} ${found.split('=')[1]}`, `${word} ${found}`],
+    [`2nd tender, ${word} ${unread}`, `2 tenderness; unclear: ${word}; unclear: pain`],
+  ],
+});
+export const ordered = (word: string): Resolution => ({
+  claims: 'finding bloods, section word',
+  winner: 'in a plan they are ordered, at the start of a line they open the laboratory',
+  shown: [
+    [`plan ${word} crp`, 'plan/bloods what=crp'],
+    [`${word} crp 4`, 'lab/crp plain=4'],
+  ],
+});
+
+export const impression = (word: string): Resolution => ({
+  claims: 'finding diagnosis, section word',
+  winner: 'at the start of a statement it opens the impression, elsewhere it is the finding',
+  shown: [
+    [`${word} plate tear 2nd`, 'impression/2 diagnosis what=plantar plate tear'],
+    [`2nd ${word} plate tear`, '2 diagnosis what=plantar plate tear'],
+  ],
+});
+export const planned = (word: string): Resolution => ({
+  ...impression(word),
+  winner: 'once a section is open it is the finding',
+  shown: [
+    [`plan ${word} plate tear 2nd`, 'plan/2 diagnosis what=plantar plate tear'],
+    [`imp ${word} plate tear 2nd`, 'impression/2 diagnosis what=plantar plate tear'],
+  ],
+});
