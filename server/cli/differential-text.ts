@@ -11,28 +11,32 @@ export function differentialText(record: DifferentialRecord, width: number): str
     labelled('RED FLAG', `${flag}, before everything below: ${why}. ${step}`, { left: 2, width }),
   );
   if (caution) flags.push(labelled('RED FLAG?', caution, { left: 2, width }));
-  const blocks = alike(sites).map((group) => siteText(group, width));
+  const rays = sites.filter(({ site }) => /^\d/.test(site));
+  const blocks = alike(sites).map((group) => siteText(group, rays, width));
   const none = sites.length === 0 ? ['  no complaint or sign of a lesser ray, a web or the foot is stated\n'] : [];
   const heading = `  ${[date ?? 'undated', kind].filter(Boolean).join(' ')}`;
   return `${[file, heading, ...flags, ...none, ...blocks].join('\n')}\n`;
 }
 
 /** Sites of one foot of which the same is said stand together. */
-function siteText([site, ...others]: readonly SiteRecord[], width: number): string {
+function siteText([site, ...others]: readonly SiteRecord[], rays: readonly SiteRecord[], width: number): string {
   if (!site) return '';
   const names = [site, ...others].map((each) => each.site).join(', ');
   const opened = `  ${site.side} ${names}: ${quoted(site.opened, site.site)}`;
-  return ['', wrapped(opened, width, { first: '', rest: '    ' }), ...siteRows(site, width)].join('\n');
+  return ['', wrapped(opened, width, { first: '', rest: '    ' }), ...siteRows(site, rays, width)].join('\n');
 }
 
-function siteRows(each: SiteRecord, width: number): string[] {
+function siteRows(each: SiteRecord, rays: readonly SiteRecord[], width: number): string[] {
   const { conditions, images, remarks, unread, site } = each;
   const leading = conditions.filter((condition) => condition.for > 0);
   const others = conditions.filter((condition) => condition.for === 0);
   const named = (neverMiss: boolean) =>
     others.filter((condition) => condition.neverMiss === neverMiss).map((condition) => unargued(condition, site));
   return [
-    ...leading.flatMap((condition) => conditionText(condition, site, width)),
+    ...leading.flatMap((condition) => {
+      const there = site.startsWith('web') ? toldAt(condition, each.side, rays) : undefined;
+      return there ? [`${headline(condition)}, as at the ${there}`] : conditionText(condition, site, width);
+    }),
     ...rows('never miss', named(true), 4, width),
     ...rows('not argued', named(false), 4, width),
     ...rows('image', images.map(sourced), 4, width),
@@ -44,7 +48,7 @@ function siteRows(each: SiteRecord, width: number): string[] {
 function alike(sites: readonly SiteRecord[]): SiteRecord[][] {
   const groups = new Map<string, SiteRecord[]>();
   for (const site of sites) {
-    const said = [site.side, quoted(site.opened, site.site), ...siteRows(site, Number.POSITIVE_INFINITY)];
+    const said = [site.side, quoted(site.opened, site.site), ...siteRows(site, [], Number.POSITIVE_INFINITY)];
     const key = said.join('\n');
     groups.set(key, [...(groups.get(key) ?? []), site]);
   }
@@ -59,7 +63,7 @@ function conditionText(each: ConditionRecord, site: string, width: number): stri
   const by = (role: Argument['role']) =>
     each.arguments.filter((argument) => argument.role === role).map((argument) => argumentText(argument, site));
   return [
-    `    ${each.condition}: argued for by ${each.for}, against by ${each.against}`,
+    headline(each),
     ...rows('for', by('for'), 6, width),
     ...rows('against', by('against'), 6, width),
     ...rows('no proof', by('no proof'), 6, width),
@@ -67,6 +71,21 @@ function conditionText(each: ConditionRecord, site: string, width: number): stri
     ...rows('not used', [unusable(each, site)], 6, width),
     ...rows('separate', [`${each.separate.ask} [${markText(each.separate)}]`], 6, width),
   ];
+}
+
+const headline = (each: ConditionRecord): string =>
+  `    ${each.condition}: argued for by ${each.for}, against by ${each.against}`;
+
+/** The ray of which the same words have been told, so that a web beside it need not tell them again. */
+function toldAt(each: ConditionRecord, side: SiteRecord['side'], rays: readonly SiteRecord[]): string | undefined {
+  const words = (condition: ConditionRecord) =>
+    condition.arguments.filter(({ role }) => role !== 'no proof').map((argument) => JSON.stringify(argument));
+  const same = rays.find((ray) => {
+    const there = ray.conditions.find(({ condition }) => condition === each.condition);
+    const told = there && words(there);
+    return ray.side === side && told !== undefined && words(each).every((argument) => told.includes(argument));
+  });
+  return same?.site;
 }
 
 const argumentText = ({ words, why, earlier, ...source }: Argument, site: string): string =>

@@ -104,6 +104,11 @@ describe('text', () => {
     expect(text('2nd  tender plate', 'webs 1-2  no click', 'web 2  squeeze painful')).toMatch(/web 2 squeeze painful/);
   });
 
+  test('does not tell at a web again what it told at the ray', () => {
+    const out = text('2nd  tender plate, drawer 2', 'web 2  squeeze painful');
+    expect(out).toContain('plantar plate tear: argued for by 2, against by 0, as at the 2nd');
+  });
+
   test('puts rays together of which the same is said', () => {
     const out = text('3rd-4th  drawer 1', 'webs 2-4  no click');
     expect(out).toContain('right 3rd, 4th: ');

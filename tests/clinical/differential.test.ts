@@ -259,6 +259,13 @@ describe('imaging against the exam', () => {
     expect(images(`${body}\ntried steroid web 2 2026-02`)).toEqual(['older']);
     expect(images(`${body}\ntried steroid web 2 2025-11`)).toEqual(['agrees']);
   });
+  it('and then proves nothing', () => {
+    const note =
+      '2nd tender plate, drawer 2\nmri taken 2026-01-05; 2nd tear; web 2 bursitis 9 mm\ntried steroid web 2 2026-02';
+    expect(by('no proof', note, 'plantar plate tear')).toContain('tear');
+    expect(by('no proof', note, 'intermetatarsal bursitis')).toContain('web-lesion');
+    expect(by('for', note.replace('2026-02', '2025-11'), 'plantar plate tear')).toContain('tear');
+  });
   it('of an earlier visit still counts, and grows old', () => {
     const visits = (later: string) =>
       `forefoot 1\nscales drawer 0-4\n\nvisit 2026-01-05 first right\n2nd tender plate, drawer 2\nus 2nd tear\n\nvisit 2026-03-09 review right\n2nd tender plate, drawer 2\n${later}`;

@@ -2,10 +2,9 @@ import type { Sourced } from '../../../grammar/lexicon/entry.ts';
 import type { Ray } from '../../../grammar/values.ts';
 import type { RayAnalysis } from '../analysis.ts';
 import { CAUTIONS } from '../cautions.ts';
-import { ageOf, dayFrom, daysBefore, isoOf } from '../dates.ts';
-import { footKey, isoDayOf, type PlateImage, plateImages, rayKey, steroids } from '../episode.ts';
-import { injuryDays } from '../injury.ts';
+import { isoDayOf, plateImages, rayKey } from '../episode.ts';
 import { absent, practice, present } from './condition.ts';
+import { newerEvent, takenOn } from './image-age.ts';
 import { clear, type FactOf, type View } from './view.ts';
 
 /** Does the newest image of the plate go with the exam, and is it of today's joint? */
@@ -69,30 +68,6 @@ function ofWeb(view: View): Concordance[] {
 }
 
 const told = (verdict: Concordance['verdict'], text: string): Concordance => ({ ...practice, verdict, text });
-
-/** The day of an image as its section states it; a report without it may be of any day before the visit. */
-function takenOn(view: View, by: PlateImage['by']): { text: string; latest?: string } {
-  const { visit } = view;
-  const [dated] = clear(view, 'image-date').filter(({ section, values }) => section === by && values.on);
-  const on = dated?.values.on;
-  const age = on && ageOf(on, visit);
-  if (!age || !visit.date) return { text: 'day of the image not stated' };
-  const latest = isoOf(daysBefore(dayFrom(visit.date), Math.floor(age.least)));
-  return { text: `taken ${latest}${age.most > age.least ? ' at the latest' : ''}`, latest };
-}
-
-/** The injury or the injection that came after the image. */
-function newerEvent({ visit, before, side }: View, latest: string | undefined): string | undefined {
-  if (!latest || latest === 'undated') return undefined;
-  const injured = injuryDays(visit);
-  const given = steroids(visit, visit.date ? dayFrom(visit.date) : undefined);
-  const days = (all: readonly Readonly<Record<string, string>>[]) =>
-    all.flatMap((each) => [each[side] ?? '', each[footKey(undefined)] ?? '']).sort();
-  const injury = days([before.injury, injured]).at(-1) ?? '';
-  const steroid = days([before.steroid, given]).at(-1) ?? '';
-  if (injury > latest) return `the injury of ${injury}`;
-  return steroid > latest ? `the injection of ${steroid}` : undefined;
-}
 
 /** By the stage where there is one, so that no two outputs differ, else by the drawer alone. */
 function jointOf(view: View, analysis: RayAnalysis | undefined): 'unstable' | 'stable' | 'not known' {

@@ -50,6 +50,9 @@ export const absent = <F extends FindingId>(finding: F, test?: Test<F>) =>
 /** Clear facts of a finding, whatever their status. */
 export const stated = <F extends FindingId>(finding: F, test?: Test<F>) => pick(finding, () => true, test);
 
+/** Said of an image that an injury or an injection followed. */
+export const OUTDATED = 'the image is older than an injury or an injection: it says nothing of the foot as it is now';
+
 interface WordsValue {
   readonly words: readonly string[];
 }

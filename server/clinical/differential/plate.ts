@@ -1,5 +1,16 @@
 import { readDrawer } from '../drawer.ts';
-import { absent, argues, type Condition, present, provesNothing, says, speaksAgainst, stated } from './condition.ts';
+import {
+  absent,
+  argues,
+  type Condition,
+  OUTDATED,
+  present,
+  provesNothing,
+  says,
+  speaksAgainst,
+  stated,
+} from './condition.ts';
+import { isOutdated } from './image-age.ts';
 import { type FactOf, isOperated, type View } from './view.ts';
 
 const steps = (fact: FactOf<'drawer'>, { visit }: View) => readDrawer({ is: 'stated', fact }, visit.drawerScale).steps;
@@ -160,6 +171,7 @@ export const PLATE: Condition = {
     {
       finding: 'tear',
       claims: [
+        provesNothing(stated('tear', isOutdated), OUTDATED),
         argues(present('tear'), {
           source: 'GREGG06',
           mark: 'read',
@@ -213,6 +225,10 @@ export const PLATE: Condition = {
         speaksAgainst(
           present('block', ({ subject, values }) => subject.at === 'ray' && says(values.response, 'no relief')),
           { source: 'HEALIO15', mark: 'secondary', why: 'a block of the joint left the pain' },
+        ),
+        provesNothing(
+          present('block', ({ subject, values }) => subject.at === 'ray' && says(values.response, 'partial')),
+          'partial relief does not tell the joint from the space',
         ),
       ],
     },

@@ -4,6 +4,7 @@ import {
   argues,
   type Condition,
   type Criterion,
+  OUTDATED,
   practice,
   present,
   provesNothing,
@@ -11,6 +12,7 @@ import {
   speaksAgainst,
   stated,
 } from './condition.ts';
+import { isOutdated } from './image-age.ts';
 import { clear, type FactOf, type View, viewOf } from './view.ts';
 
 /** The drawers of the two rays beside a web: all stable, any unstable, or neither known. */
@@ -51,6 +53,7 @@ const INJECTED = { source: 'HEALIO15', mark: 'secondary' } as const;
 const NEUROMA_IMAGE: Criterion = {
   finding: 'web-lesion',
   claims: [
+    provesNothing(stated('web-lesion', isOutdated), OUTDATED),
     provesNothing(
       present('web-lesion', (fact, view) => !isBursitis(fact) && jointsBeside(fact, view) === 'unstable'),
       {
@@ -171,6 +174,10 @@ const NEUROMA: Condition = {
           present('block', (fact) => inWeb(fact) && says(fact.values.response, 'no relief')),
           { ...INJECTED, why: 'a block of the space left the pain' },
         ),
+        provesNothing(
+          present('block', (fact) => inWeb(fact) && says(fact.values.response, 'partial')),
+          'partial relief does not tell the joint from the space',
+        ),
       ],
     },
   ],
@@ -187,6 +194,7 @@ const BURSITIS: Condition = {
     {
       finding: 'web-lesion',
       claims: [
+        provesNothing(stated('web-lesion', isOutdated), OUTDATED),
         provesNothing(
           present(
             'web-lesion',
