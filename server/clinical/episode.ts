@@ -116,8 +116,8 @@ export const isoDayOf = (visit: VisitFacts): string => (visit.date ? isoOf(dayFr
 export const steroidDays = (visit: VisitFacts): string[] =>
   Object.values(steroids(visit, visit.date ? dayFrom(visit.date) : undefined));
 
-/** Foot to the newest day that an injection reported as given may mean. */
-export function steroids(visit: VisitFacts, day: Day | undefined): Record<string, string> {
+/** The newest day that an injection reported as given may mean. */
+function steroids(visit: VisitFacts, day: Day | undefined): Record<string, string> {
   const newest: Record<string, string> = {};
   for (const fact of clearFacts(visit.facts, 'steroid')) {
     const given = fact.section === 'tried' && fact.status === 'present' ? lastDayOf(fact, day) : undefined;

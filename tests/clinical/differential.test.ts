@@ -318,19 +318,19 @@ const LINES = [
 describe('an unrelated fact', () => {
   it('never removes an argument', () => {
     fc.assert(
-      fc.property(fc.subarray(LINES, { minLength: 1 }), fc.constantFrom(...LINES), (lines, more) => {
+      fc.property(fc.subarray(LINES, { minLength: 1, maxLength: 8 }), fc.constantFrom(...LINES), (lines, more) => {
         const [before, after] = [everyArgument(lines.join('\n')), everyArgument([...lines, more].join('\n'))];
         expect(before.filter((argument) => !after.includes(argument))).toEqual([]);
       }),
-      { numRuns: 150 },
+      { numRuns: 60 },
     );
   });
   it('in another order argues the same', () => {
     fc.assert(
-      fc.property(fc.shuffledSubarray(LINES), (lines) => {
+      fc.property(fc.shuffledSubarray(LINES, { maxLength: 12 }), (lines) => {
         expect(everyArgument(lines.join('\n')).sort()).toEqual(everyArgument([...lines].sort().join('\n')).sort());
       }),
-      { numRuns: 50 },
+      { numRuns: 20 },
     );
   });
 });

@@ -1,7 +1,7 @@
+import { eventsOf, isBefore } from '../after-image.ts';
 import { ageOf, dayFrom, daysBefore, isoOf } from '../dates.ts';
-import { footKey, type PlateImage, steroids } from '../episode.ts';
+import type { PlateImage } from '../episode.ts';
 import type { AnyFact } from '../facts.ts';
-import { injuryDays } from '../injury.ts';
 import { clear, type View } from './view.ts';
 
 /** The day of an image as its section states it; a report without it may be of any day before the visit. */
@@ -15,17 +15,9 @@ export function takenOn(view: View, by: PlateImage['by']): { text: string; lates
   return { text: `taken ${latest}${age.most > age.least ? ' at the latest' : ''}`, latest };
 }
 
-/** The injury or the injection that came after the image. */
-export function newerEvent({ visit, before, side }: View, latest: string | undefined): string | undefined {
-  if (!latest || latest === 'undated') return undefined;
-  const injured = injuryDays(visit);
-  const given = steroids(visit, visit.date ? dayFrom(visit.date) : undefined);
-  const days = (all: readonly Readonly<Record<string, string>>[]) =>
-    all.flatMap((each) => [each[side] ?? '', each[footKey(undefined)] ?? '']).sort();
-  const injury = days([before.injury, injured]).at(-1) ?? '';
-  const steroid = days([before.steroid, given]).at(-1) ?? '';
-  if (injury > latest) return `the injury of ${injury}`;
-  return steroid > latest ? `the injection of ${steroid}` : undefined;
+/** The injury or the injection that surely came after the image. */
+export function newerEvent(view: View, latest: string | undefined): string | undefined {
+  return latest === undefined ? undefined : eventsOf(view, view.side).find(({ day }) => isBefore(latest, day))?.name;
 }
 
 /** Was the image of a fact taken, as its section states, before an injury or an injection of this foot? */

@@ -1,32 +1,12 @@
+import { eventsOf, isBefore } from '../after-image.ts';
 import { clearFacts } from '../answers.ts';
-import { dayOf, daysBetween, isoOf, range } from '../dates.ts';
-import { footKey, plateImages, rayKey } from '../episode.ts';
+import { isoOf, range } from '../dates.ts';
+import { plateImages, rayKey } from '../episode.ts';
 import type { VisitFacts } from '../facts.ts';
-import { injuryDays } from '../injury.ts';
-import { injectionDays } from '../watch.ts';
-import { defineRule, type RuleView } from './define-rule.ts';
+import { defineRule } from './define-rule.ts';
 import { isUnstable } from './hazards.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
-type Foot = 'right' | 'left' | 'patient';
-
-/** The newest injury and injection of a foot, as early as each may have been. */
-function eventsOf({ visit, before }: RuleView, foot: Foot): { name: string; day: string }[] {
-  const injury = injuryDays(visit);
-  const events = (['patient', foot] as const).flatMap((each) => [
-    { name: 'the injury', day: injury[each] ?? before.injury[each] },
-    {
-      name: 'an injection',
-      day: [...(before.watch[`injection ${each}`]?.split(' ') ?? []), ...injectionDays(visit, each)].sort().at(-1),
-    },
-  ]);
-  return events.flatMap(({ name, day }) => (day ? [{ name, day }] : []));
-}
-const isBefore = (iso: string, other: string): boolean => {
-  const [a, b] = [dayOf(iso), dayOf(other)];
-  return a !== undefined && b !== undefined && daysBetween(a, b) > 0;
-};
-
 export const imageOlder = defineRule({
   ...practice,
   code: 'image-older',
@@ -47,7 +27,7 @@ export const imageOlder = defineRule({
     for (const fact of clearFacts(visit.facts, 'image-date')) {
       if (fact.values.on?.is !== 'date') continue;
       const taken = isoOf(range(fact.values.on.date).last);
-      const event = eventsOf(view, footKey(fact.side) as Foot).find(({ day }) => isBefore(taken, day));
+      const event = eventsOf(view, fact.side).find(({ day }) => isBefore(taken, day));
       if (!event) continue;
       yield {
         place: fact.origin.place,
