@@ -11,7 +11,7 @@ export default defineConfig({
     maxWorkers: 2,
     // The code holds no mutable module state but lazy tables, and building the parser once a worker is much faster.
     isolate: false,
-    testTimeout: 20_000,
+    testTimeout: 120_000,
     reporters: ['default', ['json', { outputFile: '.cache/results/vitest.json' }]],
   },
 });

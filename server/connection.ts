@@ -11,8 +11,9 @@ import type {
   TextDocumentIdentifier,
   TextDocumentPositionParams,
 } from 'vscode-languageserver-protocol';
+import { planAcceptances } from './features/accept-plan.ts';
 import type { ClinicNoteParams } from './features/clinic-note.ts';
-import { ACTION_KINDS, codeActions } from './features/code-actions.ts';
+import { ACTION_KINDS, codeActions, wants } from './features/code-actions.ts';
 import { completion } from './features/completion.ts';
 import { foldingRanges } from './features/folding.ts';
 import { formatting } from './features/formatting.ts';
@@ -68,9 +69,10 @@ const REQUESTS: readonly Row[] = [
   row('textDocument/foldingRange', [], foldingRanges),
   row('textDocument/formatting', [], (note) => formatting(note)),
   row<DocumentRangeFormattingParams>('textDocument/rangeFormatting', [], (note, { range }) => formatting(note, range)),
-  row<CodeActionParams>('textDocument/codeAction', [], (note, { range, context }) =>
-    codeActions(note, range, context.diagnostics, context.only),
-  ),
+  row<CodeActionParams>('textDocument/codeAction', [], async (note, { range, context: { diagnostics, only } }) => [
+    ...codeActions(note, range, diagnostics, only),
+    ...(wants(only, 'quickfix') ? planAcceptances(note, range, await import('./features/explain.ts')) : []),
+  ]),
   row('textDocument/semanticTokens/full', { data: [] }, (note) => semanticTokens(note)),
   row<SemanticTokensRangeParams>('textDocument/semanticTokens/range', { data: [] }, (note, { range }) =>
     semanticTokens(note, range),

@@ -1,7 +1,7 @@
 import type { Mark } from '../../grammar/lexicon/entry.ts';
 import { type LineReader, rememberingReader } from '../../grammar/remembering-reader.ts';
 import type { SourceKey } from '../../grammar/sources.ts';
-import { foldNote } from '../clinical/analyse.ts';
+import { foldNote } from '../clinical/analyse-note.ts';
 import type { Report } from '../clinical/analysis.ts';
 import { RULES } from '../clinical/rules/index.ts';
 import type { Settings } from '../clinical/settings.ts';

@@ -1,4 +1,4 @@
-import { analyseNote } from '../clinical/analyse.ts';
+import { analyseNote } from '../clinical/analyse-note.ts';
 import { Refusal, type Run } from './command.ts';
 import { differentialRecord } from './differential-records.ts';
 import { differentialText } from './differential-text.ts';

@@ -2,8 +2,8 @@ import type { Mark } from '../../grammar/lexicon/entry.ts';
 import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { SourceKey } from '../../grammar/sources.ts';
 import type { PartialDate, Ray, Side } from '../../grammar/values.ts';
-import type { NoteAnalysis } from '../clinical/analyse.ts';
-import type { Evidence, RayAnalysis, Stage } from '../clinical/analysis.ts';
+import type { NoteAnalysis } from '../clinical/analyse-note.ts';
+import type { AdvisedRay, Evidence, RayAnalysis, Stage } from '../clinical/analysis.ts';
 import { type ArgumentPart, stageArguments } from '../clinical/argument/stage-argument.ts';
 import { CAUTIONS } from '../clinical/cautions.ts';
 import { dayFrom, isoOf } from '../clinical/dates.ts';
@@ -172,7 +172,7 @@ function statedField({ stated }: RayAnalysis): StageRecord['stated'] {
   return stated.low === stated.high ? stated.low : `${stated.low}-${stated.high}`;
 }
 
-function nextField({ next }: RayAnalysis): StageRecord['next'] {
+function nextField({ next }: AdvisedRay): StageRecord['next'] {
   const { step, why, cautions, review, urgent, row, source, mark } = next;
   return { step, why, cautions, review, urgent, row, source, mark };
 }

@@ -1,4 +1,4 @@
-import { analyseNote } from '../clinical/analyse.ts';
+import { analyseNote } from '../clinical/analyse-note.ts';
 import type { Run } from './command.ts';
 import { JsonList } from './json-list.ts';
 import { wrapped } from './layout.ts';

@@ -1,4 +1,4 @@
-import { analyseNote } from '../clinical/analyse.ts';
+import { analyseNote } from '../clinical/analyse-note.ts';
 import { type ClinicNote, COMPUTED_TITLE, clinicNote, renderText, URGENT_TITLE } from '../documents/clinic-note.ts';
 import { Refusal, type Run } from './command.ts';
 import { wrapped } from './layout.ts';

@@ -1,16 +1,11 @@
-import { opensVisit, readLine } from '../../grammar/read-line.ts';
-import type { LineReader } from '../../grammar/remembering-reader.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Context, RayAnalysis, Report, VisitAnalysis } from './analysis.ts';
 import { decidingFindings } from './deciding.ts';
-import { type EpisodeState, foldVisit, NO_EPISODE } from './episode.ts';
+import { type EpisodeState, foldVisit } from './episode.ts';
 import type { Allowance, HeaderFacts, VisitFacts } from './facts.ts';
 import { isStatedPainless, statedRays } from './gates.ts';
 import { identifierMessage, identifiersOf, placeOf } from './identifiers.ts';
 import { settled, shown, weighed } from './local-severity.ts';
-import { withLocalWindows } from './local-windows.ts';
-import { nextStep } from './next-step.ts';
-import { once } from './once.ts';
 import { readHeaderFacts, readVisitFacts } from './read-facts.ts';
 import { READING_MESSAGES, readingReport, readingReports, unreadRedFlags } from './reading-reports.ts';
 import type { Rule, RuleView } from './rules/define-rule.ts';
@@ -81,9 +76,7 @@ function analyseRays(visit: VisitFacts, before: EpisodeState, context: Context, 
     const painless = isStatedPainless(visit, side, ray);
     const view = { visit, before, header, side, ray, settings, whole, painless };
     const deciding = decidingFindings(visit, before.known, side, ray);
-    const stage = stageRay(view, deciding);
-    const next = once(() => withLocalWindows(nextStep(view, stage, deciding.drawer.steps), settings));
-    return Object.defineProperty(stage, 'next', { get: next, enumerable: true, configurable: true }) as RayAnalysis;
+    return stageRay(view, deciding);
   });
 }
 
@@ -138,58 +131,4 @@ export function unusedAllowances(
     .filter(({ code, reason }) => reason && isKnown(code) && !hidden.has(code))
     .map(({ code, place }) => readingReport('unused-allow', code, place));
   return settled(unused, settings);
-}
-
-export interface NoteAnalysis {
-  readonly lines: readonly string[];
-  readonly header: HeaderFacts;
-  readonly headerReports: readonly Report[];
-  readonly visits: readonly AnalysedVisit[];
-}
-
-/** A visit with the line of the file on which it starts. */
-export interface AnalysedVisit {
-  readonly firstLine: number;
-  readonly syntax: readonly LineSyntax[];
-  readonly analysis: VisitAnalysis;
-}
-
-interface Folding {
-  readonly today: string;
-  readonly settings: Settings;
-  readonly rules?: readonly Rule[];
-  /** Notes of one clinic repeat each other's lines: a reader that remembers them saves most of the reading. */
-  readonly read?: LineReader;
-}
-
-/** A whole note at once, for the command line and tests; the editor keeps visits apart and analyses what changed. */
-export function analyseNote(
-  text: string,
-  today: string,
-  settings: Settings = NO_SETTINGS,
-  rules: readonly Rule[] = RULES,
-): NoteAnalysis {
-  const visits: AnalysedVisit[] = [];
-  return { ...foldNote(text, { today, settings, rules }, (visit) => visits.push(visit)), visits };
-}
-
-/** Analyses a note visit by visit and hands each over, so that only what the taker keeps stays in memory. */
-export function foldNote(
-  text: string,
-  { today, settings, rules = RULES, read = readLine }: Folding,
-  take: (visit: AnalysedVisit) => void,
-): Omit<NoteAnalysis, 'visits'> {
-  const lines = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r/);
-  const starts = lines.flatMap((line, i) => (opensVisit(line) ? [i] : []));
-  const { header, reports } = analyseHeader(lines.slice(0, starts[0] ?? lines.length).map(read), settings);
-  const hidden = new Set<string>();
-  let before = NO_EPISODE;
-  starts.forEach((firstLine, i) => {
-    const syntax = lines.slice(firstLine, starts[i + 1] ?? lines.length).map(read);
-    const analysis = analyseVisit(syntax, before, { today, header, settings }, rules);
-    before = analysis.after;
-    for (const code of analysis.hidden) hidden.add(code);
-    take({ firstLine, syntax, analysis });
-  });
-  return { lines, header, headerReports: [...reports, ...unusedAllowances(header, hidden, settings)] };
 }

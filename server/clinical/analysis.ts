@@ -81,9 +81,13 @@ export interface RayAnalysis {
   readonly evidence: readonly Evidence[];
   readonly missing: readonly ExamStep[];
   readonly assumptions: readonly string[];
-  readonly next: NextStep;
   /** Every statement of the visit about this ray. */
   readonly statements: readonly StatementId[];
+}
+
+/** With the next step, which only those need who ask about the ray. */
+export interface AdvisedRay extends RayAnalysis {
+  readonly next: NextStep;
 }
 
 export type Severity = 'danger' | 'contradiction' | 'missing' | 'style';
@@ -122,6 +126,11 @@ export interface VisitAnalysis {
   readonly hidden: readonly string[];
   readonly before: EpisodeState;
   readonly after: EpisodeState;
+}
+
+/** A visit whose rays are advised. */
+export interface AdvisedVisit extends VisitAnalysis {
+  readonly rays: readonly AdvisedRay[];
 }
 
 export interface Context {

@@ -8,7 +8,7 @@ import { GATES, type GateView } from './gates.ts';
 import { once } from './once.ts';
 import { type Deciding, type Possible, rowFor, type Verdict, worlds } from './staging-rows.ts';
 
-export type RayStage = Omit<RayAnalysis, 'next'>;
+export type RayStage = RayAnalysis;
 
 /**
  * Stages one lesser ray of one visit: gates first, then the decision list over every world that the findings allow. The

@@ -1,5 +1,5 @@
 import type { Side } from '../../grammar/values.ts';
-import type { VisitAnalysis } from '../clinical/analysis.ts';
+import type { AdvisedVisit } from '../clinical/analysis.ts';
 import type { HeaderFacts, VisitFacts } from '../clinical/facts.ts';
 import { computedSentences, urgentSentences } from './computed.ts';
 import { type FiledSection, filedSections } from './filed-sections.ts';
@@ -32,7 +32,7 @@ const sideWords = (side: Side | 'both'): string => (side === 'both' ? 'both feet
  * The clinic note of one visit: what the clinician stated as prose, and, apart from it, what was computed. A section
  * without a sentence is left out; nothing is written of what nobody said.
  */
-export function clinicNote(visit: VisitAnalysis, header: HeaderFacts): ClinicNote {
+export function clinicNote(visit: AdvisedVisit, header: HeaderFacts): ClinicNote {
   const filed = filedSections(visit.facts).map((section) =>
     section.title === 'Examination' ? withSide(section, visit.facts) : section,
   );

@@ -1,4 +1,4 @@
-import type { NextStep, RayAnalysis, VisitAnalysis } from '../clinical/analysis.ts';
+import type { AdvisedRay, AdvisedVisit, NextStep } from '../clinical/analysis.ts';
 import { CAUTIONS } from '../clinical/cautions.ts';
 import type { AnyFact, StatementId } from '../clinical/facts.ts';
 import { flagsWithoutRay } from '../clinical/red-flags-first.ts';
@@ -13,7 +13,7 @@ const CLOSING =
  * What is set apart from the filed note: urgent steps, then the stages, then the other steps; the sources and each
  * caution once for the whole note. Empty where nothing was computed.
  */
-export function computedSentences(visit: VisitAnalysis): Sentence[] {
+export function computedSentences(visit: AdvisedVisit): Sentence[] {
   const { facts, rays } = visit;
   const led = flagsWithoutRay(visit);
   if (rays.length === 0 && led.length === 0) return [];
@@ -37,7 +37,7 @@ export function computedSentences(visit: VisitAnalysis): Sentence[] {
 }
 
 /** The red flags and urgent steps, once each, for the head of the note. */
-export function urgentSentences(visit: VisitAnalysis): Sentence[] {
+export function urgentSentences(visit: AdvisedVisit): Sentence[] {
   const { facts, rays } = visit;
   const flags = flagsWithoutRay(visit).map(({ flagged, row }) =>
     sentence(
@@ -62,11 +62,11 @@ export function urgentSentences(visit: VisitAnalysis): Sentence[] {
 
 interface Step {
   readonly next: NextStep;
-  readonly rays: readonly RayAnalysis[];
+  readonly rays: readonly AdvisedRay[];
 }
 
 /** Rays with the same next step share its sentences. */
-function stepsOf(rays: readonly RayAnalysis[]): Step[] {
+function stepsOf(rays: readonly AdvisedRay[]): Step[] {
   const steps = new Map<string, Step>();
   for (const ray of rays) {
     const { row, step, why, wouldChange, review } = ray.next;

@@ -1,5 +1,5 @@
 import { entryOf } from '../../grammar/lexicon/index.ts';
-import { analyseNote } from '../clinical/analyse.ts';
+import { analyseNote } from '../clinical/analyse-note.ts';
 import type { Fix, Report } from '../clinical/analysis.ts';
 import { EXAMPLE_DAY, exampleNote } from '../clinical/rules/example-note.ts';
 import { type RulePage, SEVERITY_WORDS } from './rule-pages.ts';

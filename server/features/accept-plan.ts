@@ -1,6 +1,6 @@
 import type { CodeAction } from 'vscode-languageserver-types';
 import { readLine } from '../../grammar/read-line.ts';
-import type { RayAnalysis } from '../clinical/analysis.ts';
+import type { AdvisedRay } from '../clinical/analysis.ts';
 import { readVisitFacts } from '../clinical/read-facts.ts';
 import type { Range } from '../workspace/blocks.ts';
 import { formatLine } from '../workspace/format-line.ts';
@@ -8,18 +8,20 @@ import type { Note, Visit } from '../workspace/note.ts';
 import { textEdits } from '../workspace/text-edits.ts';
 import { linesOf } from './code-actions.ts';
 import { rayName } from './describe.ts';
+import type { Explain } from './explain.ts';
 import { raysOn } from './word-at.ts';
 
 const MARK = '// accepted from the computed next step';
 
 /** Offers to write a computed next step into the visit as the clinician's own plan, where the step is one that a plan can say. */
-export function planAcceptances(note: Note, range: Range): CodeAction[] {
+export function planAcceptances(note: Note, range: Range, { advised }: Pick<Explain, 'advised'>): CodeAction[] {
   const visit = note.visitAt(range.start.line);
   if (!visit) return [];
-  return raysOn(visit, note.line(range.start.line)).flatMap((ray) => acceptance(note, visit, ray));
+  const { rays } = advised(visit.analysis, note);
+  return raysOn(rays, note.line(range.start.line)).flatMap((ray) => acceptance(note, visit, ray));
 }
 
-function acceptance(note: Note, visit: Visit, ray: RayAnalysis): CodeAction[] {
+function acceptance(note: Note, visit: Visit, ray: AdvisedRay): CodeAction[] {
   if (!ray.next.plan || visit.analysis.facts.side === 'both') return [];
   const text = `${formatLine(readLine(`plan ${ray.next.plan}`))} ${MARK}`;
   const afterLine = visit.lines.findLastIndex(({ kind }) => kind !== 'blank');

@@ -16,7 +16,7 @@ import { raysOn } from './word-at.ts';
 export function acceptances(note: Note, range: Range): CodeAction[] {
   const visit = note.visitAt(range.start.line);
   if (!visit) return [];
-  return raysOn(visit, note.line(range.start.line)).flatMap((ray) => acceptance(note, visit, ray));
+  return raysOn(visit.analysis.rays, note.line(range.start.line)).flatMap((ray) => acceptance(note, visit, ray));
 }
 
 function acceptance(note: Note, visit: Visit, ray: RayAnalysis): CodeAction[] {

@@ -1,3 +1,4 @@
+import { advised } from '../clinical/advise.ts';
 import { type ClinicNote, clinicNote, type Run, renderHtml, renderText } from '../documents/clinic-note.ts';
 import type { Note } from '../workspace/note.ts';
 
@@ -18,7 +19,7 @@ export function clinicNoteOf(note: Note, { line, computed }: ClinicNoteParams): 
   const visit = note.visitAt(line) ?? note.visit(note.blockCount - 1);
   if (!visit) return null;
   const { analysis, firstLine, lastLine } = visit;
-  const prose = moved(clinicNote(analysis, note.header), firstLine);
+  const prose = moved(clinicNote(advised(analysis, note), note.header), firstLine);
   const { date } = analysis.facts;
   const options = { computed: computed === true };
   return {

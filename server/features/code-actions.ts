@@ -4,7 +4,6 @@ import { unreadFixes } from '../clinical/line-fixes.ts';
 import type { Range } from '../workspace/blocks.ts';
 import type { Note } from '../workspace/note.ts';
 import { type Lines, type TextEdit, textEdits } from '../workspace/text-edits.ts';
-import { planAcceptances } from './accept-plan.ts';
 import { acceptances } from './accept-stage.ts';
 import { sortVisit } from './sort-visit.ts';
 
@@ -17,16 +16,17 @@ export function codeActions(
   given: readonly Diagnostic[] = [],
   only?: readonly string[],
 ): CodeAction[] {
-  const wanted = (kind: string) =>
-    only === undefined || only.some((each) => kind === each || kind.startsWith(`${each}.`));
+  const wanted = (kind: string) => wants(only, kind);
   return [
-    ...(wanted('quickfix')
-      ? [...quickFixes(note, range, given), ...acceptances(note, range), ...planAcceptances(note, range)]
-      : []),
+    ...(wanted('quickfix') ? [...quickFixes(note, range, given), ...acceptances(note, range)] : []),
     ...(only !== undefined && wanted('source.fixAll') ? fixAll(note) : []),
     ...(only !== undefined && wanted('source.sortVisit') ? sortVisit(note, range) : []),
   ];
 }
+
+/** Does an editor that asks for these kinds only, or for any, want actions of a kind? */
+export const wants = (only: readonly string[] | undefined, kind: string): boolean =>
+  only === undefined || only.some((each) => kind === each || kind.startsWith(`${each}.`));
 
 function quickFixes(note: Note, range: Range, given: readonly Diagnostic[]): CodeAction[] {
   const [from, to] = [note.indexAt(range.start.line), note.indexAt(range.end.line)];

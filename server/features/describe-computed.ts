@@ -1,5 +1,5 @@
 import type { Side, Web } from '../../grammar/values.ts';
-import type { Evidence, NextStep, RayAnalysis, VisitAnalysis } from '../clinical/analysis.ts';
+import type { AdvisedRay, Evidence, NextStep, VisitAnalysis } from '../clinical/analysis.ts';
 import { cite } from './cite.ts';
 import { paragraphs, rayName, stageText } from './describe.ts';
 
@@ -9,7 +9,7 @@ const DECISION_SUPPORT =
   '*Computed as decision support. The clinician decides; local protocol and licensed practice take precedence.*';
 
 /** What is computed for a ray, with its evidence, beside what was stated. Markdown. */
-function describeStage(analysis: RayAnalysis, quote: (evidence: Evidence) => string): string {
+function describeStage(analysis: AdvisedRay, quote: (evidence: Evidence) => string): string {
   const { outcome, stated, labels, evidence, missing, assumptions, next, source, mark } = analysis;
   const shown = evidence.map((each) => `- ${each.role}: \`${quote(each)}\`: ${each.why}`);
   return paragraphs(
@@ -31,7 +31,7 @@ function describeNext({ step, why, cautions, urgent }: NextStep): string {
 }
 
 /** A ray with its stage and what may explain its complaint. Markdown. */
-export const describeRay = (analysis: VisitAnalysis, ray: RayAnalysis, quote: (evidence: Evidence) => string): string =>
+export const describeRay = (analysis: VisitAnalysis, ray: AdvisedRay, quote: (evidence: Evidence) => string): string =>
   paragraphs(describeStage(ray, quote), leadingConditions(analysis, ray.side, { at: 'ray', ray: ray.ray }));
 
 /** What may explain a web space, red flags of the visit first. Empty where nothing is argued for. Markdown. */

@@ -1,6 +1,7 @@
 import type { Entry, Mark, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
 import { entryOf, type FindingId } from '../../grammar/lexicon/index.ts';
 import type { SourceKey } from '../../grammar/sources.ts';
+import { advised } from '../clinical/advise.ts';
 import { cite } from './cite.ts';
 import { listed, paragraphs } from './describe.ts';
 import { describeRay, describeWeb } from './describe-computed.ts';
@@ -13,8 +14,9 @@ export interface Explain {
   readonly describeRay: typeof describeRay;
   readonly describeWeb: typeof describeWeb;
   readonly describeRule: typeof describeRule;
+  readonly advised: typeof advised;
 }
-export { cite, describeRay, describeRule, describeWeb };
+export { advised, cite, describeRay, describeRule, describeWeb };
 
 const KINDS: Readonly<Record<Entry['kind'], string>> = {
   sign: 'sign',

@@ -74,7 +74,7 @@ function computed(
   const visit = note.visitAt(line);
   if (!visit) return '';
   if (subject.at === 'webs') return webs(visit.analysis, subject, explain);
-  const rays = visit.analysis.rays.filter((ray) => isOf(ray, subject));
+  const rays = explain.advised(visit.analysis, note).rays.filter((ray) => isOf(ray, subject));
   const each = (ray: (typeof rays)[number]) =>
     explain.describeRay(visit.analysis, ray, (evidence) => textOf(visit, evidence));
   return rays.map(each).join(RULE);

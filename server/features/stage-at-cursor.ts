@@ -18,7 +18,7 @@ export function stageAtCursor(note: Note, line: number): StageAtCursor {
   const own = note.visitAt(line);
   const visit = own ?? note.visit(note.blockCount - 1);
   if (!visit) return { text: '', rays: [] };
-  const rays = raysOn(visit, own ? note.line(line) : undefined);
+  const rays = raysOn(visit.analysis.rays, own ? note.line(line) : undefined);
   const staged = rays.filter(({ outcome }) => outcome.is === 'staged' || outcome.is === 'span');
   return {
     text: staged.map((ray) => `${rayName(ray)}: ${stageText(ray.outcome)}`).join('; '),

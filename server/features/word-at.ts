@@ -2,7 +2,7 @@ import type { LineSyntax, Role, SubjectNode } from '../../grammar/syntax.ts';
 import type { Side } from '../../grammar/values.ts';
 import type { RayAnalysis } from '../clinical/analysis.ts';
 import type { Position, Range } from '../workspace/blocks.ts';
-import type { Note, Visit } from '../workspace/note.ts';
+import type { Note } from '../workspace/note.ts';
 import { spanOn } from '../workspace/text-edits.ts';
 
 export interface WordAt {
@@ -34,8 +34,7 @@ function subjectsOf({ heading, statements }: LineSyntax): SubjectNode[] {
 }
 
 /** The rays of a visit that a line names, computed; all of them for a line that names none. */
-export function raysOn(visit: Visit, line: LineSyntax | undefined): readonly RayAnalysis[] {
-  const { rays } = visit.analysis;
+export function raysOn<R extends RayAnalysis>(rays: readonly R[], line: LineSyntax | undefined): readonly R[] {
   const named = line ? subjectsOf(line).filter(({ at }) => at !== 'webs') : [];
   return named.length === 0 ? rays : rays.filter((ray) => named.some((subject) => isOf(ray, subject)));
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { analyseNote } from '../../server/clinical/analyse.ts';
+import { analyseNote } from '../../server/clinical/analyse-note.ts';
 import { type EXAM_STEPS, missingSteps, NEEDED } from '../../server/clinical/completeness.ts';
 import { diagnostics } from '../../server/features/diagnostics.ts';
 import { openNote } from '../workspace/open-note.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { analyseNote } from '../../server/clinical/analyse.ts';
+import { analyseNote } from '../../server/clinical/analyse-note.ts';
 import { courseOf, foldVisit, NO_EPISODE, PROTECTING } from '../../server/clinical/episode.ts';
 import { lastVisit, rayOf, TODAY } from './note.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { analyseNote } from '../../server/clinical/analyse.ts';
+import { analyseNote } from '../../server/clinical/analyse-note.ts';
 import { READING_MESSAGES } from '../../server/clinical/reading-reports.ts';
 import { RULES } from '../../server/clinical/rules/index.ts';
 import { analyses, rayOf } from './note.ts';

@@ -1,6 +1,6 @@
 import type { Ray, Side } from '../../grammar/values.ts';
-import { analyseNote } from '../../server/clinical/analyse.ts';
-import type { RayAnalysis, StageOutcome, VisitAnalysis } from '../../server/clinical/analysis.ts';
+import { analyseNote } from '../../server/clinical/analyse-note.ts';
+import type { AdvisedRay, AdvisedVisit, StageOutcome } from '../../server/clinical/analysis.ts';
 import type { Rule } from '../../server/clinical/rules/define-rule.ts';
 import { RULES } from '../../server/clinical/rules/index.ts';
 
@@ -12,18 +12,18 @@ export function wrap(body: string, header = 'scales drawer 0-4', visit = 'visit 
   return `forefoot 1\n${header ? `${header}\n` : ''}\n${visit}\n${body}\n`;
 }
 
-export function analyses(text: string, rules: readonly Rule[] = RULES): readonly VisitAnalysis[] {
+export function analyses(text: string, rules: readonly Rule[] = RULES): readonly AdvisedVisit[] {
   return analyseNote(wrap(text), TODAY, {}, rules).visits.map(({ analysis }) => analysis);
 }
 
 /** The last visit of a note. */
-export function lastVisit(text: string, rules: readonly Rule[] = RULES): VisitAnalysis {
+export function lastVisit(text: string, rules: readonly Rule[] = RULES): AdvisedVisit {
   const last = analyses(text, rules).at(-1);
   if (!last) throw new Error('the note has no visit');
   return last;
 }
 
-export function rayOf(text: string, ray: Ray = 2, side: Side = 'right'): RayAnalysis {
+export function rayOf(text: string, ray: Ray = 2, side: Side = 'right'): AdvisedRay {
   const found = lastVisit(text).rays.find((one) => one.ray === ray && one.side === side);
   if (!found) throw new Error(`nothing was said of ${side} ray ${ray}`);
   return found;

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { analyseNote } from '../../server/clinical/analyse.ts';
+import { analyseNote } from '../../server/clinical/analyse-note.ts';
 import type { AnyFact } from '../../server/clinical/facts.ts';
 import { RULES } from '../../server/clinical/rules/index.ts';
 import { realisticNotes } from './realistic/notes.ts';

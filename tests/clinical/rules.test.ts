@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { entryOf } from '../../grammar/lexicon/index.ts';
 import { SOURCES } from '../../grammar/sources.ts';
-import { analyseNote } from '../../server/clinical/analyse.ts';
+import { analyseNote } from '../../server/clinical/analyse-note.ts';
 import type { Rule } from '../../server/clinical/rules/define-rule.ts';
 import { RULES } from '../../server/clinical/rules/index.ts';
 import { analyses, TODAY } from './note.ts';

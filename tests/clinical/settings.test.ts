@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { analyseNote } from '../../server/clinical/analyse.ts';
+import { analyseNote } from '../../server/clinical/analyse-note.ts';
 import { readSettings } from '../../server/clinical/read-settings.ts';
 import type { Settings } from '../../server/clinical/settings.ts';
 import { settingsSchema } from '../../server/clinical/settings-schema.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
-import { analyseNote } from '../../server/clinical/analyse.ts';
+import { analyseNote } from '../../server/clinical/analyse-note.ts';
 import { GATE_OPEN } from '../../server/clinical/argument/phrases.ts';
 import { type ArgumentPart, stageArguments } from '../../server/clinical/argument/stage-argument.ts';
 import { GATES } from '../../server/clinical/gates.ts';

@@ -1,7 +1,7 @@
 // Compiled by `npm run types`: each line below an expectation must be refused, and each other line must compile.
 import type { ValuesOf } from '../../grammar/lexicon/index.ts';
 import type { ValueOf } from '../../grammar/values.ts';
-import type { RayAnalysis, Stage, StageOutcome } from '../../server/clinical/analysis.ts';
+import type { AdvisedRay, Stage, StageOutcome } from '../../server/clinical/analysis.ts';
 import { type Answer, ask } from '../../server/clinical/answers.ts';
 import { type DrawerStep, readDrawer } from '../../server/clinical/drawer.ts';
 import type { AnyFact, Fact, Subject } from '../../server/clinical/facts.ts';
@@ -63,7 +63,7 @@ export const noReason: StageOutcome = { is: 'cannot stage' };
 // @ts-expect-error a span is no single stage
 export const spanAsStage: StageOutcome = { is: 'span', stage: 2 };
 // @ts-expect-error what is computed always has a next step
-export const noNext: RayAnalysis = { side: 'right', ray: 2, outcome: { is: 'staged', stage: 2 } };
+export const noNext: AdvisedRay = { side: 'right', ray: 2, outcome: { is: 'staged', stage: 2 } };
 
 /** A clinical rule or row without its source and mark does not compile. */
 const { mark: _mark, ...unmarked } = rule;

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { analyseNote } from '../../server/clinical/analyse.ts';
+import { analyseNote } from '../../server/clinical/analyse-note.ts';
 import { clearFactsOf } from '../raw/measure.ts';
 
 /** A dictated passage, and the lines that its speaker would have typed, written by hand before it was ever read. */

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { analyseNote } from '../../server/clinical/analyse.ts';
-import type { NextStep, RayAnalysis } from '../../server/clinical/analysis.ts';
+import { analyseNote } from '../../server/clinical/analyse-note.ts';
+import type { AdvisedRay, NextStep } from '../../server/clinical/analysis.ts';
 import type { Place } from '../../server/clinical/facts.ts';
 import { clinicNote, renderHtml, renderText, URGENT_TITLE } from '../../server/documents/clinic-note.ts';
 import { textOf } from '../../server/documents/sentence.ts';
@@ -20,7 +20,7 @@ function expectGolden(name: string, actual: string): void {
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
 /** Rays made by hand, so that this file doesn't change with the staging rules. */
-function handMadeRays(statement: string, place: Place): RayAnalysis[] {
+function handMadeRays(statement: string, place: Place): AdvisedRay[] {
   const next: NextStep = {
     ...practice,
     row: 'first course',
@@ -32,7 +32,7 @@ function handMadeRays(statement: string, place: Place): RayAnalysis[] {
     urgent: false,
     statements: [statement],
   };
-  const ray: RayAnalysis = {
+  const ray: AdvisedRay = {
     side: 'right',
     ray: 2,
     outcome: { is: 'span', low: 1, high: 2 },

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Value } from '../../grammar/values.ts';
-import { analyseNote } from '../../server/clinical/analyse.ts';
+import { analyseNote } from '../../server/clinical/analyse-note.ts';
 import type { AnyFact } from '../../server/clinical/facts.ts';
 
 /**

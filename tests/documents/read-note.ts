@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { analyseNote } from '../../server/clinical/analyse.ts';
-import type { VisitAnalysis } from '../../server/clinical/analysis.ts';
+import { analyseNote } from '../../server/clinical/analyse-note.ts';
+import type { AdvisedVisit } from '../../server/clinical/analysis.ts';
 import { type ClinicNote, clinicNote } from '../../server/documents/clinic-note.ts';
 import { type Sentence, textOf } from '../../server/documents/sentence.ts';
 
@@ -13,7 +13,7 @@ export const NOTE_NAMES: readonly string[] = readdirSync(NOTES)
 export const noteText = (name: string): string => readFileSync(new URL(`${name}.forefoot`, NOTES), 'utf8');
 
 export interface WrittenVisit {
-  readonly analysis: VisitAnalysis;
+  readonly analysis: AdvisedVisit;
   readonly firstLine: number;
   readonly note: ClinicNote;
 }

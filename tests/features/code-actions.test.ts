@@ -1,12 +1,16 @@
 import { describe, expect, test } from 'vitest';
+import { planAcceptances } from '../../server/features/accept-plan.ts';
 import { clinicNoteOf } from '../../server/features/clinic-note.ts';
 import { codeActions } from '../../server/features/code-actions.ts';
+import * as explain from '../../server/features/explain.ts';
 import { stageAtCursor } from '../../server/features/stage-at-cursor.ts';
 import { applied, noteWithCursor, settled } from './fixture.ts';
 
 function actionsAt(fixture: string, only?: string[]) {
   const { note, position } = noteWithCursor(fixture);
-  return { note, actions: codeActions(note, { start: position, end: position }, [], only) };
+  const range = { start: position, end: position };
+  const plans = only ? [] : planAcceptances(note, range, explain);
+  return { note, actions: [...codeActions(note, range, [], only), ...plans] };
 }
 
 /** Applies the one action whose title matches, and looks at the document after it. */
@@ -95,8 +99,8 @@ describe('accepting a computed next step', () => {
   });
 
   test('puts it into the filed note only once it is accepted', () => {
-    const { note, position } = noteWithCursor(visit);
-    const [action] = codeActions(note, { start: position, end: position }).filter(({ title }) => accept.test(title));
+    const { note, actions } = actionsAt(visit);
+    const [action] = actions.filter(({ title }) => accept.test(title));
     const text = applied(note, action!.edit!.changes![note.uri]!);
     expect(clinicNoteOf(note, { line: 2, computed: false })?.text).not.toMatch(/Taping/);
     expect(clinicNoteOf(settled(text), { line: 2, computed: false })?.text).toMatch(

@@ -1,5 +1,5 @@
 import type { LineSyntax } from '../../grammar/syntax.ts';
-import type { NoteAnalysis } from '../../server/clinical/analyse.ts';
+import type { NoteAnalysis } from '../../server/clinical/analyse-note.ts';
 import { type AnyFact, subjectKey, type Verbatim } from '../../server/clinical/facts.ts';
 
 /** How many words of the statements were understood, kept as a quote, unclear, or unknown. Header and comments don't count. */

@@ -1,4 +1,4 @@
-import type { NoteAnalysis } from '../../server/clinical/analyse.ts';
+import type { NoteAnalysis } from '../../server/clinical/analyse-note.ts';
 import type { Fix } from '../../server/clinical/analysis.ts';
 import { unreadFixes } from '../../server/clinical/line-fixes.ts';
 

@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { analyseNote } from '../../server/clinical/analyse.ts';
+import { analyseNote } from '../../server/clinical/analyse-note.ts';
 import { type ClearFact, clearFactsOf, type Shares, settled, sharesOf, total } from './measure.ts';
 import { NOTES, TODAY } from './notes.ts';
 import { afterOnePass } from './one-pass.ts';

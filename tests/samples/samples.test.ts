@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { analyseNote, type NoteAnalysis } from '../../server/clinical/analyse.ts';
-import type { RayAnalysis, Report, StageOutcome } from '../../server/clinical/analysis.ts';
+import { analyseNote, type NoteAnalysis } from '../../server/clinical/analyse-note.ts';
+import type { AdvisedRay, Report, StageOutcome } from '../../server/clinical/analysis.ts';
 import { dayFrom, isoOf } from '../../server/clinical/dates.ts';
 import { READING_MESSAGES } from '../../server/clinical/reading-reports.ts';
 import { RULES } from '../../server/clinical/rules/index.ts';
@@ -81,7 +81,7 @@ describe('the samples', () => {
 
   test.each(INTENDED)('%s of %s shows %s as %s, next: %s', (name, date, ray, outcome, row) => {
     const visit = read(name).visits.find((each) => dateOf(each) === date);
-    const found = visit?.analysis.rays.find((each: RayAnalysis) => `${each.side} ${each.ray}` === ray);
+    const found = visit?.analysis.rays.find((each: AdvisedRay) => `${each.side} ${each.ray}` === ray);
     expect(found && [shortOutcome(found.outcome), found.next.row]).toEqual([outcome, row]);
   });
 

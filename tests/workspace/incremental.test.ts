@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { analyseNote } from '../../server/clinical/analyse.ts';
+import { type AnalysedVisit, foldNote } from '../../server/clinical/analyse-note.ts';
 import { readSettings } from '../../server/clinical/read-settings.ts';
 import type { Settings } from '../../server/clinical/settings.ts';
 import type { Change } from '../../server/workspace/note.ts';
@@ -126,11 +126,12 @@ describe('a note that follows its edits', () => {
       fc.property(note, (text) => {
         const opened = openNote(text);
         opened.settle();
-        const whole = analyseNote(text, TODAY);
-        const visits = whole.visits.map((_, index) => opened.visit(index + 1));
-        expect(opened.blockCount - 1).toBe(whole.visits.length);
-        expect(visits.map((visit) => visit?.firstLine)).toEqual(whole.visits.map(({ firstLine }) => firstLine));
-        expect(visits.map((visit) => visit?.analysis)).toEqual(whole.visits.map(({ analysis }) => analysis));
+        const folded: AnalysedVisit[] = [];
+        const whole = foldNote(text, { today: TODAY, settings: {} }, (visit) => folded.push(visit));
+        const visits = folded.map((_, index) => opened.visit(index + 1));
+        expect(opened.blockCount - 1).toBe(folded.length);
+        expect(visits.map((visit) => visit?.firstLine)).toEqual(folded.map(({ firstLine }) => firstLine));
+        expect(visits.map((visit) => visit?.analysis)).toEqual(folded.map(({ analysis }) => analysis));
         expect(opened.headerReports).toEqual(whole.headerReports);
       }),
       { numRuns: 200 },

@@ -1,6 +1,6 @@
 import type { Sourced } from '../../../grammar/lexicon/entry.ts';
 import { ordinalOf } from '../../../grammar/values.ts';
-import type { Evidence, RayAnalysis, VisitAnalysis } from '../analysis.ts';
+import type { AdvisedRay, AdvisedVisit, Evidence, RayAnalysis } from '../analysis.ts';
 import { CAUTIONS } from '../cautions.ts';
 import { type DecidingFindings, decidingFindings } from '../deciding.ts';
 import type { HeaderFacts, StatementId } from '../facts.ts';
@@ -23,7 +23,7 @@ export interface ArgumentPart extends Sourced {
 export type Quote = (evidence: Evidence) => string;
 
 interface Case {
-  readonly ray: RayAnalysis;
+  readonly ray: AdvisedRay;
   readonly view: GateView;
   readonly deciding: DecidingFindings;
   readonly quote: Quote;
@@ -34,7 +34,7 @@ const practice = { source: 'common practice', mark: 'common practice' } as const
  * Why each ray of a visit has its stage, in sentences, in the order of the visit's rays: red flags, gates, what decides, what
  * supports or questions, what is missing and what it would change, what is assumed, the next step. Nothing new is computed.
  */
-export function stageArguments(analysis: VisitAnalysis, header: HeaderFacts, quote: Quote): readonly ArgumentPart[][] {
+export function stageArguments(analysis: AdvisedVisit, header: HeaderFacts, quote: Quote): readonly ArgumentPart[][] {
   const { facts: visit, before } = analysis;
   const whole = wholeVisit(visit, before, header);
   return analysis.rays.map((ray) => {

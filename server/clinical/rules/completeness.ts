@@ -51,12 +51,10 @@ export const incompleteVisit = defineRule({
   *check(view) {
     const place = asked(view);
     // What is urgent comes first, and alone.
-    if (!place) return;
+    if (!place || view.redFlags.length > 0) return;
     for (const side of sidesOf(view.visit)) {
       const missing = missingSteps(view.visit, side);
       if (missing.length === 0) continue;
-      // What is urgent comes first; asked last, since it takes the next step of every ray.
-      if (view.rays.some(({ next }) => next.urgent)) return;
       const steps = missing.slice(0, AT_ONCE).map((id) => EXAM_STEPS[id].ask);
       const more = missing.length > AT_ONCE ? ` (and ${missing.length - AT_ONCE} more)` : '';
       const foot = side ? ` of the ${side} foot` : '';

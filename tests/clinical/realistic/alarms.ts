@@ -1,4 +1,4 @@
-import { analyseNote } from '../../../server/clinical/analyse.ts';
+import { analyseNote } from '../../../server/clinical/analyse-note.ts';
 import { realisticNotes } from './notes.ts';
 
 /** An alarm as it is judged: the note, what it says of which words. */
