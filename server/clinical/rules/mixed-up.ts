@@ -1,4 +1,5 @@
 import type { Ray, Side } from '../../../grammar/values.ts';
+import type { Fix } from '../analysis.ts';
 import { clearFacts } from '../answers.ts';
 import { factsOf } from '../fact-index.ts';
 import { type AnyFact, subjectKey, type VisitFacts } from '../facts.ts';
@@ -31,6 +32,12 @@ export function gradeWrittenAsStage(
   return gradeOf(grade) === stated.low ? grade : undefined;
 }
 
+function fromTheExam({ stated, outcome }: RuleView['rays'][number]): Fix[] {
+  if (outcome.is !== 'staged' || !stated?.valuePlace) return [];
+  const { stage } = outcome;
+  return [{ title: `Write stage ${stage}`, safety: 'needs review', edits: [replace(stated.valuePlace, `${stage}`)] }];
+}
+
 export const gradeAsStage = defineRule({
   source: 'COUGH11',
   mark: 'read',
@@ -55,6 +62,7 @@ export const gradeAsStage = defineRule({
         place: analysis.stated.place,
         message: `Stage ${analysis.stated.low} is the anatomical grade of the plate, not what the exam supports. Write the stage from the exam.`,
         related: [{ place: grade.origin.place, message: 'the anatomical grade' }],
+        fixes: fromTheExam(analysis),
       };
     }
   },

@@ -23,6 +23,13 @@ export function plannedOperations({ facts }: VisitFacts): Operation[] {
   return planned.filter((fact, i) => planned.findIndex(({ side }) => side === fact.side) === i);
 }
 
+const noOperation = ({ origin }: Operation) =>
+  ({
+    title: 'Write "no operation"',
+    safety: 'needs review',
+    edits: [replace(origin.word, 'no operation')],
+  }) as const;
+
 const VESSELS = ['abi', 'toe-pressure', 'doppler'] as const;
 const PREGNANT_DAYS = 280;
 
@@ -77,6 +84,7 @@ export const operationUnsafe = defineRule({
         place: fact.origin.word,
         message: `An operation is planned with ${reasons.join(' and ')}: settle it first and date a recheck.`,
         related: wounds.map(({ origin }) => ({ place: origin.place, message: 'the open wound' })),
+        fixes: [noOperation(fact)],
       };
     }
   },
@@ -208,9 +216,7 @@ export const decisionIgnored = defineRule({
       place: fact.origin.word,
       message: `An operation is planned, but the decision that is written is "${against}"${when}. Write the new decision, or leave the operation out.`,
       related: now.map(({ origin }) => ({ place: origin.place, message: 'the decision' })),
-      fixes: [
-        { title: 'Write "no operation"', safety: 'needs review', edits: [replace(fact.origin.word, 'no operation')] },
-      ],
+      fixes: [noOperation(fact)],
     };
   },
 });
