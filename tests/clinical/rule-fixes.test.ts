@@ -12,6 +12,7 @@ function applied(text: string, firstLine: number, edits: readonly SyntaxEdit[]):
       const line = lines[at]!;
       lines[at] = line.slice(0, edit.place.start) + edit.text + line.slice(edit.place.end);
     } else if (edit.edit === 'insert line') lines.splice(firstLine + edit.afterLine + 1, 0, edit.text);
+    else if (edit.edit === 'remove line') lines.splice(firstLine + edit.line, 1);
     else lines.splice(1, 0, edit.text);
   }
   return lines.join('\n');
