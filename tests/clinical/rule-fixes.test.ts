@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { analyseNote } from '../../server/clinical/analyse.ts';
+import { analyseNote } from '../../server/clinical/analyse-note.ts';
 import type { SyntaxEdit } from '../../server/clinical/analysis.ts';
 import { RULES } from '../../server/clinical/rules/index.ts';
 import { TODAY, wrap } from './note.ts';
