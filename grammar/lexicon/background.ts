@@ -254,7 +254,10 @@ export const BACKGROUND = [
     bare: 'present',
     word: 'malaise',
     forms: ['unwell', 'systemically unwell', 'generally unwell', 'feels unwell'],
-    leads: { 'systemically well': { absent: true }, 'generally well': { absent: true } },
+    leads: {
+      'systemically well': { absent: true },
+      'generally well': { absent: true },
+    },
     slots: { for: duration() },
     order: 33,
     technique: 'Ask whether the patient feels ill.',

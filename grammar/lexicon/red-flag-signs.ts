@@ -26,7 +26,7 @@ export const RED_FLAG_SIGNS = [
           hot: ['warm'],
           red: [],
           soft: ['supple'],
-          'not tender': ['nt', 'non tender', 'nontender'],
+          'not tender': ['nt', 'non tender', 'nontender', 'not sore', 'not painful'],
           'not swollen': [],
         },
         { before: true, many: true },
@@ -48,6 +48,7 @@ export const RED_FLAG_SIGNS = [
     leads: {
       'chest pain': { gives: { what: 'chest pain' }, noun: true },
       breathless: { gives: { what: 'breathlessness' }, noun: true },
+      sob: { gives: { what: 'breathlessness' }, noun: true },
       breathlessness: { gives: { what: 'breathlessness' }, noun: true },
       'short of breath': { gives: { what: 'breathlessness' }, noun: true },
       'shortness of breath': { gives: { what: 'breathlessness' }, noun: true },

@@ -157,6 +157,10 @@ function graded(q: Quantity, shape: GradeSlot): { value: Value; cause?: CauseKin
   return q.bound ? { value, cause: 'doubt' } : { value };
 }
 
+/** `aofas 85/100`: of all the points that the score can take. */
+const isOfAllPoints = ({ unit, bare, max }: NumberSlot, whole: number): boolean =>
+  unit === '' && bare && max === 100 && whole === 100;
+
 /** A date, a clock time, or a fraction for one of the open slots. */
 export function fitItem(item: Item, open: readonly (readonly [string, Slot])[]): Fitted | undefined {
   for (const [slot, shape] of open) {
@@ -170,7 +174,8 @@ export function fitItem(item: Item, open: readonly (readonly [string, Slot])[]):
       const value: Value = { is: 'fraction', part: item.first, whole: item.second };
       return item.first > item.second || item.second === 0 ? { slot, value, cause: 'out of range' } : { slot, value };
     }
-    if (shape.kind === 'number' && shape.unit === `/${item.second}`) {
+    const outOf = shape.kind === 'number' && (shape.unit === `/${item.second}` || isOfAllPoints(shape, item.second));
+    if (outOf) {
       const value: Value = { is: 'number', low: item.first, high: item.first, unit: shape.unit };
       return item.first > item.second ? { slot, value, cause: 'out of range' } : { slot, value };
     }

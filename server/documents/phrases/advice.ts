@@ -1,4 +1,5 @@
-import { commas, type OwnPhrase, type Predicate, spaced } from './phrase.ts';
+import { dosed } from './drugs-and-risks.ts';
+import { commas, OFTEN, type OwnPhrase, type Predicate, spaced } from './phrase.ts';
 
 const is = (rest: string, subject?: string, plural = false): Predicate => ({
   verb: 'is',
@@ -80,4 +81,55 @@ const listing: OwnPhrase<'listing'> = {
   absent: ({ stay }) => is('not planned', stay),
 };
 
-export const ADVICE_PHRASES = { 'walking-aid': aid, restriction, referral, listing };
+const injection: OwnPhrase<'injection'> = {
+  shape: 'own',
+  name: 'an injection',
+  by: 'given',
+  preposition: { ray: 'at', web: 'in', foot: 'in' },
+  wording: { agent: { unknown: 'agent unknown', hyaluronate: 'hyaluronate', saline: 'saline' } },
+  present: ({ agent }, section) => injected(section, agent, false),
+  absent: ({ agent }, section) => injected(section, agent, true),
+};
+const injected = (section: string, agent: string | undefined, not: boolean): Predicate => ({
+  verb: section === 'plan' ? 'is' : 'was',
+  rest: spaced(not ? 'denied' : section === 'plan' ? 'planned' : 'given', agent && `(${agent})`),
+});
+
+const woundCare: OwnPhrase<'wound-care'> = {
+  shape: 'own',
+  name: 'care of the wound',
+  by: 'arranged',
+  wording: { what: { 'wound check': 'a wound check', dressings: 'dressings', 'keep dry': 'keeping the wound dry' } },
+  present: ({ what, in: time }) => is(spaced('planned', time && `(${time})`), what, what === 'dressings'),
+  absent: ({ what, in: time }) => is(spaced('not planned', time && `(${time})`), what, what === 'dressings'),
+};
+
+const prevention: OwnPhrase<'clot-prevention'> = {
+  shape: 'own',
+  name: 'clot prevention',
+  by: 'given',
+  wording: {
+    by: {
+      'low molecular weight heparin': 'low molecular weight heparin',
+      enoxaparin: 'enoxaparin',
+      dalteparin: 'dalteparin',
+      tinzaparin: 'tinzaparin',
+      stockings: 'stockings',
+    },
+    often: OFTEN,
+  },
+  present: ({ by, for: time, ...dosing }) =>
+    is(commas(spaced('ordered', by && `(${by})`, forTime(time)), dosed(dosing))),
+  absent: ({ by, for: time, ...dosing }) =>
+    is(commas(spaced('not ordered', by && `(${by})`, forTime(time)), dosed(dosing))),
+};
+
+export const ADVICE_PHRASES = {
+  injection,
+  'wound-care': woundCare,
+  'clot-prevention': prevention,
+  'walking-aid': aid,
+  restriction,
+  referral,
+  listing,
+};
