@@ -32,7 +32,7 @@ function apart(module, bundle) {
 }
 
 const TEXT = /(?:'(?:[^'\\\n]|\\.)*'|"(?:[^"\\\n]|\\.)*"|`[^`]*`)/.source;
-/** What only explains, of the lexicon and of the rules: whole properties, which `dist/explain.js` and the references keep. */
+/** What only explains, of the lexicon and of the rules: whole properties, which `dist/asked.js` and the references keep. */
 const EXPLAINING = [
   {
     file: /grammar[\\/]lexicon[\\/][\w-]+\.ts$/,
@@ -80,12 +80,12 @@ export const bundles = [
       ...node,
       plugins: [
         apart('./features/clinic-note.ts', './clinic-note.js'),
-        apart('./features/explain.ts', './explain.js'),
+        apart('./features/asked.ts', './asked.js'),
         unexplained,
       ],
     },
   },
-  { out: 'explain', from: 'server/features/explain.ts', runs: node },
+  { out: 'asked', from: 'server/features/asked.ts', runs: node },
   { out: 'clinic-note', from: 'server/features/clinic-note.ts', runs: node },
   { out: 'server-browser', from: 'server/browser.ts', runs: { ...browser, format: /** @type {const} */ ('iife') } },
   { out: 'client', from: 'client/node.ts', runs: node },

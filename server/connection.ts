@@ -11,14 +11,10 @@ import type {
   TextDocumentIdentifier,
   TextDocumentPositionParams,
 } from 'vscode-languageserver-protocol';
-import { planAcceptances } from './features/accept-plan.ts';
 import type { ClinicNoteParams } from './features/clinic-note.ts';
-import { ACTION_KINDS, codeActions, wants } from './features/code-actions.ts';
-import { completion } from './features/completion.ts';
 import { foldingRanges } from './features/folding.ts';
-import { formatting } from './features/formatting.ts';
-import { hover } from './features/hover.ts';
 import { OpenNotes } from './features/open-notes.ts';
+import { ACTION_KINDS } from './features/protocol-numbers.ts';
 import { Publisher } from './features/publisher.ts';
 import { linked, rulesPageOf } from './features/rule-link.ts';
 import { LEGEND, semanticTokens } from './features/semantic-tokens.ts';
@@ -57,22 +53,25 @@ const row = <P>(
   answer: (note, params, rulesPage) => answer(note, params as P, rulesPage),
 });
 
+const asked = () => import('./features/asked.ts');
+
 /** Every request about a note, and the feature that answers it. */
 const REQUESTS: readonly Row[] = [
   row<TextDocumentPositionParams>('textDocument/hover', null, async (note, { position }, rulesPage) =>
-    hover(note, position, await import('./features/explain.ts'), rulesPage),
+    (await asked()).hover(note, position, rulesPage),
   ),
   row<TextDocumentPositionParams>('textDocument/completion', [], async (note, { position }) =>
-    completion(note, position, await import('./features/explain.ts')),
+    (await asked()).completion(note, position),
   ),
   row('textDocument/documentSymbol', [], documentSymbols),
   row('textDocument/foldingRange', [], foldingRanges),
-  row('textDocument/formatting', [], (note) => formatting(note)),
-  row<DocumentRangeFormattingParams>('textDocument/rangeFormatting', [], (note, { range }) => formatting(note, range)),
-  row<CodeActionParams>('textDocument/codeAction', [], async (note, { range, context: { diagnostics, only } }) => [
-    ...codeActions(note, range, diagnostics, only),
-    ...(wants(only, 'quickfix') ? planAcceptances(note, range, await import('./features/explain.ts')) : []),
-  ]),
+  row('textDocument/formatting', [], async (note) => (await asked()).formatting(note)),
+  row<DocumentRangeFormattingParams>('textDocument/rangeFormatting', [], async (note, { range }) =>
+    (await asked()).formatting(note, range),
+  ),
+  row<CodeActionParams>('textDocument/codeAction', [], async (note, { range, context: { diagnostics, only } }) =>
+    (await asked()).codeActions(note, range, diagnostics, only),
+  ),
   row('textDocument/semanticTokens/full', { data: [] }, (note) => semanticTokens(note)),
   row<SemanticTokensRangeParams>('textDocument/semanticTokens/range', { data: [] }, (note, { range }) =>
     semanticTokens(note, range),

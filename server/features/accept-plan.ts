@@ -1,5 +1,6 @@
 import type { CodeAction } from 'vscode-languageserver-types';
 import { readLine } from '../../grammar/read-line.ts';
+import { advised } from '../clinical/advise.ts';
 import type { AdvisedRay } from '../clinical/analysis.ts';
 import { readVisitFacts } from '../clinical/read-facts.ts';
 import type { Range } from '../workspace/blocks.ts';
@@ -8,13 +9,12 @@ import type { Note, Visit } from '../workspace/note.ts';
 import { textEdits } from '../workspace/text-edits.ts';
 import { linesOf } from './code-actions.ts';
 import { rayName } from './describe.ts';
-import type { Explain } from './explain.ts';
 import { raysOn } from './word-at.ts';
 
 const MARK = '// accepted from the computed next step';
 
 /** Offers to write a computed next step into the visit as the clinician's own plan, where the step is one that a plan can say. */
-export function planAcceptances(note: Note, range: Range, { advised }: Pick<Explain, 'advised'>): CodeAction[] {
+export function planAcceptances(note: Note, range: Range): CodeAction[] {
   const visit = note.visitAt(range.start.line);
   if (!visit) return [];
   const { rays } = advised(visit.analysis, note);

@@ -4,10 +4,9 @@ import { unreadFixes } from '../clinical/line-fixes.ts';
 import type { Range } from '../workspace/blocks.ts';
 import type { Note } from '../workspace/note.ts';
 import { type Lines, type TextEdit, textEdits } from '../workspace/text-edits.ts';
+import { planAcceptances } from './accept-plan.ts';
 import { acceptances } from './accept-stage.ts';
 import { sortVisit } from './sort-visit.ts';
-
-export const ACTION_KINDS = ['quickfix', 'source.fixAll', 'source.sortVisit'] as const;
 
 /** The fixes of what is reported in a range, the acceptance of a computed stage, all safe fixes of the note at once, and its visit in exam sequence. */
 export function codeActions(
@@ -16,17 +15,16 @@ export function codeActions(
   given: readonly Diagnostic[] = [],
   only?: readonly string[],
 ): CodeAction[] {
-  const wanted = (kind: string) => wants(only, kind);
+  const wanted = (kind: string) =>
+    only === undefined || only.some((each) => kind === each || kind.startsWith(`${each}.`));
   return [
-    ...(wanted('quickfix') ? [...quickFixes(note, range, given), ...acceptances(note, range)] : []),
+    ...(wanted('quickfix')
+      ? [...quickFixes(note, range, given), ...acceptances(note, range), ...planAcceptances(note, range)]
+      : []),
     ...(only !== undefined && wanted('source.fixAll') ? fixAll(note) : []),
     ...(only !== undefined && wanted('source.sortVisit') ? sortVisit(note, range) : []),
   ];
 }
-
-/** Does an editor that asks for these kinds only, or for any, want actions of a kind? */
-export const wants = (only: readonly string[] | undefined, kind: string): boolean =>
-  only === undefined || only.some((each) => kind === each || kind.startsWith(`${each}.`));
 
 function quickFixes(note: Note, range: Range, given: readonly Diagnostic[]): CodeAction[] {
   const [from, to] = [note.indexAt(range.start.line), note.indexAt(range.end.line)];

@@ -4,14 +4,14 @@ import type { Note } from '../workspace/note.ts';
 import { spanOn } from '../workspace/text-edits.ts';
 import { type Candidate, candidates } from './completion-candidates.ts';
 import { contextOf } from './completion-context.ts';
-import type { Explain } from './explain.ts';
+import { describeFinding } from './describe-finding.ts';
 import { COMPLETION } from './protocol-numbers.ts';
 
 /** A phrase of several words is completed from any of its words. */
 const LONGEST_PHRASE = 3;
 
 /** What fits at a position, in the order of the exam; nothing inside a comment or a quote. */
-export function completion(note: Note, { line, character }: Position, explain: Explain): CompletionItem[] {
+export function completion(note: Note, { line, character }: Position): CompletionItem[] {
   const text = (note.line(line)?.text ?? '').slice(0, character);
   const items: CompletionItem[] = [];
   const seen = new Set<string>();
@@ -28,9 +28,7 @@ export function completion(note: Note, { line, character }: Position, explain: E
         label: candidate.label,
         kind: KINDS[candidate.kind],
         detail: candidate.detail,
-        ...(candidate.about
-          ? { documentation: { kind: 'markdown', value: explain.describeFinding(candidate.about) } }
-          : {}),
+        ...(candidate.about ? { documentation: { kind: 'markdown', value: describeFinding(candidate.about) } } : {}),
         filterText: filter ?? candidate.label,
         sortText: String(items.length).padStart(4, '0'),
         textEdit: { range: spanOn(line, start, character), newText: candidate.text },

@@ -1,12 +1,15 @@
 import type { Hover } from 'vscode-languageserver-types';
 import { PREFIX_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
 import type { SubjectNode } from '../../grammar/syntax.ts';
+import { advised } from '../clinical/advise.ts';
 import type { Evidence, Report, VisitAnalysis } from '../clinical/analysis.ts';
 import type { Position, Range } from '../workspace/blocks.ts';
 import type { Note, Visit } from '../workspace/note.ts';
 import { spanOn } from '../workspace/text-edits.ts';
 import { paragraphs } from './describe.ts';
-import type { Explain } from './explain.ts';
+import { describeRay, describeWeb } from './describe-computed.ts';
+import { describeFinding } from './describe-finding.ts';
+import { describeRule } from './describe-rule.ts';
 import { HEADER_WORDS } from './header-words.ts';
 import { isOf, subjectAt, type WordAt, wordAt } from './word-at.ts';
 
@@ -14,20 +17,18 @@ import { isOf, subjectAt, type WordAt, wordAt } from './word-at.ts';
  * Explains what is at a position: the rule behind each report there, then a finding, its value, a subject with its computed
  * stage, or a header word. `rulesPage` is where the pages of the rules stand.
  */
-export function hover(note: Note, position: Position, explain: Explain, rulesPage?: string): Hover | null {
+export function hover(note: Note, position: Position, rulesPage?: string): Hover | null {
   const word = wordAt(note, position);
   const told = reportsAt(note, position);
-  const rules = [...new Set(told.map(({ report }) => report.code))].map((code) =>
-    explain.describeRule(code, rulesPage),
-  );
-  const about = word ? aboutWord(note, position, word, explain) : '';
+  const rules = [...new Set(told.map(({ report }) => report.code))].map((code) => describeRule(code, rulesPage));
+  const about = word ? aboutWord(note, position, word) : '';
   const value = [...rules, about].filter((part) => part !== '').join('\n\n---\n\n');
   const range = word && about !== '' ? word.range : told[0]?.range;
   return value === '' || !range ? null : { contents: { kind: 'markdown', value }, range };
 }
 
-const aboutWord = (note: Note, position: Position, word: WordAt, explain: Explain): string =>
-  word.role.finding ? finding(note, position, word, explain) : subject(note, position, word, explain) || header(word);
+const aboutWord = (note: Note, position: Position, word: WordAt): string =>
+  word.role.finding ? finding(note, position, word) : subject(note, position, word) || header(word);
 
 /** The reports on the words at a position, as far as they are known. */
 function reportsAt(note: Note, { line, character }: Position): { report: Report; range: Range }[] {
@@ -40,15 +41,15 @@ function reportsAt(note: Note, { line, character }: Position): { report: Report;
   });
 }
 
-function finding(note: Note, position: Position, { role, line }: WordAt, explain: Explain): string {
+function finding(note: Note, position: Position, { role, line }: WordAt): string {
   const { finding } = role;
   if (!finding) return '';
-  const meaning = explain.describeFinding(finding);
+  const meaning = describeFinding(finding);
   if (finding !== 'stage') return paragraphs(meaning, role.slot === 'grade' ? scale(note, role.finding) : '');
   const node = line.statements
     .flatMap(({ findings }) => findings)
     .find(({ id, start, end }) => id === 'stage' && start <= role.start && role.start < end);
-  return paragraphs(node?.subject ? computed(note, position, node.subject, explain) : '', meaning);
+  return paragraphs(node?.subject ? computed(note, position, node.subject) : '', meaning);
 }
 
 /** Three scales exist whose numbers differ, so a grade is never shown without its own. */
@@ -60,32 +61,22 @@ function scale(note: Note, finding: string | undefined): string {
     : '*Scale.* Not stated; read as 0-4 for staging. A line `scales drawer 0-4` in the header states it.';
 }
 
-function subject(note: Note, position: Position, word: WordAt, explain: Explain): string {
+function subject(note: Note, position: Position, word: WordAt): string {
   const named = subjectAt(word);
-  return named ? computed(note, position, named, explain) : '';
+  return named ? computed(note, position, named) : '';
 }
 
-function computed(
-  note: Note,
-  { line }: Position,
-  subject: NonNullable<ReturnType<typeof subjectAt>>,
-  explain: Explain,
-): string {
+function computed(note: Note, { line }: Position, subject: NonNullable<ReturnType<typeof subjectAt>>): string {
   const visit = note.visitAt(line);
   if (!visit) return '';
-  if (subject.at === 'webs') return webs(visit.analysis, subject, explain);
-  const rays = explain.advised(visit.analysis, note).rays.filter((ray) => isOf(ray, subject));
-  const each = (ray: (typeof rays)[number]) =>
-    explain.describeRay(visit.analysis, ray, (evidence) => textOf(visit, evidence));
+  if (subject.at === 'webs') return webs(visit.analysis, subject);
+  const rays = advised(visit.analysis, note).rays.filter((ray) => isOf(ray, subject));
+  const each = (ray: (typeof rays)[number]) => describeRay(visit.analysis, ray, (evidence) => textOf(visit, evidence));
   return rays.map(each).join(RULE);
 }
 const RULE = '\n\n---\n\n';
 
-function webs(
-  analysis: VisitAnalysis,
-  { webs: named, side }: Extract<SubjectNode, { at: 'webs' }>,
-  { describeWeb }: Explain,
-): string {
+function webs(analysis: VisitAnalysis, { webs: named, side }: Extract<SubjectNode, { at: 'webs' }>): string {
   const sides = (['right', 'left'] as const).filter((each) => side === undefined || side === 'both' || side === each);
   const all = sides.flatMap((on) => named.map((web) => describeWeb(analysis, on, web)));
   return all.filter((text) => text !== '').join(RULE);

@@ -15,3 +15,5 @@ export const COMPLETION = {
   enumMember: 20,
   operator: 24,
 } as const satisfies Readonly<Record<string, CompletionItemKind>>;
+
+export const ACTION_KINDS = ['quickfix', 'source.fixAll', 'source.sortVisit'] as const;

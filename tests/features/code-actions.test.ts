@@ -1,16 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { planAcceptances } from '../../server/features/accept-plan.ts';
 import { clinicNoteOf } from '../../server/features/clinic-note.ts';
 import { codeActions } from '../../server/features/code-actions.ts';
-import * as explain from '../../server/features/explain.ts';
 import { stageAtCursor } from '../../server/features/stage-at-cursor.ts';
 import { applied, noteWithCursor, settled } from './fixture.ts';
 
 function actionsAt(fixture: string, only?: string[]) {
   const { note, position } = noteWithCursor(fixture);
-  const range = { start: position, end: position };
-  const plans = only ? [] : planAcceptances(note, range, explain);
-  return { note, actions: [...codeActions(note, range, [], only), ...plans] };
+  return { note, actions: codeActions(note, { start: position, end: position }, [], only) };
 }
 
 /** Applies the one action whose title matches, and looks at the document after it. */

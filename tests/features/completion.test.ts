@@ -1,18 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { readLine } from '../../grammar/read-line.ts';
 import { completion } from '../../server/features/completion.ts';
-import * as explain from '../../server/features/explain.ts';
 import { applied, noteWithCursor } from './fixture.ts';
 
 const labelsAt = (fixture: string): string[] => {
   const { note, position } = noteWithCursor(fixture);
-  return completion(note, position, explain).map(({ label }) => label);
+  return completion(note, position).map(({ label }) => label);
 };
 
 /** Accepts one item and looks at the document after the edit. */
 function checkCompletion(fixture: string, label: string, after: string): void {
   const { note, position } = noteWithCursor(fixture);
-  const item = completion(note, position, explain).find((each) => each.label === label);
+  const item = completion(note, position).find((each) => each.label === label);
   expect(item, `${label} among ${labelsAt(fixture)}`).toBeDefined();
   const edit = item!.textEdit as { range: { start: { line: number; character: number } }; newText: string };
   expect(applied(note, [edit as never])).toBe(after);

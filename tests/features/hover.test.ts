@@ -1,11 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import * as explain from '../../server/features/explain.ts';
 import { hover } from '../../server/features/hover.ts';
 import { noteWithCursor } from './fixture.ts';
 
 function checkHover(fixture: string, word: string, ...contents: RegExp[]): void {
   const { note, position } = noteWithCursor(fixture);
-  const found = hover(note, position, explain);
+  const found = hover(note, position);
   expect(found).not.toBeNull();
   const { start, end } = found!.range!;
   expect(note.line(start.line)?.text.slice(start.character, end.character)).toBe(word);
@@ -80,7 +79,7 @@ describe('hover', () => {
       /Computed as decision support/,
     );
     const { note, position } = noteWithCursor(inVisit('we|b 3 no click'));
-    expect(hover(note, position, explain)).toBeNull();
+    expect(hover(note, position)).toBeNull();
   });
 
   test('explains a header word', () => {
@@ -89,7 +88,7 @@ describe('hover', () => {
 
   test('explains the rule behind a report, with its source and its page, beside the finding', () => {
     const { note, position } = noteWithCursor(inVisit('2nd tender plantar, drawer 2\nplan st|eroid web 2'));
-    const { value } = hover(note, position, explain, 'file:///x/RULES.md')!.contents as { value: string };
+    const { value } = hover(note, position, 'file:///x/RULES.md')!.contents as { value: string };
     expect(value).toMatch(/\*\*Steroid at an unstable joint\*\* \(`steroid-unstable`\)/);
     expect(value).toMatch(/\*Instead\.\* Protect the joint/);
     expect(value).toMatch(/\*Source\.\* REIS89: Reis.*from memory, to be verified/);
@@ -103,17 +102,17 @@ describe('hover', () => {
 
   test('explains no rule beside its words', () => {
     const { note, position } = noteWithCursor(inVisit('2nd tender plantar, dra|wer 2\nplan steroid web 2'));
-    const { value } = hover(note, position, explain)!.contents as { value: string };
+    const { value } = hover(note, position)!.contents as { value: string };
     expect(value).not.toMatch(/steroid-unstable/);
   });
 
   test.each(['// com|ment', '2nd "qu|ote"', ' |', ''])('says nothing on %j', (line) => {
     const { note, position } = noteWithCursor(inVisit(line.includes('|') ? line : `${line}|`));
-    expect(hover(note, position, explain)).toBeNull();
+    expect(hover(note, position)).toBeNull();
   });
 
   test('says nothing outside the text', () => {
     const { note } = noteWithCursor('|');
-    expect(hover(note, { line: 9, character: 9 }, explain)).toBeNull();
+    expect(hover(note, { line: 9, character: 9 })).toBeNull();
   });
 });

@@ -1,22 +1,7 @@
-import type { Entry, Mark, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
+import type { Entry, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
 import { entryOf, type FindingId } from '../../grammar/lexicon/index.ts';
-import type { SourceKey } from '../../grammar/sources.ts';
-import { advised } from '../clinical/advise.ts';
 import { cite } from './cite.ts';
 import { listed, paragraphs } from './describe.ts';
-import { describeRay, describeWeb } from './describe-computed.ts';
-import { describeRule } from './describe-rule.ts';
-
-/** What only explains; the server loads it with the first hover or completion, as a bundle of its own. */
-export interface Explain {
-  readonly describeFinding: (id: FindingId) => string;
-  readonly cite: (source: SourceKey, mark: Mark) => string;
-  readonly describeRay: typeof describeRay;
-  readonly describeWeb: typeof describeWeb;
-  readonly describeRule: typeof describeRule;
-  readonly advised: typeof advised;
-}
-export { advised, cite, describeRay, describeRule, describeWeb };
 
 const KINDS: Readonly<Record<Entry['kind'], string>> = {
   sign: 'sign',

@@ -1,0 +1,5 @@
+// What an editor asks for now and then. The checks need none of it, so that it is a bundle of its own, loaded with the first question.
+export { codeActions } from './code-actions.ts';
+export { completion } from './completion.ts';
+export { formatting } from './formatting.ts';
+export { hover } from './hover.ts';
