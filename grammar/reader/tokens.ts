@@ -1,11 +1,31 @@
 import { createToken, Lexer, type TokenType } from 'chevrotain';
 
+/** Characters from one code to another, both included. */
+const from = (first: number, last: number): string[] =>
+  Array.from({ length: last - first + 1 }, (_, i) => String.fromCharCode(first + i));
+const LETTERS = [...from(0x41, 0x5a), ...from(0x61, 0x7a), ...from(0xc0, 0x24f)];
+/** What `\s` matches. */
+const SPACES = [
+  ...from(0x09, 0x0d),
+  ' ',
+  '\u00a0',
+  '\u1680',
+  ...from(0x2000, 0x200a),
+  '\u2028',
+  '\u2029',
+  '\u202f',
+  '\u205f',
+  '\u3000',
+  '\ufeff',
+];
+
 /**
  * The dozen shapes that a line is made of. Words carry no meaning here: the lexicon classifies them in context.
- * Order matters: the first pattern that matches wins, so that longer shapes stand first.
+ * Order matters: the first pattern that matches wins, so that longer shapes stand first. Each says with which characters it
+ * may start, so that no pattern has to be parsed to find that out.
  */
-const shape = (name: string, pattern: RegExp, startsWith?: string[]): TokenType =>
-  createToken({ name, pattern, line_breaks: false, ...(startsWith ? { start_chars_hint: startsWith } : {}) });
+const shape = (name: string, pattern: RegExp, startsWith: string[]): TokenType =>
+  createToken({ name, pattern, line_breaks: false, start_chars_hint: startsWith });
 
 const digits = [...'0123456789'];
 
@@ -24,7 +44,7 @@ export const NumberShape = shape('Number', /\d+(?:\.\d+)?/, digits);
 export const CodedWord = shape('CodedWord', /(?:hba1c|a1c|t[12]dm|dm[12]|ckd[34]|type[ -][12])(?![\w.])/i, [
   ...'HhAaTtDdCc',
 ]);
-export const Word = shape('Word', /[A-Za-z\u00c0-\u024f]+(?:[-'’/][A-Za-z\u00c0-\u024f]+)*/);
+export const Word = shape('Word', /[A-Za-z\u00c0-\u024f]+(?:[-'’/][A-Za-z\u00c0-\u024f]+)*/, LETTERS);
 export const Arrow = shape('Arrow', /->|→/, ['-', '→']);
 export const SignWord = shape('SignWord', /[+-]ve(?![A-Za-z])|\+\/-/i, ['+', '-']);
 export const Unit = shape('Unit', /°[cC]?|%/, ['°', '%']);
@@ -35,7 +55,13 @@ export const Comma = shape('Comma', /,/, [',']);
 export const Semicolon = shape('Semicolon', /;/, [';']);
 export const Stop = shape('Stop', /\.(?!\S)/, ['.']);
 export const Keeper = shape('Keeper', /[:=]/, [':', '=']);
-export const Space = createToken({ name: 'Space', pattern: /\s+/, group: Lexer.SKIPPED, line_breaks: true });
+export const Space = createToken({
+  name: 'Space',
+  pattern: /\s+/,
+  group: Lexer.SKIPPED,
+  line_breaks: true,
+  start_chars_hint: SPACES,
+});
 /** One character of each bucket in which the lexer groups first characters: any character may start this shape. */
 const anyCharacter = [
   ...Array(256).keys(),
