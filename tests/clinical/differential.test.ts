@@ -109,6 +109,12 @@ describe('what must not be missed comes first', () => {
     expect(differentialOf(lastVisit('calf swollen tender')).flags).toHaveLength(1);
     expect(sitesOf('calf swollen tender')).toEqual([]);
   });
+  it('a sign of infection opens its site and argues, a tuning fork decides nothing alone', () => {
+    expect(leading('2nd cellulitis')[0]).toBe('infection');
+    expect(
+      by('no proof', '3rd tender shaft, tuning-fork negative', 'fracture or stress fracture', 'right ray 3'),
+    ).toEqual(['tuning-fork']);
+  });
   it('no fever excludes nothing', () => {
     expect(by('no proof', '2nd hot, tender plantar\nhistory no fever', 'infection')).toEqual(['fever']);
   });

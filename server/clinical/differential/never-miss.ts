@@ -54,6 +54,16 @@ export const NEVER_MISS: readonly Condition[] = [
         ],
       },
       {
+        finding: 'infection-sign',
+        claims: [
+          argues(present('infection-sign'), 'a sign of infection is stated'),
+          speaksAgainst(
+            absent('infection-sign', ({ values }) => !values.what),
+            'signs of infection are stated absent',
+          ),
+        ],
+      },
+      {
         finding: 'pin-site',
         claims: [
           argues(
@@ -130,6 +140,16 @@ export const NEVER_MISS: readonly Condition[] = [
             absent('trigger', ({ values }) => says(values.what, 'injury', 'load-rise')),
             'it is stated absent',
           ),
+        ],
+      },
+      {
+        finding: 'tuning-fork',
+        claims: [
+          argues(
+            present('tuning-fork', ({ values }) => says(values.result, 'positive')),
+            'pain under the fork fits a stress injury; alone it decides nothing',
+          ),
+          provesNothing(absent('tuning-fork'), 'a fork that does not hurt excludes no stress injury'),
         ],
       },
       {

@@ -18,6 +18,8 @@ const SIGNS: Readonly<Record<Exclude<At, 'patient'>, readonly FindingId[]>> = {
     'extension',
     'overlap',
     'dislocated',
+    'subluxed',
+    'infection-sign',
     'lifted',
     'callus',
     'corn',
@@ -25,8 +27,8 @@ const SIGNS: Readonly<Record<Exclude<At, 'patient'>, readonly FindingId[]>> = {
     'transfer-pain',
     'disproportionate-pain',
   ],
-  web: ['pain', 'tenderness', 'click', 'squeeze', 'numbness', 'mass'],
-  foot: ['pain', 'hot', 'redness', 'mass', 'disproportionate-pain'],
+  web: ['pain', 'tenderness', 'click', 'squeeze', 'numbness', 'mass', 'infection-sign'],
+  foot: ['pain', 'hot', 'redness', 'mass', 'infection-sign', 'disproportionate-pain'],
 };
 /** Of a joint that is stated to be without symptoms these are no complaint. */
 const QUIET: ReadonlySet<FindingId> = new Set(['deviation', 'extension', 'lifted', 'callus']);

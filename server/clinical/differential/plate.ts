@@ -156,6 +156,10 @@ export const PLATE: Condition = {
       ],
     },
     {
+      finding: 'subluxed',
+      claims: [argues(present('subluxed'), 'a joint that lies out of place has lost its hold')],
+    },
+    {
       finding: 'dislocated',
       claims: [argues(present('dislocated'), 'a dislocated joint has lost its plate or its hold')],
     },
