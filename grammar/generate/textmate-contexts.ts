@@ -1,7 +1,7 @@
 import * as closed from '../lexicon/closed-words.ts';
 import type { Entry, Section, Slot } from '../lexicon/entry.ts';
 import { CLOSED_FORMS, type Context, entriesIn, openersOf, sectionWordsIn, valueForms } from './contexts.ts';
-import { keyOf, phrases } from './phrases.ts';
+import { LETTER, phrases } from './phrases.ts';
 import { anyCase, captures, match, type Rule, type Rules, SCOPES } from './textmate-rules.ts';
 import { AGO, PAIR, subjects } from './textmate-shapes.ts';
 
@@ -23,6 +23,7 @@ export function contextRules(context: Context): Rules {
     },
     [`${section}-subject`]: { patterns: subjects(context) },
     [`${section}-before`]: { patterns: valuesBefore(context) },
+    [`${section}-among`]: amongValues(context),
     ...Object.fromEntries(findings),
   };
 }
@@ -47,13 +48,22 @@ function valuesBefore(context: Context): Rule[] {
 }
 
 const BREAK = String.raw`[,;]|\.(?:\s|$)|//`;
-/** Where the values of a finding end: a break, a section word, the next finding. */
-function findingEnd(entry: Entry, context: Context): string {
+/** The values of a finding end where nothing that may stand among them is next: at a break, a section word, the next finding. */
+const VALUES_END = { end: String.raw`$|(?=\S)`, applyEndPatternLast: 1 } as const;
+
+/**
+ * One word, number or sign among the values of a finding that opens nothing itself. The long list of what opens something
+ * stands here once a section; at every finding it would be most of the grammar.
+ */
+function amongValues(context: Context): Rule {
   const { section } = context;
-  const own = new Set(valueForms(entry).map(keyOf));
-  const others = entriesIn(section).flatMap((each) => openersOf(each, section));
-  const next = [...sectionWordsIn(context, true), ...others].filter((form) => !own.has(keyOf(form)));
-  return anyCase(`$|(?=${BREAK}|${phrases(next, [...longerIn(context), ...valueForms(entry)])})`);
+  const openers = entriesIn(section).flatMap((each) => openersOf(each, section));
+  const next = phrases([...sectionWordsIn(context, true), ...openers], longerIn(context));
+  return {
+    begin: anyCase(String.raw`(?=\S)(?!${BREAK}|${next})`),
+    end: String.raw`(?!\G)`,
+    patterns: [{ include: '#rest' }, { match: String.raw`${LETTER}+(?:[-'’/]${LETTER}+)*|\S` }],
+  };
 }
 
 /** From the finding word on, its own values come before all else. */
@@ -61,7 +71,7 @@ function findingRule(entry: Entry, context: Context): Rule {
   return {
     begin: anyCase(`(${phrases(openersOf(entry, context.section), longerIn(context))})`),
     beginCaptures: captures(SCOPES.finding),
-    end: findingEnd(entry, context),
+    ...VALUES_END,
     patterns: valuesOf(entry, context),
   };
 }
@@ -78,7 +88,7 @@ function valuesOf(entry: Entry, context: Context): Rule[] {
     ...(forms.length > 0 ? [match(SCOPES.value, phrases(forms, longer))] : []),
     ...(slots.some(({ kind }) => kind === 'date') ? [AGO] : []),
     { include: `#${section}-before` },
-    { include: '#rest' },
+    { include: `#${section}-among` },
   ];
 }
 
@@ -113,7 +123,6 @@ function sectionEnd(context: Context): string {
 function ownFinding(context: Context): Rule[] {
   const entry = entriesIn(context.section).find(({ id }) => id === context.section);
   if (!entry) return [];
-  const end = findingEnd(entry, context);
   const nothing = String.raw`\s*(?:${BREAK}|$|${phrases(sectionWordsIn(context, true), longerIn(context))})`;
-  return [{ begin: anyCase(String.raw`\G(?!${nothing})`), end, patterns: valuesOf(entry, context) }];
+  return [{ begin: anyCase(String.raw`\G(?!${nothing})`), ...VALUES_END, patterns: valuesOf(entry, context) }];
 }

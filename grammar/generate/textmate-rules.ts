@@ -6,6 +6,8 @@ export type Rule =
   | {
       readonly begin: string;
       readonly end: string;
+      /** The rules inside are tried before the end. */
+      readonly applyEndPatternLast?: 1;
       readonly name?: string;
       readonly beginCaptures?: Captures;
       readonly patterns?: readonly Rule[];
