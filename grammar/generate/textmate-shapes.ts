@@ -75,7 +75,7 @@ export const SHAPES: Rules = {
       listed(SCOPES.negation, [...closed.NO, ...closed.NOT]),
       listed(SCOPES.status, [
         ...[closed.ABSENT, closed.NOT_DONE, closed.UNABLE, closed.EQUIVOCAL].flat(),
-        ...[closed.POSITIVE, closed.PRESENT].flat(),
+        ...[closed.POSITIVE, closed.PRESENT, closed.MUCH].flat(),
       ]),
       listed(SCOPES.distancing, closed.DISTANCING),
       listed(SCOPES.side, Object.keys(closed.SIDES)),

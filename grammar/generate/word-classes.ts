@@ -48,6 +48,12 @@ export const WORD_CLASSES: readonly WordClass[] = [
     examples: ['web 2 click positive', '2nd paper positive'],
   },
   {
+    name: 'How much, in signs',
+    words: closed.MUCH,
+    rule: 'Touching a sign, or at the end of its segment, they assert it and are kept as typed beside it: no published cut turns them into mild, moderate or severe.',
+    examples: ['2nd TTP++', '2nd swelling+++, drawer 1', '2nd no swelling ++'],
+  },
+  {
     name: 'Not done',
     words: closed.NOT_DONE,
     rule: 'The test before them was not done. That is a statement; a test that is not mentioned is none.',
@@ -109,8 +115,8 @@ export const WORD_CLASSES: readonly WordClass[] = [
   {
     name: 'Sides',
     words: Object.keys(closed.SIDES),
-    rule: 'Before a finding or a subject, after a section word, or at the end of a segment. Alone on a line they are a heading. `R2` and `L2` are the right and the left second ray.',
-    examples: ['right 2nd tender', 'R2 tender', 'right'],
+    rule: 'Before a finding or a subject, after a section word, or at the end of a segment. Two sides, each beside its value, say a finding of both feet. Alone on a line they are a heading. `R2` and `L2` are the right and the left second ray.',
+    examples: ['right 2nd tender', 'R2 tender', 'abi right 0.9 left 1.0', 'monofilament 4/10 R 6/10 L', 'right'],
   },
   {
     name: 'Ray words',

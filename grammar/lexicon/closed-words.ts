@@ -189,6 +189,8 @@ export const FILLERS: readonly string[] = [
   'are',
   'and',
   'with',
+  'w',
+  'w /',
   'over',
   'on',
   'in',
@@ -229,6 +231,8 @@ export const UNABLE: readonly string[] = ['unable', 'not possible', 'impossible'
 export const EQUIVOCAL: readonly string[] = ['equivocal', '+/-', 'borderline', 'uncertain'];
 /** Of a test whose results have names, `positive` says nothing and is reported. */
 export const POSITIVE: readonly string[] = ['positive', 'pos', '+ve', '+'];
+/** After a sign: present, and how much is kept as typed, for no published cut turns these into words. */
+export const MUCH: readonly string[] = ['++', '+++'];
 export const PRESENT: readonly string[] = ['present', 'yes', 'noted'];
 export const PANEL: readonly string[] = ['normal'];
 export const OTHERS: readonly string[] = ['others', 'other rays', 'other toes', 'the rest', 'remaining rays'];

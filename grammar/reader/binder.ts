@@ -173,7 +173,9 @@ export class Binder {
 
   openSection(section: Section, at: Span): void {
     this.flush();
-    const before = leadIn(this.statement.elements);
+    // The free words of an impression are its own, and no condition of what follows.
+    const told = this.section === 'impression';
+    const before = leadIn(this.statement.elements).filter(({ is }) => !told || is === 'distancing');
     if (!this.atStart()) this.closeStatement(at.start);
     this.section = section;
     this.sectionNamed = true;
@@ -269,6 +271,16 @@ export class Binder {
     this.push({ is: 'finding', draft });
     const canonical = claim.lead || draft.denied ? {} : { canonical: entry.word };
     this.role('finding', at, { finding: claim.id, ...canonical });
+  }
+
+  /** The same finding of the other side; its value follows. */
+  twin(of: Draft, side: Side, at: Span, word: Span): Draft {
+    const twin = { ...this.draft(of.id, of.entry, at), word: { start: word.start, end: word.end }, twinOf: of };
+    if (of.subject) twin.subject = of.subject;
+    twin.side = side;
+    this.current = twin;
+    this.push({ is: 'finding', draft: twin });
+    return twin;
   }
 
   draft(id: Draft['id'], entry: Entry | undefined, at: Span): Draft {

@@ -29,6 +29,12 @@ export interface Draft {
   /** A value of its own starts with `no` (`no pain`): what follows may belong to that denial. */
   deniesPart?: boolean;
   doubted?: Span | undefined;
+  /** The other side, whose own value of the finding follows (`abi right 0.9 left 1.0`). */
+  awaits?: Side;
+  /** Its side stands after its value (`4/10 R 6/10 L`). */
+  trailing?: Side;
+  /** Said in one breath with the finding before it, of the other side. */
+  twinOf?: Draft;
   slots: Record<string, { value: Value; causes: Cause[]; start: number; end: number }>;
   quotes: (Span & { text: string })[];
   causes: Cause[];

@@ -14,6 +14,7 @@ export type WordClass =
   | 'equivocal'
   | 'positive'
   | 'present'
+  | 'much'
   | 'avoid'
   | 'distancing'
   | 'harmless'
@@ -53,6 +54,7 @@ const CLASSES: readonly (readonly [WordClass, readonly string[]])[] = [
   ['equivocal', closed.EQUIVOCAL],
   ['positive', closed.POSITIVE],
   ['present', closed.PRESENT],
+  ['much', closed.MUCH],
   ['avoid', closed.AVOID],
   ['distancing', closed.DISTANCING],
   ['harmless', closed.HARMLESS],
@@ -138,6 +140,14 @@ const partsAt = (item: Item | undefined): readonly string[] | undefined =>
       : item?.is === 'number' && item.said?.length
         ? item.said
         : undefined;
+/** The form that the text spells from its first word to its last. */
+export function formOf(text: string): Form | undefined {
+  const parts = partsOfForm(text.toLowerCase());
+  const key = parts.join(' ');
+  return formIndex()
+    .get(parts[0] ?? '')
+    ?.find((each) => each.parts.join(' ') === key);
+}
 /** Is the text one word of the lexicon? */
 export const isForm = (text: string): boolean =>
   formIndex()

@@ -48,6 +48,7 @@ export class OutlineParser extends EmbeddedActionsParser {
       { ALT: (): Item => ({ is: 'break', of: 'statement', ...span(this.CONSUME(t.Stop)) }) },
       { ALT: (): Item => ({ is: 'keeper', ...span(this.CONSUME(t.Keeper)) }) },
       { ALT: (): Item => ({ is: 'comment', ...span(this.CONSUME(t.Comment)) }) },
+      { ALT: () => other(this.CONSUME(t.Pluses)) },
       { ALT: () => other(this.CONSUME(t.Arrow)) },
       { ALT: () => other(this.CONSUME(t.Dash)) },
       { ALT: () => other(this.CONSUME(t.Unit)) },

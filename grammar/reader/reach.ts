@@ -1,8 +1,10 @@
 import * as closed from '../lexicon/closed-words.ts';
+import type { FindingId } from '../lexicon/index.ts';
 import { takenBackReach } from '../spoken/taken-back.ts';
 import type { Cause } from '../syntax.ts';
 import { deny } from './denial.ts';
 import { type Draft, type Element, lacksResult, type StatementDraft } from './draft.ts';
+import { formOf } from './forms.ts';
 
 /**
  * What an unread, negating or distancing word does to the findings near it: better unread than misread.
@@ -32,6 +34,15 @@ export function applyReach(statements: readonly StatementDraft[]): void {
     unused = undefined;
   }
   takenBackReach(statements);
+}
+
+/** A pair is one statement: what is unclear of one side is of both. */
+export function pairReach(statements: readonly StatementDraft[]): void {
+  for (const { twinOf, causes } of statements.flatMap(({ elements }) => findings(elements))) {
+    if (!twinOf || causes.length > 0 === twinOf.causes.length > 0) continue;
+    if (causes.length > 0) twinOf.causes.push(...causes);
+    else causes.push(...twinOf.causes);
+  }
 }
 
 interface Segment {
@@ -73,21 +84,36 @@ function unreadReach(segment: readonly Element[], before: Draft | undefined): vo
   segment.forEach((element, i) => {
     if (element.is !== 'unread') return;
     const { left, right } = near[i] ?? {};
-    if (!first && bindsBack(element.cause, segment.slice(i + 1))) before?.causes.push(element.cause);
+    if (!first && before && bindsBack(element.cause, segment.slice(0, i), segment.slice(i + 1), before))
+      before.causes.push(element.cause);
     for (const draft of [left, right]) draft?.causes.push(element.cause);
     if (i === opener && !left) for (const draft of later) draft.causes.push(element.cause);
   });
 }
 
-/** A status word alone between commas is of the finding before; a `no` that has a word of its own to deny is not (`boot, no running`). */
-function bindsBack({ text }: Cause, rest: readonly Element[]): boolean {
+/**
+ * A status word alone between commas is of the finding before. One that has a word of its own is not: a `no` the word after it
+ * (`boot, no running`), any of them a known word before it (`diabetes no. DVT no`).
+ */
+function bindsBack({ text }: Cause, ahead: readonly Element[], rest: readonly Element[], before: Draft): boolean {
   const word = text.toLowerCase();
   if (!BIND_BACK.has(word)) return false;
+  if (ahead.length > 0 && ahead.every((each) => isKnown(each, before))) return false;
+  const isOwn = (each: Element) => isKnown(each, before) || isUnknown(each);
   const [next] = rest;
-  const denies = word === 'no' && next?.is === 'unread' && next.cause.why === 'unknown word';
-  return (
-    !denies || rest.some((each) => each.is === 'unread' && (each.cause.why !== 'unknown word' || corrects(each.cause)))
-  );
+  const denies = word === 'no' && next !== undefined && isOwn(next);
+  return !denies || rest.some((each) => each.is === 'unread' && !isOwn(each));
+}
+const isUnknown = (element: Element): boolean =>
+  element.is === 'unread' && element.cause.why === 'unknown word' && !corrects(element.cause);
+/** A word of another finding, or of danger: it can take nothing back of the finding before. */
+function isKnown(element: Element, before: Draft): boolean {
+  if (element.is !== 'unread') return false;
+  const { text } = element.cause;
+  if (closed.RED_FLAG_WORDS.includes(text.toLowerCase())) return true;
+  const form = element.cause.why === 'word out of place' ? formOf(text) : undefined;
+  if (!form || form.side || form.classes.size > 0 || form.labels.size > 0) return false;
+  return !form.values.has(before.id as FindingId);
 }
 /** `drawer 2, no wait, 3`: what was just said is taken back. */
 const corrects = ({ text }: Cause): boolean => CORRECTIONS.includes(text.toLowerCase());
@@ -129,6 +155,9 @@ const FAR_PARTS: readonly string[] = ['calf', 'arch', 'skin', 'chest', 'gait'];
 const mayBeOf = (part: Draft, near: Draft): boolean =>
   near.entry?.kind === 'sign' || (near.id === 'pain' && FAR_PARTS.includes(part.id));
 
+/** `calf R tight L soft`: one part, twice. */
+const isPair = (a: Draft, b: Draft): boolean => a.twinOf === b || b.twinOf === a;
+
 function farPartReach([first]: readonly Element[], before: Draft | undefined): void {
   if (!before || !FAR_PARTS.includes(before.id) || first?.is !== 'finding') return;
   const { draft } = first;
@@ -149,7 +178,7 @@ function partReach(segment: readonly Element[]): void {
     // `no calf tenderness or swelling`: what the list goes on with is still of the part.
     const after = segment[i + 1]?.is === 'list end' ? segment[i + 2] : segment[i + 1];
     for (const near of [segment[i - 1], after]) {
-      if (near?.is !== 'finding' || (part && !mayBeOf(draft, near.draft))) continue;
+      if (near?.is !== 'finding' || (part && (isPair(draft, near.draft) || !mayBeOf(draft, near.draft)))) continue;
       near.draft.causes.push(cause);
       if (part) draft.causes.push(cause);
     }

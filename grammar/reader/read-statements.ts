@@ -8,7 +8,7 @@ import { matchesAt } from './forms.ts';
 import type { Item } from './items.ts';
 import { outline } from './outline.ts';
 import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
-import { applyReach } from './reach.ts';
+import { applyReach, pairReach } from './reach.ts';
 import { readPair, readSubject, subjectText } from './read-subjects.ts';
 import { readWords, saidValue } from './read-words.ts';
 import { withRedFlags } from './red-flags.ts';
@@ -28,6 +28,7 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
   binder.closeSegment();
   applyReach(binder.statements);
   sideReach(binder.statements, binder.sides, line);
+  pairReach(binder.statements);
   const statements = binder.statements
     .filter(({ elements, verbatim }) => verbatim.length > 0 || elements.some(({ is }) => is === 'finding'))
     .map((draft): StatementNode => {

@@ -49,8 +49,14 @@ export function readSubject(binder: Binder, i: number): number | undefined {
   binder.unreadSubject = undefined;
   binder.flush();
   bindSubject(binder, subject, read.next);
-  binder.role('subject', at, { canonical: subjectText(read.subject) });
+  binder.role('subject', at, touchesNext(binder, read.next) ? {} : { canonical: subjectText(read.subject) });
   return read.next;
+}
+
+/** What touches a subject (`2nd 3rd?zzq`) may be kept as typed with the end of it. */
+function touchesNext({ items }: Binder, next: number): boolean {
+  const [last, after] = [items[next - 1], items[next]];
+  return after !== undefined && last?.end === after.start && !['break', 'keeper', 'comment'].includes(after.is);
 }
 
 /** `mtp rigid`, `joint congruent`: a joint word is a finding where its value follows, else part of the subject. */

@@ -6,6 +6,7 @@ import type { Span } from '../values.ts';
 import { type Binder, beforeClaim } from './binder.ts';
 import { causeOf, hasValue, isBare } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
+import { announcesPair, takePair } from './pairs.ts';
 import { subjectAt } from './subjects.ts';
 
 /** Reads the word or phrase at an index; returns the index after it. */
@@ -91,6 +92,24 @@ const takeStatus: Taker = (binder, { form, next }, index) => {
   binder.giveStatus(status, at);
   if (status !== 'present') draft.open = draft.entry?.bare === 'incomplete' && status === 'equivocal';
   binder.role('modifier', at, draft.id === 'panel' ? {} : { finding: draft.id });
+  return true;
+};
+
+/** `TTP++`: the sign is there; how much is kept as a remark. */
+const takeMuch: Taker = (binder, { form, next }, index) => {
+  const draft = binder.current;
+  if (!form.classes.has('much') || draft?.entry?.bare !== 'present' || draft.statusGiven || 'degree' in draft.slots)
+    return false;
+  const last = binder.last();
+  const at = binder.span(index, next);
+  // Off the word, it could be of the next one (`swelling ++ tender`).
+  const touches = binder.roles.at(-1)?.end === at.start;
+  const follows = touches || binder.items[next]?.is !== 'word';
+  if (!follows || last?.is !== 'finding' || last.draft !== draft || binder.no || binder.not || binder.before.length > 0)
+    return false;
+  binder.giveStatus('present', at);
+  draft.quotes.push({ text: binder.line.slice(at.start, at.end), ...at });
+  binder.role('verbatim', at);
   return true;
 };
 
@@ -209,7 +228,12 @@ function heads(binder: Binder, id: string, next: number): boolean {
 const takeSide: Taker = (binder, { form, next }, index) => {
   if (!form.side) return false;
   const at = binder.span(index, next);
-  binder.sides.push({ value: form.side, segment: binder.segment, ...at });
+  const announced = form.side === 'both' && announcesPair(binder, next);
+  if (!announced) binder.sides.push({ value: form.side, segment: binder.segment, ...at });
+  if (announced || (form.side !== 'both' && takePair(binder, { value: form.side, next, ...at }))) {
+    binder.role(announced ? 'filler' : 'modifier', at);
+    return true;
+  }
   const last = binder.last();
   const draft = last?.is === 'finding' ? last.draft : undefined;
   const ends = binder.items[next] === undefined || ['break', 'comment'].includes(binder.items[next]?.is ?? '');
@@ -299,6 +323,7 @@ function inDenial(binder: Binder): boolean {
 const TAKERS: readonly Taker[] = [
   takeValue,
   takeStatus,
+  takeMuch,
   takeLabel,
   takeDenial,
   takeBefore,

@@ -49,18 +49,19 @@ function ordinals(at: At): SubjectRead {
   const first = at.items[at.start] as Extract<Item, { is: 'ordinal' }>;
   const rays = range(first.low, first.high);
   let next = at.start + 1;
-  let slashed = false;
+  let unjoined = false;
   for (;;) {
     const joiner = at.items[next];
     const after = at.items[next + 1];
     if (joiner?.is === 'ordinal' && at.adjoins) {
       rays.push(...range(joiner.low, joiner.high));
+      unjoined = true;
       next += 1;
       continue;
     }
     if (after?.is !== 'ordinal') break;
     if (wordIs(joiner, '/') && touches(at.items, next)) {
-      slashed = true;
+      unjoined = true;
       rays.push(...range(after.low, after.high));
     } else if (wordIs(joiner, 'to')) rays.push(...range((rays.at(-1) ?? 0) + 1, after.high));
     else if (wordIs(joiner, 'and', '&', '+') || (joiner?.is === 'break' && joiner.of === 'segment' && at.commaJoins))
@@ -69,8 +70,9 @@ function ordinals(at: At): SubjectRead {
     next += 2;
   }
   const web = classAt(at.items, next, 'web word');
-  // `2nd/3rd web` may be the space between them, or both spaces.
-  if (web !== undefined) return slashed ? { problem: 'ambiguous web', next: web } : webs(at, rays, web);
+  // `2nd/3rd web` and `2nd 3rd web` may be the space between them, or both spaces.
+  const between = unjoined && web !== undefined && !/s$/i.test(textBetween(at, web));
+  if (web !== undefined) return between ? { problem: 'ambiguous web', next: web } : webs(at, rays, web);
   const joint = at.opensFinding(next) ? undefined : (classAt(at.items, next, 'joint word') ?? joints(at, next, rays));
   if (joint === undefined && isMetatarsal(at.items, next)) return raySubject(at, rays, next + 1, 'metatarsal');
   return raySubject(at, rays, joint ?? next, joint === undefined ? undefined : 'joint');

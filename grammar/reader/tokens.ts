@@ -47,6 +47,8 @@ export const CodedWord = shape('CodedWord', /(?:hba1c|a1c|t[12]dm|dm[12]|ckd[34]
 export const Word = shape('Word', /[A-Za-z\u00c0-\u024f]+(?:[-'’/][A-Za-z\u00c0-\u024f]+)*/, LETTERS);
 export const Arrow = shape('Arrow', /->|→/, ['-', '→']);
 export const SignWord = shape('SignWord', /[+-]ve(?![A-Za-z])|\+\/-/i, ['+', '-']);
+/** `TTP++`: how much, in signs; a single plus is positive. */
+export const Pluses = shape('Pluses', /\+{2,3}(?!\+)/, ['+']);
 export const Unit = shape('Unit', /°[cC]?|%/, ['°', '%']);
 export const Dash = shape('Dash', /[-–—]/, ['-', '–', '—']);
 export const Bound = shape('Bound', /[~≈<>≤≥]/, [...'~≈<>≤≥']);
@@ -90,6 +92,7 @@ export const SHAPES: TokenType[] = [
   Word,
   Arrow,
   SignWord,
+  Pluses,
   Unit,
   Dash,
   Bound,

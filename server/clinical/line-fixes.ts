@@ -1,7 +1,8 @@
 import type { Section } from '../../grammar/lexicon/entry.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
-import type { Fix, Report } from './analysis.ts';
-import type { Place, VisitFacts } from './facts.ts';
+import type { Fix, Report, SyntaxEdit } from './analysis.ts';
+import type { Place, Verbatim, VisitFacts } from './facts.ts';
+import { remarksOf } from './remark-fixes.ts';
 import { replace } from './rules/define-rule.ts';
 import { nameSection, splitAt, subjectNamer } from './word-fixes.ts';
 
@@ -36,7 +37,8 @@ export function unreadFixes(lines: readonly LineSyntax[], visit: VisitFacts): (r
 }
 
 /** What can be done with all unread words of a line at once; the reports of the line share these fixes. */
-function wholeLine(line: LineSyntax, at: number, { verbatim, facts }: VisitFacts): Fix[] {
+function wholeLine(line: LineSyntax, at: number, visit: VisitFacts): Fix[] {
+  const { verbatim, facts } = visit;
   const clear = new Set(
     facts.flatMap(({ clarity, origin: { place } }) => (clarity === 'clear' && place.line === at ? [place.start] : [])),
   );
@@ -61,16 +63,37 @@ function wholeLine(line: LineSyntax, at: number, { verbatim, facts }: VisitFacts
   const runs = verbatim.filter(
     ({ place, quote }) => place.line === at && !quote && !holdsFact(place) && !opensFor(place),
   );
-  if (runs.length === 0) return read.length > 0 ? [] : keepAsHistory(line, at);
+  const rest = readTheRest(line, at, visit, runs);
+  if (runs.length === 0) return [...rest, ...(read.length > 0 ? [] : keepAsHistory(line, at))];
   const quote: Fix = {
     title: "Keep what isn't understood on this line as quoted remarks",
     safety: 'needs review',
-    edits: runs.map(({ place }) => {
-      const start = withSubject(line, place.start);
-      return replace({ ...place, start }, quoted(line.text.slice(start, place.end)));
-    }),
+    edits: runs.map(({ place }) => wholeRun(line, place)),
   };
-  return [quote, ...keepAsHistory(line, at)];
+  return [...rest, quote, ...keepAsHistory(line, at)];
+}
+
+function wholeRun(line: LineSyntax, place: Place): SyntaxEdit {
+  const start = withSubject(line, place.start);
+  return replace({ ...place, start }, quoted(line.text.slice(start, place.end)));
+}
+
+/**
+ * Where nothing but plain words makes a finding unclear, the words become its remarks and the finding is read: whether it says what was
+ * meant is for the clinician to see. What is unclear for another reason is quoted whole.
+ */
+function readTheRest(line: LineSyntax, at: number, visit: VisitFacts, whole: readonly Verbatim[]): Fix[] {
+  const runs = visit.verbatim.filter(({ place, quote }) => place.line === at && !quote);
+  const remarks = runs.map(({ place }) => remarksOf(line, place, visit));
+  if (remarks.every((each) => each === undefined)) return [];
+  const edits = runs.flatMap((run, i): SyntaxEdit[] => {
+    const words = remarks[i];
+    if (!words) return whole.includes(run) ? [wholeRun(line, run.place)] : [];
+    return words.map((span) => replace({ line: at, ...span }, quoted(line.text.slice(span.start, span.end))));
+  });
+  return [
+    { title: 'Read the findings, and keep the other words of this line as remarks', safety: 'needs review', edits },
+  ];
 }
 
 /** A ray after a comma of which nothing else was read (`drawer R 2nd 1+, L 2nd 0`) is quoted with its words; alone it would be of the finding before. */

@@ -1,5 +1,5 @@
 import { entryOf } from '../../grammar/lexicon/index.ts';
-import { formIndex } from '../../grammar/reader/forms.ts';
+import { formOf } from '../../grammar/reader/forms.ts';
 import { subjectText } from '../../grammar/reader/read-subjects.ts';
 import type { LineSyntax, SubjectNode } from '../../grammar/syntax.ts';
 import type { Fix, Report } from './analysis.ts';
@@ -49,10 +49,7 @@ function lastNamed(lines: readonly LineSyntax[], fits: (subject: SubjectNode) =>
 export function nameSection({ text, statements }: LineSyntax, { code, place }: Report): Fix[] {
   if (code !== 'word-out-of-place' && code !== 'unclear-finding') return [];
   const word = text.slice(place.start, place.end);
-  const parts = word.toLowerCase().split(/[\s-]+/);
-  const form = formIndex()
-    .get(parts[0] ?? '')
-    ?.find((each) => each.parts.join(' ') === parts.join(' '));
+  const form = formOf(word);
   const here = statements.find(({ start, end }) => start <= place.start && place.start < end)?.section;
   const sections = new Set(form?.findings.flatMap(({ id }) => entryOf(id).sections));
   if (here === undefined || sections.has(here)) return [];

@@ -25,6 +25,29 @@ describe('a line that is not all understood', () => {
       '2nd drawer 2, "zzq blorp", swollen',
     );
   });
+  test.each([
+    ['2nd zzq| TTP', '2nd "zzq" TTP'],
+    ['2nd TTP plate base of blorp|, drawer 2', '2nd TTP plate "base of blorp", drawer 2'],
+    ['2nd swollen zzq| 3, tender blorp', '2nd "swollen zzq 3", tender "blorp"'],
+    ['2nd zzq| 3, tender blorp', '2nd "zzq 3", tender "blorp"'],
+  ])('reads its findings, and keeps the other words: %s', (typed, read) =>
+    expect(fixesAt(typed).after(/Read the findings/)).toBe(read),
+  );
+  test.each([
+    '2nd not zzq| tender', // what denies
+    '2nd tender shaft| zzq drawer', // a test without its result
+    '3rd shaft| mild TTP', // a place
+    '2nd swollen left| zzq', // a side
+    '2nd doesnt| blorp tender', // what denies, in a word of no list
+    '2nd was| zzq tender', // what distances
+    '2nd ? swollen zzq|', // doubt
+    'cartilage| blorp ok', // of what is it said?
+    '2nd drawer 2 zzq| 3', // a number
+    'swollen zzq|', // no ray
+    '2nd zzq| blorp', // nothing to read
+  ])('and not where a word could turn them: %s', (typed) =>
+    expect(fixesAt(typed).titles.join('\n')).not.toContain('Read the findings'),
+  );
   test('keeps a ray with its words where nothing else was read of it', () => {
     expect(fixesAt('drawer R 2nd 1, L 2nd 0|').after(/as quoted remarks/)).toBe('drawer R 2nd 1, "L 2nd 0"');
   });

@@ -2,11 +2,14 @@ import type { NoteAnalysis } from '../../server/clinical/analyse-note.ts';
 import type { Fix } from '../../server/clinical/analysis.ts';
 import { unreadFixes } from '../../server/clinical/line-fixes.ts';
 
+const READ = /^Read the findings/;
+
 /**
- * The note after one pass of the fixes that are offered for unread words, as somebody in a hurry takes them: a line of which
- * nothing was read clearly is kept as history where that is offered, else what isn't understood of it becomes remarks.
+ * The note after one pass of the fixes that are offered for unread words, as somebody in a hurry takes them: the findings are read
+ * where that is offered and says what was meant (`declined` are the lines, from 1, where it does not); a line of which nothing
+ * was read clearly is kept as history, and of any other what isn't understood becomes remarks.
  */
-export function afterOnePass({ lines, visits }: NoteAnalysis): string {
+export function afterOnePass({ lines, visits }: NoteAnalysis, declined: ReadonlySet<number> = new Set()): string {
   const mended = [...lines];
   for (const { firstLine, syntax, analysis } of visits) {
     const fixesOf = unreadFixes(syntax, analysis.facts);
@@ -19,7 +22,8 @@ export function afterOnePass({ lines, visits }: NoteAnalysis): string {
       const clear = analysis.facts.facts.some(
         ({ clarity, origin }) => clarity === 'clear' && origin.place.line === line,
       );
-      const wanted = clear ? [/as quoted remarks/] : [/as history/, /as quoted remarks/];
+      const kept = clear ? [/as quoted remarks/] : [/as history/, /as quoted remarks/];
+      const wanted = declined.has(firstLine + line + 1) ? kept : [READ, ...kept];
       const fix = wanted.map((title) => fixes.find((each) => title.test(each.title))).find((each) => each);
       if (fix) mended[firstLine + line] = edited(lines[firstLine + line] ?? '', fix);
     }

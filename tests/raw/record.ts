@@ -9,11 +9,13 @@ export interface Verdict extends ClearFact {
   readonly verdict: 'right' | 'wrong' | 'now unread' | 'to judge';
   readonly why?: string;
 }
-const fileOf = (note: string): URL => new URL(`./verdicts/${note}.json`, import.meta.url);
+/** The facts as typed, and those that one pass of quick fixes adds. */
+export type Reading = 'verdicts' | 'verdicts-after-fixes';
+const fileOf = (note: string, reading: Reading): URL => new URL(`./${reading}/${note}.json`, import.meta.url);
 export const keyOf = ({ line, fact }: ClearFact): string => `${line}| ${fact}`;
 
-export function verdictsOf(note: string): readonly Verdict[] {
-  const file = fileOf(note);
+export function verdictsOf(note: string, reading: Reading = 'verdicts'): readonly Verdict[] {
+  const file = fileOf(note, reading);
   return existsSync(file) ? (JSON.parse(readFileSync(file, 'utf8')) as Verdict[]) : [];
 }
 
@@ -34,6 +36,15 @@ export function updated(known: readonly Verdict[], facts: readonly ClearFact[]):
   return [...kept, ...added].sort((a, b) => a.line - b.line);
 }
 
-export function writeVerdicts(note: string, verdicts: readonly Verdict[]): void {
-  writeFileSync(fileOf(note), `${JSON.stringify(verdicts, null, 2)}\n`);
+/** Of the facts that a fix adds, those that are still there, and those for which its line is kept as typed. */
+export function updatedAdded(known: readonly Verdict[], facts: readonly ClearFact[]): Verdict[] {
+  const now = new Set(facts.map(keyOf));
+  return updated(
+    known.filter((each) => each.verdict === 'wrong' || now.has(keyOf(each))),
+    facts,
+  );
+}
+
+export function writeVerdicts(note: string, verdicts: readonly Verdict[], reading: Reading = 'verdicts'): void {
+  writeFileSync(fileOf(note, reading), `${JSON.stringify(verdicts, null, 2)}\n`);
 }

@@ -32,6 +32,7 @@ const CLASSES: Readonly<Record<string, readonly string[]>> = {
   side: Object.keys(closed.SIDES),
   'ray word': closed.RAY_WORDS,
   'web word': closed.WEB_WORDS,
+  much: closed.MUCH,
   'joint word': closed.JOINT_WORDS,
   'joints word': closed.JOINTS_WORDS,
   'foreign part': closed.FOREIGN_PARTS,

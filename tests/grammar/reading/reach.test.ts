@@ -2,6 +2,19 @@ import { checkRules } from './rules.ts';
 
 // Expected values: the reading rules of the language ("Reach"). Better unread than misread.
 checkRules({
+  'a status word that has a word of its own takes nothing back': [
+    ['no fever. no trauma', 'no fever', 'word-out-of-place word-out-of-place'],
+    ['history DM no. DVT no', 'history/no diabetes', 'unread-red-flag word-out-of-place'],
+    ['2nd drawer 2, no tape', '2 drawer grade=2', 'word-out-of-place word-out-of-place'],
+  ],
+  'one that has none, or a value, does': [
+    ['2nd drawer 2, no', 'unclear: drawer', 'word-out-of-place'],
+    ['2nd drawer 2, zzq no', 'unclear: drawer', 'unknown-word word-out-of-place'],
+    ['2nd swelling mild, no moderate', 'unclear: swelling', 'word-out-of-place word-out-of-place'],
+    ['2nd drawer 2, no grade 1', 'unclear: drawer', 'word-out-of-place word-out-of-place number-without-place'],
+    ['2nd drawer 2, no tape 1', 'unclear: drawer', 'word-out-of-place word-out-of-place number-without-place'],
+    ['2nd tender, toes none', 'unclear: tenderness', 'word-out-of-place word-out-of-place'],
+  ],
   'an unread word makes the findings on both sides of it unclear within its segment': [
     ['2nd drawer 2 zzq tender', 'unclear: drawer; unclear: tenderness', 'unknown-word'],
     ['2nd drawer 2 zzq tender, swelling', 'unclear: drawer; unclear: tenderness; 2 swelling', 'unknown-word'],

@@ -12,6 +12,10 @@ checkRules({
     ['imp stress fracture 2nd MT, undisplaced', 'impression/MT 2 diagnosis what=stress fracture'],
     ['2nd swollen. imp gout plan tape', '2 swelling; impression/2 diagnosis what=gout; plan/2 tape'],
   ],
+  'its words are no condition of the plan after it': [
+    ['imp zzq plan steroid web 2', 'plan/web 2 steroid'],
+    ['imp if worse plan boot', 'unclear: boot'],
+  ],
   'what is said beside a diagnosis makes it unclear, unreported': [
     ['imp plate tear 2nd gr2', 'unclear: diagnosis'],
     ['imp likely gout', 'unclear: diagnosis'],

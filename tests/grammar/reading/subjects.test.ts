@@ -33,7 +33,7 @@ checkRules({
     ['MTPs 2 3 4 tender', '2,3,4 tenderness'],
     ['toes 2/3 drawer 1', '2,3 drawer grade=1'],
     ['webs 2 3 tender', 'web 2,3 tenderness'],
-    ['2nd 3rd web tender', 'web 2,3 tenderness'],
+    ['2nd 3rd webs tender', 'web 2,3 tenderness'],
   ],
   'side by side they are a list only before their finding, and only of several': [
     ['swelling 2nd 3rd tender', '2 swelling; 3 tenderness'],
@@ -52,6 +52,8 @@ checkRules({
   ],
   'a slash joins rays, and no spaces': [
     ['2nd/3rd web tender', 'unclear: tenderness', 'ambiguous-web'],
+    ['2nd 3rd web tender', 'unclear: tenderness', 'ambiguous-web'],
+    ['2nd and 3rd web tender', 'web 2,3 tenderness'],
     ['2/3 web tender', 'web 2 tenderness'],
     ['gap 2/3', 'gap between=2-3'],
     ['gap 2nd/3rd', 'gap between=2-3'],
@@ -210,3 +212,9 @@ test.each(['2nd tender', 'R2 drawer 2', 'right 2nd tender', 'R worse', 'zzq:', '
     expect(readLine(text).heading).toBeUndefined();
   },
 );
+
+test('a list that something touches keeps its words when it is formatted', () => {
+  const canonical = (text: string) => readLine(text).roles.find(({ kind }) => kind === 'subject')?.canonical;
+  expect(canonical('2nd 3rd ?zzq')).toBe('2nd-3rd');
+  expect(canonical('2nd 3rd?zzq')).toBeUndefined();
+});
