@@ -1,4 +1,5 @@
 import { commands, type ExtensionContext, Uri } from 'vscode';
+import { convertDictation } from './convert-dictation.ts';
 import { noteView } from './note-view.ts';
 import { RuleLinks, rulesPage } from './rule-links.ts';
 import { type Connect, type Server, startServer } from './server-life.ts';
@@ -18,6 +19,7 @@ export function activateWith(context: ExtensionContext, connect: Connect): Serve
     }),
     commands.registerCommand('forefoot.showNote', note.show),
     commands.registerCommand('forefoot.copyNote', note.copy),
+    commands.registerCommand('forefoot.convertDictation', () => convertDictation(server.ask)),
     commands.registerCommand('forefoot.restartServer', server.restart),
   );
   return server;

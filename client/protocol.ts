@@ -37,9 +37,25 @@ export interface StageAtCursor {
   }[];
 }
 
+/** Lines of the file, both included. */
+export interface ConvertDictationParams {
+  readonly uri: string;
+  readonly firstLine: number;
+  readonly lastLine: number;
+}
+/** What replaces a stretch of the document. */
+export interface Replacement {
+  readonly range: {
+    readonly start: { readonly line: number; readonly character: number };
+    readonly end: { readonly line: number; readonly character: number };
+  };
+  readonly newText: string;
+}
+
 /** The extension's own requests by method. */
 export interface Requests {
   'forefoot/clinicNote': { params: ClinicNoteParams; result: ClinicNote | null };
+  'forefoot/convertDictation': { params: ConvertDictationParams; result: readonly Replacement[] };
   'forefoot/stageAtCursor': { params: StageAtCursorParams; result: StageAtCursor | null };
 }
 

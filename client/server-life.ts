@@ -65,10 +65,14 @@ export function startServer(connect: Connect, rules: RuleLinks): Server {
     documentSelector: [{ language: 'forefoot' }],
     errorHandler,
     initializationFailedHandler: () => false,
-    initializationOptions: () => ({
-      today: workspace.getConfiguration('forefoot').get<string>('today', ''),
-      rulesPage: rules.page.toString(),
-    }),
+    initializationOptions: () => {
+      const settings = workspace.getConfiguration('forefoot');
+      return {
+        today: settings.get('today', ''),
+        convertDictation: settings.get('convertDictation', false),
+        rulesPage: rules.page.toString(),
+      };
+    },
     middleware: {
       handleDiagnostics(uri, diagnostics, next) {
         rules.aim(diagnostics);

@@ -4,6 +4,7 @@ import type {
   DidChangeConfigurationParams,
   DidChangeTextDocumentParams,
   DidOpenTextDocumentParams,
+  DocumentOnTypeFormattingParams,
   DocumentRangeFormattingParams,
   InitializeParams,
   InitializeResult,
@@ -12,6 +13,7 @@ import type {
   TextDocumentPositionParams,
 } from 'vscode-languageserver-protocol';
 import type { ClinicNoteParams } from './features/clinic-note.ts';
+import type { ConvertDictationParams } from './features/dictation.ts';
 import { foldingRanges } from './features/folding.ts';
 import { OpenNotes } from './features/open-notes.ts';
 import { ACTION_KINDS } from './features/protocol-numbers.ts';
@@ -69,8 +71,15 @@ const REQUESTS: readonly Row[] = [
   row<DocumentRangeFormattingParams>('textDocument/rangeFormatting', [], async (note, { range }) =>
     (await asked()).formatting(note, range),
   ),
-  row<CodeActionParams>('textDocument/codeAction', [], async (note, { range, context: { diagnostics, only } }) =>
-    (await asked()).codeActions(note, range, diagnostics, only),
+  row<CodeActionParams>('textDocument/codeAction', [], async (note, { range, context: { diagnostics, only } }) => {
+    const { codeActions, dictationActions } = await asked();
+    return [...dictationActions(note, range, diagnostics, only), ...codeActions(note, range, diagnostics, only)];
+  }),
+  row<ConvertDictationParams>('forefoot/convertDictation', [], async (note, { firstLine, lastLine }) =>
+    (await asked()).convertEdits(note, firstLine, lastLine),
+  ),
+  row<DocumentOnTypeFormattingParams>('textDocument/onTypeFormatting', [], async (note, { position: { line } }) =>
+    note.convertsDictation ? (await asked()).convertEdits(note, line - 1, line - 1) : [],
   ),
   row('textDocument/semanticTokens/full', { data: [] }, (note) => semanticTokens(note)),
   row<SemanticTokensRangeParams>('textDocument/semanticTokens/range', { data: [] }, (note, { range }) =>
@@ -94,6 +103,8 @@ const CAPABILITIES: InitializeResult['capabilities'] = {
   foldingRangeProvider: true,
   documentFormattingProvider: true,
   documentRangeFormattingProvider: true,
+  // A dictated line is converted when Enter leaves it, if the setting asks for that.
+  documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n' },
   codeActionProvider: { codeActionKinds: [...ACTION_KINDS] },
   semanticTokensProvider: { legend: LEGEND, full: true, range: true },
 };

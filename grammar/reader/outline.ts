@@ -217,3 +217,12 @@ export function outline(text: string): Item[] {
   parser.input = lexer.tokenize(text).tokens;
   return spokenItems(parser.line(), text);
 }
+
+/** Does a line hold what is said and not typed: numbers in words, spoken marks, hesitations, spelled words? */
+export function isDictated(text: string): boolean {
+  const { lexer, parser } = ready();
+  parser.input = lexer.tokenize(text).tokens;
+  const items = parser.line();
+  const spoken = spokenItems(items, text);
+  return spoken.length !== items.length || spoken.some((item, i) => item !== items[i]);
+}

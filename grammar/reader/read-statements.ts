@@ -124,10 +124,14 @@ function quoted(binder: Binder, item: Extract<Item, { is: 'quote' }>, i: number)
     draft.quotes.push({ text: item.text, start: item.start, end: item.end });
     draft.end = Math.max(draft.end, item.end);
   } else binder.keep(item, true);
-  binder.role('verbatim', item);
+  const spoken = !/^["“]/.test(binder.line.slice(item.start));
+  binder.role('verbatim', item, spoken ? { canonical: quotedText(item.text) } : {});
   if (!item.closed) binder.problems.push({ code: 'open-quote', text: item.text, start: item.start, end: item.end });
   return i + 1;
 }
+
+/** A quote that was said, in marks that its text does not hold. */
+const quotedText = (text: string): string => (text.includes('"') ? `“${text}”` : `"${text}"`);
 
 function questioned(binder: Binder, item: Extract<Item, { is: 'question' }>, i: number): number {
   if (item.touches === 'nothing') {

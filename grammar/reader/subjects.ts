@@ -1,3 +1,4 @@
+import { saidNeighbours } from '../spoken/spoken-neighbours.ts';
 import type { SubjectNode } from '../syntax.ts';
 import { isRay, isWeb, type Ray, type Web } from '../values.ts';
 import { matchesAt, type WordClass } from './forms.ts';
@@ -125,6 +126,8 @@ function isMetatarsal(items: readonly Item[], index: number): boolean {
 
 /** `web 2`, `webs 2-3`, `toe 2`, `MTPs 2,3,5`; without a number the word is no subject. */
 function numbered(at: At, from: number, kind: 'ray' | 'web'): SubjectRead | undefined {
+  const pairSaid = kind === 'web' ? saidNeighbours(at.items, from) : undefined;
+  if (pairSaid !== undefined) return { problem: 'ambiguous web', next: pairSaid };
   const numbers: number[] = [];
   let next = from;
   let ranged = false;

@@ -1,5 +1,5 @@
 import { entryOf } from '../lexicon/index.ts';
-import { matchesAt } from '../reader/forms.ts';
+import { matchesAt, type WordClass } from '../reader/forms.ts';
 import type { Item } from '../reader/items.ts';
 import { subjectAt } from '../reader/subjects.ts';
 import { phrases, spanOf, wordAt } from './spoken-phrases.ts';
@@ -16,7 +16,7 @@ export function spokenBreak(items: readonly Item[], start: number): { item: Item
   if (!found || !of) return undefined;
   const isWord = found.phrase === 'stop' || found.phrase === 'period';
   if (isWord && NO_BREAK_AFTER.includes(wordAt(items, start - 1))) return undefined;
-  if (found.phrase === 'period' && wordAt(items, found.next) === 'of') return undefined;
+  if (found.phrase !== 'comma' && wordAt(items, found.next) === 'of') return undefined;
   if (found.phrase === 'stop' && mayOrder(items, start, found.next)) return undefined;
   return { item: { is: 'break', of, ...spanOf(items, start, found.next) }, next: found.next };
 }
@@ -31,13 +31,15 @@ function mayOrder(items: readonly Item[], start: number, next: number): boolean 
     const [match] = matchesAt(items, i);
     if (!match) return true;
     const { form } = match;
-    if (form.section?.strong || form.classes.has('no') || form.side) return false;
+    if (form.section?.strong || form.side || NEVER.some((name) => form.classes.has(name))) return false;
     if (form.findings.length > 0) return start === 0 || form.findings.some(({ id }) => mayBeStopped(id));
     if (form.values.size === 0 && !form.classes.has('filler')) return true;
     i = match.next;
   }
   return true;
 }
+/** A denial, or a part of the foot. */
+const NEVER: readonly WordClass[] = ['no', 'ray word', 'joint word', 'web word', 'foreign part'];
 const mayBeStopped = (id: Parameters<typeof entryOf>[0]): boolean => {
   const { kind } = entryOf(id);
   return kind !== 'sign' && kind !== 'measure' && !NEVER_STOPPED.includes(id);

@@ -47,7 +47,7 @@ export function spokenItems(items: Item[], line: string): Item[] {
   const said = pass(items, (list, i) => quietAt(list, i) ?? one(spokenQuote(list, i, line)));
   const spelled = pass(said, (list, i) => one(spelledWord(list, i)));
   const counted = pass(spelled, (list, i) => one(spokenDate(list, i)) ?? spokenRays(list, i));
-  const numbered = pass(counted, (list, i) => one(spokenQuantity(list, i, isUnit)));
+  const numbered = pass(counted, (list, i) => one(spokenQuantity(list, i, { isUnit, isMeasure })));
   const broken = pass(numbered, (list, i) => one(spokenBreak(list, i)));
   return pass(broken, (list, i) => one(heardAt(list, i)));
 }

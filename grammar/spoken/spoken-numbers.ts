@@ -42,7 +42,8 @@ function withHundreds(items: readonly Item[], first: SpokenNumber): SpokenNumber
   if (!scale || first.value < 1 || first.value > 9) return first;
   let next = first.next + 1;
   const said = [...first.said, wordAt(items, first.next)];
-  const rest = belowHundred(items, wordAt(items, next) === 'and' ? next + 1 : next);
+  const last = belowHundred(items, wordAt(items, next) === 'and' ? next + 1 : next);
+  const rest = last && scale === 1000 ? withHundreds(items, last) : last;
   if (!rest) return { value: first.value * scale, next, said };
   next = rest.next;
   return { value: first.value * scale + rest.value, next, said: [...said, ...rest.said] };
@@ -86,19 +87,24 @@ export function numberAt(items: readonly Item[], start: number): SpokenNumber | 
 }
 
 const GRADE_LABELS: readonly string[] = ['grade', 'gr'];
-/** May a unit follow a range here? Ranges without one are read of grades only. */
+/** Does a unit stand here? Ranges without one are read of grades only. */
 type IsUnit = (items: readonly Item[], index: number) => boolean;
+interface Units {
+  readonly isUnit: IsUnit;
+  /** Of length, angle or share, and none of time. */
+  readonly isMeasure: IsUnit;
+}
 
 /** The number, range or `so many of so many` at a place; `undefined` where it is typed as the language writes it. */
 export function spokenQuantity(
   items: readonly Item[],
   start: number,
-  isUnit: IsUnit,
+  units: Units,
 ): { item: Item; next: number } | undefined {
   const bound = bounds.at(items, start);
   const from = bound?.next ?? start;
   const first = numberAt(items, from);
-  if (!first) return bound ? boundBeforeTyped(items, start, bound) : undefined;
+  if (!first) return bound && bound.phrase !== 'over' ? boundBeforeTyped(items, start, bound) : undefined;
   const outOf = wordAt(items, first.next) === 'out' && wordAt(items, first.next + 1) === 'of';
   const whole = outOf && !bound ? numberAt(items, first.next + 2) : undefined;
   if (whole && Number.isInteger(first.value))
@@ -106,9 +112,11 @@ export function spokenQuantity(
       item: { is: 'slashed', first: first.value, second: whole.value, said: true, ...spanOf(items, start, whole.next) },
       next: whole.next,
     };
-  const range = rangeFrom(items, from, first, isUnit);
+  const range = rangeFrom(items, from, first, units.isUnit);
   const last = range ?? first;
   const after = suffix(items, last.next);
+  // `gradual over five months` is how long; `over ten degrees` is more than ten.
+  if (bound?.phrase === 'over' && !last.unit && !after.unit && !units.isMeasure(items, last.next)) return undefined;
   if (!bound && !range && last.next === start + 1 && items[start]?.is === 'number' && after.next === last.next)
     return undefined;
   return {

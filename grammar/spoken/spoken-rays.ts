@@ -54,6 +54,9 @@ function standsAlone(items: readonly Item[], start: number, next: number, isList
   return signFollows(items, next);
 }
 
+/** There may be a second of them on one toe. */
+const COUNTED: readonly string[] = ['wound', 'mass', 'callus', 'corn', 'image-other', 'complication', 'recurrence'];
+
 /** Past words that join or deny and a quality, does a sign or a measure of a ray follow? */
 function signFollows(items: readonly Item[], from: number): boolean {
   for (let i = from, steps = 0; steps < 4; steps++) {
@@ -61,8 +64,10 @@ function signFollows(items: readonly Item[], from: number): boolean {
     if (!match) return false;
     const { form } = match;
     const entries = form.findings.map(({ id }) => entryOf(id));
-    if (entries.some(({ kind, subjects }) => (kind === 'sign' || kind === 'measure') && subjects.includes('ray')))
-      return true;
+    const ofRay = entries.some(
+      ({ kind, subjects }) => (kind === 'sign' || kind === 'measure') && subjects.includes('ray'),
+    );
+    if (ofRay) return !entries.some(({ id }) => COUNTED.includes(id));
     const passes = ['filler', 'no', 'not', 'adjective'] as const;
     if (entries.length > 0 || !(passes.some((name) => form.classes.has(name)) || form.values.size > 0)) return false;
     i = match.next;

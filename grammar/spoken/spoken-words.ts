@@ -90,6 +90,7 @@ export const SPOKEN_BOUNDS: Readonly<Record<string, '~' | '<' | '>'>> = {
   'more than': '>',
   'greater than': '>',
   above: '>',
+  over: '>',
   about: '~',
   around: '~',
   approximately: '~',

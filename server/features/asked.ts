@@ -3,3 +3,4 @@ export { codeActions } from './code-actions.ts';
 export { completion } from './completion.ts';
 export { formatting } from './formatting.ts';
 export { hover } from './hover.ts';
+export { convertEdits, dictationActions } from './dictation.ts';

@@ -24,7 +24,10 @@ export class OpenNotes {
 
   get(uri: string): OpenNote | undefined {
     const note = this.notes.get(uri);
-    if (note) note.today = this.today();
+    if (note) {
+      note.today = this.today();
+      note.convertsDictation = this.settings.convertDictation === true;
+    }
     return note;
   }
   open(uri: string, version: number, text: string): void {

@@ -54,7 +54,7 @@ function gap(line: LineSyntax, left: Role, right: Role, width: number, kept: rea
 }
 
 /** The parts of a line that are written as typed: from the first to the last unread word of each segment. */
-function keptSpans(line: LineSyntax): Span[] {
+export function keptSpans(line: LineSyntax): Span[] {
   return line.statements.flatMap(keptOf);
 }
 function keptOf({ findings, verbatim }: StatementNode): Span[] {

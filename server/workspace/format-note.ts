@@ -11,7 +11,7 @@ export function formattedLine(note: Note, line: number): string {
 }
 
 /** Signed words stay as they were signed, to the letter. */
-function isSignedLine(note: Note, line: number): boolean {
+export function isSignedLine(note: Note, line: number): boolean {
   const visit = note.visitAt(line);
   return visit !== undefined && isSigned(visit.analysis.facts, line - visit.firstLine);
 }

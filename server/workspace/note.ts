@@ -59,6 +59,7 @@ export class OpenNote implements Note {
   version: number;
   lineEnd = '\n';
   settingsProblems: readonly string[] = [];
+  convertsDictation = false;
   private readonly workshop: Workshop;
   private blocks: Blocks;
   private episode: Episode;

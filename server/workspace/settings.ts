@@ -2,12 +2,20 @@
 export interface Settings {
   /** The day that counts as today, for a note that is read later than it was written. */
   readonly today?: string;
+  /** A dictated line is converted when it is left by Enter. */
+  readonly convertDictation?: true;
 }
 
 /** Reads settings as a client sends them; what has the wrong shape is ignored. */
 export function settingsOf(sent: unknown): Settings {
-  const today = typeof sent === 'object' && sent !== null && 'today' in sent ? sent.today : undefined;
-  return typeof today === 'string' && isDay(today) ? { today } : {};
+  const { today, convertDictation } = (typeof sent === 'object' && sent !== null ? sent : {}) as Record<
+    string,
+    unknown
+  >;
+  return {
+    ...(typeof today === 'string' && isDay(today) ? { today } : {}),
+    ...(convertDictation === true ? { convertDictation } : {}),
+  };
 }
 
 const isDay = (text: string): boolean =>

@@ -39,7 +39,12 @@ const laws: Record<Layer, LayerLaw> = {
     packages: ['temporal-polyfill'],
     node: false,
   },
-  workspace: { files: /^server\/workspace\//, may: [...core], packages: ['temporal-polyfill'], node: true },
+  workspace: {
+    files: /^server\/workspace\//,
+    may: [...core],
+    packages: ['temporal-polyfill', 'double-metaphone', 'fastest-levenshtein'],
+    node: true,
+  },
   features: {
     files: /^server\/features\//,
     may: [...core, 'workspace'],

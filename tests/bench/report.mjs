@@ -15,7 +15,7 @@ export const machine = () => {
 };
 
 /** Every figure of a run, in the order in which it is read. */
-export function rows({ small, large, heap, cold, core, bundle, command, folders, service, peers, scanner }) {
+export function rows({ small, large, heap, cold, core, bundle, command, folders, dictation, service, peers, scanner }) {
   const [at1, at10] = [`${small.visits} visits`, `${large.visits} visits`];
   const ratio = large.edits.p50 / small.edits.p50;
   const kept = small.memory.after.resident - small.memory.before.resident;
@@ -105,6 +105,7 @@ export function rows({ small, large, heap, cold, core, bundle, command, folders,
       command && `${command.warm.toFixed(1)} MB/s`,
     ),
     ...folderRows(folders),
+    ...dictationRows(dictation),
     ...serviceRows(service),
     ...peerRows(peers, service),
     row('hand-written scanner that understands nothing', 'MB/s', scanner, undefined, 'the limit'),
@@ -131,6 +132,25 @@ function folderRows(folders) {
     ),
   ];
 }
+
+const dictationRows = ({ typed, words, index, suggested, converted }) => [
+  row(
+    `one-character edit of a dictated line of ${typed.words} words, median`,
+    'ms',
+    typed.edits.p50,
+    undefined,
+    `${typed.edits.count} edits`,
+  ),
+  row('  the same, p99', 'ms', typed.edits.p99, 5),
+  row('  converting it, on request, median', 'ms', converted.p50, undefined),
+  row(
+    `words alike of ${words} unknown words`,
+    's',
+    suggested / 1_000,
+    10,
+    `index built once in ${index.toFixed(0)} ms`,
+  ),
+];
 
 const serviceRows = ({ full, warm, half, edit, bytes, reports, resident }) => [
   row('our service, full pass', 'ms', full, undefined, `${(bytes / 1e6).toFixed(2)} MB, ${reports} reports`),

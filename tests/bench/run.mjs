@@ -3,6 +3,7 @@ import { copyFileSync, existsSync, mkdirSync, rmSync, statSync, writeFileSync } 
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { coreSpeed, serviceSpeed } from './core.mjs';
+import { dictationCore, dictationScenario } from './dictation.mjs';
 import { noteLines } from './generator.mjs';
 import { measurePeers } from './peers.mjs';
 import { machine, missed, rows, table } from './report.mjs';
@@ -54,6 +55,10 @@ const measured = {
   bundle: statSync(server).size,
   command: await step('command line', () => commandLine(cli, cache)),
   folders: await step('folders', () => folders(cli, cache, quick ? [50, 500] : [200, 2_000])),
+  dictation: await step('dictation', async () => ({
+    typed: await dictationScenario(server, quick ? 400 : 2_000),
+    ...(await dictationCore(root, cache)),
+  })),
   service: await step('our service', () => serviceSpeed(root, cache, VISITS)),
   peers: await step('peers', () => measurePeers(cache, VISITS)),
   scanner: scannerSpeed(noteLines(VISITS).join('\n')),

@@ -47,7 +47,16 @@ describe('the built server', () => {
         foldingRangeProvider: true,
         documentFormattingProvider: true,
         documentRangeFormattingProvider: true,
-        codeActionProvider: { codeActionKinds: ['quickfix', 'source.fixAll', 'source.sortVisit'] },
+        documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n' },
+        codeActionProvider: {
+          codeActionKinds: [
+            'quickfix',
+            'refactor.rewrite.dictation',
+            'source.fixAll',
+            'source.sortVisit',
+            'source.convertDictation',
+          ],
+        },
         semanticTokensProvider: { full: true, range: true },
       },
     });
@@ -129,6 +138,20 @@ describe('the built server', () => {
     expect(new Set(actions.map(({ kind }) => kind))).toEqual(new Set(['quickfix']));
   });
 
+  test('converts dictated lines, and on Enter only where the setting asks for it', async () => {
+    const dictated = note.replace(/^2nd swelling.*$/m, 'second ray drawer two comma tender stop third ray drawer one');
+    const uri = await open(dictated);
+    const typed = '2nd MTP  drawer 2, tender\n3rd MTP  drawer 1';
+    const converted = [expect.objectContaining({ newText: typed })];
+    expect(await server.request('forefoot/convertDictation', { uri, firstLine: 3, lastLine: 6 })).toEqual(converted);
+    const onEnter = () =>
+      server.about('textDocument/onTypeFormatting', uri, { ...at(5, 0), ch: '\n', options: { tabSize: 2 } });
+    expect(await onEnter()).toEqual([]);
+    server.notify('workspace/didChangeConfiguration', { settings: { forefoot: { convertDictation: true } } });
+    expect(await onEnter()).toEqual(converted);
+    server.notify('workspace/didChangeConfiguration', { settings: {} });
+  });
+
   test('colours the whole note and a range', async () => {
     const uri = await open(note);
     const full = await server.about<{ data: number[] }>('textDocument/semanticTokens/full', uri);
@@ -172,6 +195,7 @@ describe('the built server', () => {
     const uri = 'file:///nowhere.forefoot';
     expect(await server.request('forefoot/clinicNote', { uri, line: 0, computed: false })).toBeNull();
     expect(await server.request('forefoot/stageAtCursor', { uri, line: 0 })).toBeNull();
+    expect(await server.request('forefoot/convertDictation', { uri, firstLine: 0, lastLine: 0 })).toEqual([]);
   });
 
   test('refuses an unknown request and goes on', async () => {

@@ -34,6 +34,8 @@ describe('edits in the language become edits of the file', () => {
 describe('settings', () => {
   test('name the day that counts as today', () => {
     expect(settingsOf({ today: '2026-05-04' })).toEqual({ today: '2026-05-04' });
+    expect(settingsOf({ convertDictation: true })).toEqual({ convertDictation: true });
+    expect(settingsOf({ convertDictation: 'yes' })).toEqual({});
   });
   test.each([undefined, null, 7, {}, { today: '' }, { today: '2026-02-30' }, { today: '4 May' }, { today: 5 }])(
     'ignore %j',

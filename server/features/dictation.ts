@@ -1,0 +1,119 @@
+import type { CodeAction, Diagnostic, TextEdit } from 'vscode-languageserver-types';
+import { readLine } from '../../grammar/read-line.ts';
+import { isDictated } from '../../grammar/reader/outline.ts';
+import type { LineSyntax } from '../../grammar/syntax.ts';
+import { readVisitFacts } from '../clinical/read-facts.ts';
+import type { Range } from '../workspace/blocks.ts';
+import { convertLine } from '../workspace/convert/convert-line.ts';
+import { isSignedLine } from '../workspace/format-note.ts';
+import type { Note, Visit } from '../workspace/note.ts';
+import { suggestionsFor } from '../workspace/suggest/suggestions.ts';
+import { spanOn } from '../workspace/text-edits.ts';
+import { CONVERT_LINES, CONVERT_VISIT } from './protocol-numbers.ts';
+
+/** Lines of the file, both included. */
+export interface ConvertDictationParams {
+  readonly uri: string;
+  readonly firstLine: number;
+  readonly lastLine: number;
+}
+
+/**
+ * What is offered for dictated text and for misheard words: words of the language that are spelt or sound like an unread one, the
+ * dictated lines of a range as typed lines, and those of its visit.
+ */
+export function dictationActions(
+  note: Note,
+  range: Range,
+  given: readonly Diagnostic[] = [],
+  only?: readonly string[],
+): CodeAction[] {
+  const wanted = (kind: string) =>
+    only === undefined || only.some((each) => kind === each || kind.startsWith(`${each}.`));
+  return [
+    ...(wanted('quickfix') ? misheard(note, range, given) : []),
+    ...(wanted(CONVERT_LINES) ? conversions(note, range) : []),
+    ...(only !== undefined && wanted(CONVERT_VISIT) ? ofVisit(note, range) : []),
+  ];
+}
+
+const UNREAD: readonly string[] = ['unknown-word', 'word-out-of-place'];
+function misheard(note: Note, range: Range, given: readonly Diagnostic[]): CodeAction[] {
+  const actions: CodeAction[] = [];
+  for (let at = range.start.line; at <= range.end.line; at++) {
+    const line = note.line(at);
+    const touched = (line?.problems ?? []).filter(
+      ({ code, start, end }) => UNREAD.includes(code) && touches(at, start, end, range),
+    );
+    for (const problem of line ? touched : [])
+      for (const { text, start, end, fits } of suggestionsFor(line as LineSyntax, problem)) {
+        const fixed = given.filter(
+          ({ range: { start: from } }) => from.line === at && from.character === problem.start,
+        );
+        actions.push({
+          title: `Replace "${line?.text.slice(start, end)}" with "${text}"`,
+          kind: 'quickfix',
+          ...(fixed.length > 0 ? { diagnostics: fixed } : {}),
+          ...(fits && actions.length === 0 ? { isPreferred: true } : {}),
+          edit: { changes: { [note.uri]: [{ range: spanOn(at, start, end), newText: text }] } },
+        });
+      }
+  }
+  return actions;
+}
+/** A bare cursor asks for its whole line. */
+function touches(line: number, from: number, to: number, { start, end }: Range): boolean {
+  if (start.line === end.line && start.character === end.character) return true;
+  const first = line === start.line ? start.character : 0;
+  const last = line === end.line ? end.character : Number.POSITIVE_INFINITY;
+  return from <= last && first <= to;
+}
+
+function conversions(note: Note, { start, end }: Range): CodeAction[] {
+  const last = end.character === 0 && end.line > start.line ? end.line - 1 : end.line;
+  const edits = convertEdits(note, start.line, last);
+  if (edits.length === 0) return [];
+  const plain = action(note, 'Convert dictation to typed lines', CONVERT_LINES, edits);
+  const corrected = linesOf(start.line, last).some((at) => note.line(at)?.roles.some(({ struck }) => struck));
+  if (!corrected) return [plain];
+  const title = 'Convert dictation, and keep what was taken back in a comment';
+  return [plain, action(note, title, CONVERT_LINES, convertEdits(note, start.line, last, true))];
+}
+function ofVisit(note: Note, { start }: Range): CodeAction[] {
+  const visit = note.visitAt(start.line);
+  const edits = visit ? convertEdits(note, visit.firstLine, visit.lastLine) : [];
+  return edits.length === 0 ? [] : [action(note, 'Convert the dictation of this visit', CONVERT_VISIT, edits)];
+}
+const action = (note: Note, title: string, kind: string, edits: TextEdit[]): CodeAction => ({
+  title,
+  kind,
+  edit: { changes: { [note.uri]: edits } },
+});
+const linesOf = (first: number, last: number): number[] =>
+  Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => first + i);
+
+/** One edit for each dictated line between two lines of the file that can be written as typed lines without a change of what is said. */
+export function convertEdits(note: Note, first: number, last: number, remember = false): TextEdit[] {
+  const edits: TextEdit[] = [];
+  const done = new Map<number, VisitLines>();
+  for (const at of linesOf(first, Math.min(last, note.lineCount - 1))) {
+    const line = note.line(at);
+    const visit = note.visitAt(at);
+    if (!line || !visit || isSignedLine(note, at) || !isDictated(line.text)) continue;
+    const state = done.get(visit.index) ?? { lines: [...visit.lines], moved: 0 };
+    done.set(visit.index, state);
+    const own = at - visit.firstLine + state.moved;
+    const read = (lines: readonly LineSyntax[]) => readVisitFacts(lines, note.header, note.settings);
+    const converted = convertLine({ lines: state.lines, at: own, read, remember });
+    if (!converted || converted.join('\n') === line.text) continue;
+    state.lines.splice(own, 1, ...converted.map((text) => readLine(text)));
+    state.moved += converted.length - 1;
+    edits.push({ range: spanOn(at, 0, line.text.length), newText: converted.join(note.lineEnd) });
+  }
+  return edits;
+}
+interface VisitLines {
+  /** The lines of a visit with those before already converted. */
+  readonly lines: Visit['lines'][number][];
+  moved: number;
+}
