@@ -1,6 +1,6 @@
 // What an editor asks for now and then. The checks need none of it, so that it is a bundle of its own, loaded with the first question.
 export { codeActions } from './code-actions.ts';
 export { completion } from './completion.ts';
+export { convertEdits, dictationActions } from './dictation.ts';
 export { formatting } from './formatting.ts';
 export { hover } from './hover.ts';
-export { convertEdits, dictationActions } from './dictation.ts';

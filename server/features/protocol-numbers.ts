@@ -16,4 +16,6 @@ export const COMPLETION = {
   operator: 24,
 } as const satisfies Readonly<Record<string, CompletionItemKind>>;
 
-export const ACTION_KINDS = ['quickfix', 'source.fixAll', 'source.sortVisit'] as const;
+export const CONVERT_LINES = 'refactor.rewrite.dictation';
+export const CONVERT_VISIT = 'source.convertDictation';
+export const ACTION_KINDS = ['quickfix', CONVERT_LINES, 'source.fixAll', 'source.sortVisit', CONVERT_VISIT] as const;

@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
-import { actions } from '../../server/features/actions.ts';
-import { convertEdits } from '../../server/features/dictation.ts';
+import { codeActions, convertEdits, dictationActions } from '../../server/features/asked.ts';
 import { alike } from '../../server/workspace/suggest/sound-index.ts';
 import { applied, noteWithCursor, settled } from './fixture.ts';
 
 const VISIT = 'forefoot 1\nscales drawer 0-4\n\nvisit 2026-03-09 first right\n';
 const offered = async (fixture: string, only?: readonly string[]) => {
   const { note, position } = noteWithCursor(VISIT + fixture);
-  const list = await actions(note, { start: position, end: position }, { only });
+  const range = { start: position, end: position };
+  const list = [...dictationActions(note, range, [], only), ...codeActions(note, range, [], only)];
   return { note, list, titles: list.map(({ title }) => title) };
 };
 const taken = ({ note, list }: Awaited<ReturnType<typeof offered>>, title: string): string => {
