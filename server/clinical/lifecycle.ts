@@ -1,5 +1,6 @@
 import type { HeaderNode, LineSyntax } from '../../grammar/syntax.ts';
 import type { Span } from '../../grammar/values.ts';
+import type { SyntaxEdit } from './analysis.ts';
 import type { Carried, Lifecycle, Place, VisitEvent, VisitFacts, VisitPart } from './facts.ts';
 import { sealOf } from './seal.ts';
 
@@ -93,3 +94,15 @@ export function isSigned(visit: VisitFacts, line: number): boolean {
   const signature = partAt(visit, line)?.signature;
   return signature !== undefined && line <= signature.place.line;
 }
+
+/** Is the newest part of the visit signed, so that nothing may be written before an addendum is opened? */
+export const isClosed = ({ lifecycle }: VisitFacts): boolean => lifecycle?.parts.at(-1)?.signature !== undefined;
+
+/** Would an edit change signed words? */
+export const touchesSigned = (visit: VisitFacts, edits: readonly SyntaxEdit[]): boolean =>
+  edits.some(
+    (each) =>
+      (each.edit === 'replace' && isSigned(visit, each.place.line)) ||
+      (each.edit === 'remove line' && isSigned(visit, each.line)) ||
+      (each.edit === 'insert line' && isSigned(visit, each.afterLine + 1)),
+  );

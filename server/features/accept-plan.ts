@@ -2,6 +2,7 @@ import type { CodeAction } from 'vscode-languageserver-types';
 import { readLine } from '../../grammar/read-line.ts';
 import { advised } from '../clinical/advise.ts';
 import type { AdvisedRay } from '../clinical/analysis.ts';
+import { isClosed } from '../clinical/lifecycle.ts';
 import { readVisitFacts } from '../clinical/read-facts.ts';
 import type { Range } from '../workspace/blocks.ts';
 import { formatLine } from '../workspace/format-line.ts';
@@ -22,7 +23,7 @@ export function planAcceptances(note: Note, range: Range): CodeAction[] {
 }
 
 function acceptance(note: Note, visit: Visit, ray: AdvisedRay): CodeAction[] {
-  if (!ray.next.plan || visit.analysis.facts.side === 'both') return [];
+  if (!ray.next.plan || visit.analysis.facts.side === 'both' || isClosed(visit.analysis.facts)) return [];
   const text = `${formatLine(readLine(`plan ${ray.next.plan}`))} ${MARK}`;
   const afterLine = visit.lines.findLastIndex(({ kind }) => kind !== 'blank');
   if (!addsOnlyPlans(note, visit, text, afterLine)) return [];

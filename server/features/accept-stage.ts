@@ -3,6 +3,7 @@ import { readLine } from '../../grammar/read-line.ts';
 import { ordinalOf } from '../../grammar/values.ts';
 import type { RayAnalysis, SyntaxEdit } from '../clinical/analysis.ts';
 import { ask } from '../clinical/answers.ts';
+import { isClosed, touchesSigned } from '../clinical/lifecycle.ts';
 import { readVisitFacts } from '../clinical/read-facts.ts';
 import type { Range } from '../workspace/blocks.ts';
 import { formatLine } from '../workspace/format-line.ts';
@@ -23,7 +24,7 @@ function acceptance(note: Note, visit: Visit, ray: RayAnalysis): CodeAction[] {
   const { outcome, stated } = ray;
   if (outcome.is !== 'staged' || (stated?.low === outcome.stage && stated.high === outcome.stage)) return [];
   const edit = stated ? replacing(visit, ray, stated.place, outcome.stage) : inserting(note, visit, ray, outcome.stage);
-  if (!edit) return [];
+  if (!edit || isClosed(visit.analysis.facts) || touchesSigned(visit.analysis.facts, [edit])) return [];
   const title = stated
     ? `Replace the stated stage: accept stage ${outcome.stage}, ${rayName(ray)} (review)`
     : `Accept stage ${outcome.stage}, ${rayName(ray)}, as my statement (review)`;
@@ -37,7 +38,8 @@ const MARK = '// accepted from the computed stage';
 /** Stands before the plan, or at the end of the visit. The side is written where the visit line alone does not give it. */
 function inserting(note: Note, visit: Visit, ray: RayAnalysis, stage: number): SyntaxEdit | undefined {
   const { lines } = visit;
-  const plan = lines.findIndex(({ statements }) => statements[0]?.section === 'plan');
+  const from = visit.analysis.facts.lifecycle?.parts.at(-1)?.from ?? 0;
+  const plan = lines.findIndex(({ statements }, at) => at > from && statements[0]?.section === 'plan');
   const afterLine = (plan > 0 ? plan : lines.findLastIndex(({ kind }) => kind !== 'blank') + 1) - 1;
   for (const side of ['', `${ray.side} `]) {
     const statement = formatLine(readLine(`stage ${side}${ordinalOf(ray.ray)} ${stage}`));

@@ -1,11 +1,17 @@
 import type { CodeAction, Diagnostic } from 'vscode-languageserver-types';
-import type { Fix } from '../clinical/analysis.ts';
+import type { LineSyntax } from '../../grammar/syntax.ts';
+import type { Fix, Report } from '../clinical/analysis.ts';
+import { carriedFixes } from '../clinical/carried-fixes.ts';
+import type { VisitFacts } from '../clinical/facts.ts';
+import { touchesSigned } from '../clinical/lifecycle.ts';
 import { unreadFixes } from '../clinical/line-fixes.ts';
 import type { Range } from '../workspace/blocks.ts';
 import type { Note } from '../workspace/note.ts';
 import { type Lines, type TextEdit, textEdits } from '../workspace/text-edits.ts';
 import { planAcceptances } from './accept-plan.ts';
 import { acceptances } from './accept-stage.ts';
+import { carryFindings } from './carry-findings.ts';
+import { signVisit } from './sign-visit.ts';
 import { sortVisit } from './sort-visit.ts';
 
 /** The fixes of what is reported in a range, the acceptance of a computed stage, all safe fixes of the note at once, and its visit in exam sequence. */
@@ -23,6 +29,8 @@ export function codeActions(
       : []),
     ...(only !== undefined && wanted('source.fixAll') ? fixAll(note) : []),
     ...(only !== undefined && wanted('source.sortVisit') ? sortVisit(note, range) : []),
+    ...(only !== undefined && wanted('source.signVisit') ? signVisit(note, range) : []),
+    ...(only !== undefined && wanted('source.carryFindings') ? carryFindings(note, range) : []),
   ];
 }
 
@@ -33,12 +41,13 @@ function quickFixes(note: Note, range: Range, given: readonly Diagnostic[]): Cod
     const firstLine = note.firstLine(index);
     const offered = new Set<Fix>();
     const visit = note.visit(index);
-    const more = visit ? unreadFixes(note.block(index), visit.analysis.facts) : () => [];
+    const more = visit ? lazyFixes(note.block(index), visit.analysis.facts) : () => [];
     for (const report of note.reports(index)) {
       const line = firstLine + report.place.line;
       if (line < range.start.line || line > range.end.line || !touches(report.place, line, range)) continue;
       const fixed = given.filter((each) => each.code === report.code && each.range.start.line === line);
       for (const fix of [...report.fixes, ...more(report)]) {
+        if (visit && touchesSigned(visit.analysis.facts, fix.edits)) continue;
         // The reports of a line share the fixes of the whole line.
         if (!offered.has(fix)) actions.push(action(note, fix, firstLine, fixed));
         offered.add(fix);
@@ -46,6 +55,12 @@ function quickFixes(note: Note, range: Range, given: readonly Diagnostic[]): Cod
     }
   }
   return actions;
+}
+
+/** Fixes that are made when somebody asks for them. */
+function lazyFixes(lines: readonly LineSyntax[], facts: VisitFacts): (report: Report) => readonly Fix[] {
+  const [unread, carried] = [unreadFixes(lines, facts), carriedFixes(lines, facts)];
+  return (report) => [...unread(report), ...carried(report)];
 }
 
 /** On one line, only the reports that the selection touches; a bare cursor asks for its whole line. */
@@ -71,13 +86,18 @@ function fixAll(note: Note): CodeAction[] {
   const chosen: TextEdit[] = [];
   for (let index = 0; index < note.blockCount; index++)
     for (const { fixes } of note.reports(index)) {
-      const [safe] = fixes.filter(({ safety }) => safety === 'safe');
+      const [safe] = fixes.filter(({ safety, edits }) => safety === 'safe' && !isSignedIn(note, index, edits));
       const edits = safe ? textEdits(safe.edits, note.firstLine(index), linesOf(note)) : [];
       if (edits.every((edit) => chosen.every((other) => areApart(edit.range, other.range)))) chosen.push(...edits);
     }
   if (chosen.length === 0) return [];
   const title = 'Apply every safe fix of this note';
   return [{ title, kind: 'source.fixAll', edit: { changes: { [note.uri]: chosen } } }];
+}
+
+function isSignedIn(note: Note, index: number, edits: Fix['edits']): boolean {
+  const visit = note.visit(index);
+  return visit !== undefined && touchesSigned(visit.analysis.facts, edits);
 }
 
 const areApart = (a: Range, b: Range): boolean => isBefore(a.end, b.start) || isBefore(b.end, a.start);

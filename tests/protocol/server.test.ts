@@ -55,6 +55,8 @@ describe('the built server', () => {
             'source.fixAll',
             'source.sortVisit',
             'source.convertDictation',
+            'source.signVisit',
+            'source.carryFindings',
           ],
         },
         semanticTokensProvider: { full: true, range: true },
