@@ -15,6 +15,7 @@ const COMPLICATIONS = {
   'nerve injury': ['nerve damage'],
   'painful scar': ['scar pain', 'tender scar'],
   haematoma: ['hematoma'],
+  clot: ['blood clot', 'deep vein thrombosis', 'pulmonary embolism', 'pulmonary embolus'],
 } as const;
 const leads: Readonly<Record<string, Lead>> = Object.fromEntries(
   Object.entries(COMPLICATIONS).flatMap(([what, others]) =>

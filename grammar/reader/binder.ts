@@ -1,4 +1,4 @@
-import { SECTION_WORD, STORY_FROM } from '../lexicon/closed-words.ts';
+import { KEPT_SECTION_WORDS, SECTION_WORD, STORY_FROM } from '../lexicon/closed-words.ts';
 import type { Entry, Lead, Section, Slot, SubjectKind } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
 import type { CauseKind, ReadingCode, ReadingProblem, Role, RoleKind, SubjectNode } from '../syntax.ts';
@@ -183,7 +183,8 @@ export class Binder {
     this.statements.pop();
     this.statement = this.open(at.start);
     for (const element of before) this.push(element);
-    this.role('keyword', at, { canonical: SECTION_WORD[section] });
+    const word = this.line.slice(at.start, at.end).toLowerCase();
+    this.role('keyword', at, { canonical: KEPT_SECTION_WORDS.includes(word) ? word : SECTION_WORD[section] });
     this.segmentStart = at.end;
   }
 

@@ -11,7 +11,7 @@ const present = <T extends AnyFact>(facts: readonly T[]): T[] => facts.filter(({
 const CALF_SIGNS: readonly string[] = ['swollen', 'tender', 'hot', 'red'];
 
 /**
- * A clot in leg or lung: a chest sign, two signs of a calf, or one where the patient is off the foot, after operation, or has
+ * A clot in leg or lung: the clinician's word, a chest sign, two signs of a calf, or one where the patient is off the foot, after operation, or has
  * had a clot before (common practice). It concerns the patient, whatever foot is examined.
  */
 export function clot({ visit, before }: Pick<FlagView, 'visit' | 'before'>): Found {
@@ -20,7 +20,11 @@ export function clot({ visit, before }: Pick<FlagView, 'visit' | 'before'>): Fou
     const signs = fact.values.state?.words.filter((word) => CALF_SIGNS.includes(word)) ?? [];
     return signs.length > 0 ? [{ fact, signs }] : [];
   });
-  const told = ids([...chest, ...calf.map(({ fact }) => fact)]);
+  const named = present(clearFacts(visit.facts, 'complication')).filter(({ values }) =>
+    values.what?.words.includes('clot'),
+  );
+  const told = ids([...chest, ...named, ...calf.map(({ fact }) => fact)]);
+  if (named.length > 0) return { statements: told, why: 'the clinician states a clot', closes: true };
   if (chest.length > 0) return { statements: told, why: 'a sign of a clot in the lung', closes: true };
   if (calf.length === 0) return undefined;
   const twice = (['right', 'left', undefined] as const).some(

@@ -182,3 +182,8 @@ it('two examiners may differ without contradiction', () => {
     'stated-twice',
   ]);
 });
+
+it('a clot in the words of the clinician is a red flag', () => {
+  expect(rayOf('2nd drawer 1, tender plantar\nclot').next.row).toBe('clot');
+  expect(rayOf('2nd drawer 1, tender plantar\nno clot').next.row).not.toBe('clot');
+});

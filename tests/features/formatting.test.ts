@@ -141,6 +141,12 @@ describe('formatting', () => {
     );
   });
 
+  test('leaves the words that say more than their section', () => {
+    expect(formatted('visit 2026-03-09 right\norders boot 6 weeks\nscores aofas 85')).toBe(
+      'visit 2026-03-09 right\norders   boot 6 weeks\nscores   aofas 85',
+    );
+  });
+
   test('formats once for all', () => {
     fc.assert(
       fc.property(line, (text) => {

@@ -94,6 +94,7 @@ const complication: TherePhrase<'complication'> = {
       'nerve injury': 'nerve injury',
       'painful scar': 'painful scar',
       haematoma: 'haematoma',
+      clot: 'blood clot',
     },
   },
   present: ({ what, on }) => commas(spaced(withArticle('complication'), what && `(${what})`), on),

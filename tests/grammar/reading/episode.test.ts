@@ -41,8 +41,19 @@ checkRules({
     ['2nd infection', '2 complication what=infection'],
     ['possible infection', 'unclear: complication', 'unread-red-flag'],
     ['history infection', '', 'unread-red-flag'],
+    ['blood clot', 'complication what=clot'],
+    ['no clot', 'no complication what=clot'],
+    ['possible clot', 'unclear: complication', 'unread-red-flag'],
+    ['history clot', '', 'unread-red-flag'],
     ['2nd no nonunion', '2 no complication what=nonunion'],
     ['2nd wound clean', '2 wound state=clean'],
+  ],
+  'orders and scores have a word of their own': [
+    [
+      'orders nwb 2 weeks; boot 6 weeks',
+      'plan/weight-bearing load=non-weight-bearing for=2weeks; plan/boot for=6weeks',
+    ],
+    ['scores aofas 85', 'aofas total=85'],
   ],
   'a score is a total or its parts, each part after its name': [
     ['vas 45 mm', 'vas length=45mm'],
