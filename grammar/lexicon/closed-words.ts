@@ -37,11 +37,8 @@ export const SECTION_WORDS: Readonly<Record<string, { section: Section; strong: 
   dx: { section: 'impression', strong: false },
   plan: { section: 'plan', strong: true },
   orders: { section: 'plan', strong: true },
-  'post-op orders': { section: 'plan', strong: true },
   scores: { section: 'exam', strong: false },
 };
-/** Section words that say more than their section: the formatter leaves them. */
-export const KEPT_SECTION_WORDS: readonly string[] = ['orders', 'post-op orders', 'scores'];
 /** The word that the formatter writes for a section. */
 export const SECTION_WORD: Readonly<Record<Section, string>> = {
   history: 'history',
@@ -399,10 +396,8 @@ export const RED_FLAG_WORDS: readonly string[] = [
   'sarcoma',
   'melanoma',
   'dvt',
-  'clot',
   'thrombosis',
   'embolism',
-  'embolus',
   'cellulitis',
   'abscess',
   'osteomyelitis',

@@ -1,4 +1,4 @@
-import { KEPT_SECTION_WORDS, SECTION_WORD, STORY_FROM } from '../lexicon/closed-words.ts';
+import { SECTION_WORD, STORY_FROM } from '../lexicon/closed-words.ts';
 import type { Entry, Lead, Section, Slot, SubjectKind } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
 import type { CauseKind, ReadingCode, ReadingProblem, Role, RoleKind, SubjectNode } from '../syntax.ts';
@@ -7,6 +7,9 @@ import { causeOf, type Draft, type Element, hasValue, type StatementDraft, setSl
 import { type Form, type Match, matchesAt, type ValueClaim } from './forms.ts';
 import type { Item } from './items.ts';
 import type { SideMention } from './sides.ts';
+
+/** Section words that say more than their section: the formatter leaves them. */
+const KEPT_SECTION_WORDS: readonly string[] = ['orders', 'scores'];
 
 interface Before extends Span {
   readonly form: Form;

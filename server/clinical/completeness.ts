@@ -36,6 +36,10 @@ export const EXAM_STEPS = {
     ask: 'pulses',
     findings: ['pulses', 'dp', 'pt', 'perfusion', 'capillary-refill'],
   },
+  smoking: { finding: 'smoking', ask: 'history smoking', findings: ['smoking'] },
+  diabetes: { finding: 'diabetes', ask: 'history diabetes, with its HbA1c', findings: ['diabetes', 'hba1c'] },
+  anticoagulant: { finding: 'anticoagulant', ask: 'history anticoagulant', findings: ['anticoagulant'] },
+  allergy: { finding: 'allergy', ask: 'history allergy', findings: ['allergy'] },
 } as const satisfies Readonly<Record<string, Step>>;
 export type ExamStepId = keyof typeof EXAM_STEPS;
 
@@ -56,7 +60,18 @@ export const NEEDED: Readonly<Partial<Record<VisitKind, readonly ExamStepId[]>>>
     'circulation',
   ],
   review: ['pain', 'tried', 'swelling', 'tenderness', 'drawer', 'alignment', 'paper'],
-  preop: ['pain', 'wound', 'drawer', 'alignment', 'sensation', 'circulation'],
+  preop: [
+    'pain',
+    'wound',
+    'drawer',
+    'alignment',
+    'sensation',
+    'circulation',
+    'smoking',
+    'diabetes',
+    'anticoagulant',
+    'allergy',
+  ],
   postop: ['pain', 'wound', 'swelling', 'alignment'],
   emergency: ['onset', 'pain', 'wound', 'alignment', 'sensation', 'circulation'],
 };

@@ -26,6 +26,10 @@ const FULL: Readonly<Record<keyof typeof EXAM_STEPS, string>> = {
   webs: 'webs 2-3 click none, squeeze none',
   sensation: 'sense monofilament 10/10',
   circulation: 'pulses dp 2, pt 2',
+  smoking: 'history smoker',
+  diabetes: 'history no diabetes',
+  anticoagulant: 'history no anticoagulant',
+  allergy: 'history no allergy',
 };
 const kinds = Object.entries(NEEDED);
 
