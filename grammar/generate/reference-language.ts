@@ -1,6 +1,7 @@
 import * as closed from '../lexicon/closed-words.ts';
 import { formsOf, SEX_WORDS, VISIT_SIDES, VISIT_WORDS } from '../lexicon/header-words.ts';
 import { EVENT_WORDS, SIGNER_ROLES } from '../lexicon/lifecycle-words.ts';
+import { CONVERTED, TIME_UNITS, UNIT_WORDS } from '../lexicon/unit-words.ts';
 import { DRAWER_SCALES } from '../values.ts';
 import { SECTIONS } from './contexts.ts';
 import { DRAWER_SCALE_TEXTS } from './drawer-scales.ts';
@@ -181,12 +182,12 @@ function gradeReference(): string {
 
 function valueReference(): string {
   const units = new Map<string, string[]>();
-  for (const [word, unit] of Object.entries(closed.UNIT_WORDS)) units.set(unit, [...(units.get(unit) ?? []), word]);
-  const converted = Object.entries(closed.CONVERTED).map(([word, { to, factor }]) => `${code(word)} (${factor} ${to})`);
+  for (const [word, unit] of Object.entries(UNIT_WORDS)) units.set(unit, [...(units.get(unit) ?? []), word]);
+  const converted = Object.entries(CONVERTED).map(([word, { to, factor }]) => `${code(word)} (${factor} ${to})`);
   return paragraphs(
     '## Values',
     list([
-      `Numbers take a unit: ${[...units.values()].map(codes).join('; ')}. Converted: ${converted.join(', ')}. Times are ${codes(closed.TIME_UNITS)}.`,
+      `Numbers take a unit: ${[...units.values()].map(codes).join('; ')}. Converted: ${converted.join(', ')}. Times are ${codes(TIME_UNITS)}.`,
       '`~` is about, `<` under, `>` over; `10-15°` is a range. A range of grades joins two neighbours only.',
       '`3/52` is three weeks, `2/12` two months, `5/7` five days.',
       'Dates are `2026-03-09`, or `2026-03` where the day is not known. `3 weeks ago` counts from the visit. `04/05/26` could be two days and is reported, not read.',

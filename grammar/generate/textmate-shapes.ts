@@ -1,5 +1,6 @@
 import * as closed from '../lexicon/closed-words.ts';
 import type { Entry } from '../lexicon/entry.ts';
+import { CONVERTED, UNIT_WORDS } from '../lexicon/unit-words.ts';
 import { CLOSED_FORMS, type Context, entriesIn, openersOf, valueForms } from './contexts.ts';
 import { keyOf, LETTER, phrases, words } from './phrases.ts';
 import { match, type Rule, type Rules, SCOPES } from './textmate-rules.ts';
@@ -9,7 +10,7 @@ import { match, type Rule, type Rules, SCOPES } from './textmate-rules.ts';
 const DASH = '[-–—]';
 const ALONE = '(?<![0-9A-Za-zÀ-ɏ])';
 const NUMBER = String.raw`\d+(?:\.\d+)?`;
-const UNITS = words([...Object.keys(closed.UNIT_WORDS), ...Object.keys(closed.CONVERTED)]);
+const UNITS = words([...Object.keys(UNIT_WORDS), ...Object.keys(CONVERTED)]);
 const QUANTITY = String.raw`(?<![0-9])(?:[~≈<>≤≥]\s*)?${NUMBER}(?:${DASH}${NUMBER})?(?:\s*${UNITS})?\+?`;
 
 /** `3 months ago`, where a finding takes a date. */

@@ -1,4 +1,4 @@
-import type { Section, TimeUnit, Unit } from './entry.ts';
+import type { Section } from './entry.ts';
 
 /** Words of the language that are not findings. Each class has one reading rule; the rule stands in `reader/`. */
 
@@ -293,71 +293,6 @@ export const FOREIGN_PARTS: readonly string[] = [
   'tendon',
   'sesamoid',
 ];
-
-export const UNIT_WORDS: Readonly<Record<string, Unit>> = {
-  mm: 'mm',
-  millimetres: 'mm',
-  millimeters: 'mm',
-  '°': '°',
-  deg: '°',
-  degs: '°',
-  degrees: '°',
-  degree: '°',
-  '%': '%',
-  percent: '%',
-  '°c': '°C',
-  ml: 'ml',
-  mls: 'ml',
-  mg: 'mg',
-  mmhg: 'mmHg',
-  'mmol/mol': 'mmol/mol',
-  'mg/l': 'mg/L',
-  'mg/dl': 'mg/dL',
-  'mm/h': 'mm/h',
-  'mm/hr': 'mm/h',
-  'umol/l': 'µmol/L',
-  'nmol/l': 'nmol/L',
-  'ng/ml': 'ng/mL',
-  celsius: '°C',
-  s: 's',
-  sec: 's',
-  secs: 's',
-  seconds: 's',
-  second: 's',
-  min: 'minutes',
-  mins: 'minutes',
-  minutes: 'minutes',
-  minute: 'minutes',
-  hour: 'hours',
-  hours: 'hours',
-  h: 'hours',
-  hr: 'hours',
-  hrs: 'hours',
-  day: 'days',
-  days: 'days',
-  d: 'days',
-  week: 'weeks',
-  weeks: 'weeks',
-  wk: 'weeks',
-  wks: 'weeks',
-  w: 'weeks',
-  month: 'months',
-  months: 'months',
-  mo: 'months',
-  mths: 'months',
-  year: 'years',
-  years: 'years',
-  yr: 'years',
-  yrs: 'years',
-  y: 'years',
-};
-/** Units that are converted to the slot's own: factor by which the number is multiplied. */
-export const CONVERTED: Readonly<Record<string, { to: Unit; factor: number }>> = {
-  cm: { to: 'mm', factor: 10 },
-  centimetres: { to: 'mm', factor: 10 },
-  centimeters: { to: 'mm', factor: 10 },
-};
-export const TIME_UNITS: readonly TimeUnit[] = ['minutes', 'hours', 'days', 'weeks', 'months', 'years'];
 
 /** Unread text that holds one of these is reported as such, always. It reports, it never computes. */
 export const RED_FLAG_WORDS: readonly string[] = [

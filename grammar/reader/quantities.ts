@@ -1,5 +1,5 @@
-import { CONVERTED, TIME_UNITS, UNIT_WORDS } from '../lexicon/closed-words.ts';
 import type { GradeSlot, NumberSlot, Slot, TimeUnit, Unit } from '../lexicon/entry.ts';
+import { CONVERTED, TIME_UNITS, UNIT_WORDS } from '../lexicon/unit-words.ts';
 import type { CauseKind } from '../syntax.ts';
 import { type Bound, type Duration, isWeb, type Value } from '../values.ts';
 import type { Item, ItemOf } from './items.ts';

@@ -1,4 +1,4 @@
-import { CONVERTED, UNIT_WORDS } from '../lexicon/closed-words.ts';
+import { CONVERTED, UNIT_WORDS } from '../lexicon/unit-words.ts';
 import { matchesAt } from '../reader/forms.ts';
 import type { Item } from '../reader/items.ts';
 import { spokenBreak, spokenQuote } from './spoken-breaks.ts';
