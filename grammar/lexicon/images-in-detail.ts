@@ -90,6 +90,21 @@ export const IMAGES_IN_DETAIL = [
   }),
   entry({
     ...practice,
+    id: 'growth-plate',
+    kind: 'measure',
+    bare: 'incomplete',
+    sections: ['xray', 'mri', 'ct'],
+    subjects: ['ray', 'foot'],
+    word: 'growth-plate',
+    forms: ['growth plates', 'physis', 'physes'],
+    slots: { state: words({ open: [], closed: ['fused'] }) },
+    order: 73.6,
+    technique: 'Look at the metatarsals and the bases of the phalanges of anyone who may still grow.',
+    meaning:
+      'While it is open no stage is given: think of osteochondrosis or stress injury, and ask for a paediatric opinion.',
+  }),
+  entry({
+    ...practice,
     id: 'metatarsal-formula',
     kind: 'measure',
     bare: 'incomplete',

@@ -22,6 +22,11 @@ export const RAY = [
         { before: true },
       ),
       guarding: words({ guarding: ['guarded', 'with guarding'] }),
+      under: words({ 'under block': ['under anaesthetic block', 'under local block', 'under toe block'] }),
+      examiner: words({
+        'first examiner': [],
+        'other examiner': ['second examiner', 'another examiner', 'by second examiner', 'by other examiner'],
+      }),
     },
     order: 60,
     technique:

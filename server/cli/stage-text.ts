@@ -73,6 +73,7 @@ function rowsText(record: StageRecord, width: number): string[] {
     ...row('decided by', evidenceText(record, 'decides')),
     ...row('supported', evidenceText(record, 'supports')),
     ...row('questioned', evidenceText(record, 'questions')),
+    ...row('described', evidenceText(record, 'describes')),
     ...row('missing', missing.join('; ')),
     ...row('assumed', assumptions.join('; ')),
   ];
@@ -117,9 +118,15 @@ function outcomeText({ status, stageLow, stageHigh, why, stated, labels }: Stage
   return [computed, ...labels, ...(stated === null ? [] : [`stated ${stated}`])].join(', ');
 }
 
+/** Reasons that the words as typed don't tell. */
+const SAID_BESIDE = /^(the other side|tested under)|after an osteotomy|by design|fused/;
+
 /** The words as typed say what was found; only a doubt needs its reason. */
 const evidenceText = ({ evidence }: StageRecord, role: StageRecord['evidence'][number]['role']): string =>
   evidence
     .filter((each) => each.role === role)
-    .map(({ words, why, line }) => `${words} (line ${line})${role === 'questions' ? `, but ${why}` : ''}`)
+    .map(
+      ({ words, why, line }) =>
+        `${words} (line ${line})${role === 'questions' ? `, but ${why}` : SAID_BESIDE.test(why) ? `: ${why}` : ''}`,
+    )
     .join('; ');

@@ -72,12 +72,13 @@ export function analyseVisit(
 
 function analyseRays(visit: VisitFacts, before: EpisodeState, context: Context, whole: WholeVisit): RayAnalysis[] {
   const { header, settings = NO_SETTINGS } = context;
-  return statedRays(visit).map(({ side, ray }) => {
+  const rays: RayAnalysis[] = statedRays(visit).map(({ side, ray }) => {
     const painless = isStatedPainless(visit, side, ray);
-    const view = { visit, before, header, side, ray, settings, whole, painless };
+    const view = { visit, before, header, side, ray, settings, whole, painless, rays: () => rays };
     const deciding = decidingFindings(visit, before.known, side, ray);
     return stageRay(view, deciding);
   });
+  return rays;
 }
 
 function stageRange({

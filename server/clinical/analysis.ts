@@ -34,7 +34,8 @@ export interface Evidence {
   readonly statement: StatementId;
   readonly place: Place;
   readonly finding: FindingId;
-  readonly role: 'decides' | 'supports' | 'questions';
+  /** `describes` stands at a joint that is not staged: its deformity and drawer are told all the same. */
+  readonly role: 'decides' | 'supports' | 'questions' | 'describes';
   /** Reads after the finding: `over half of the head is uncovered`. */
   readonly why: string;
 }

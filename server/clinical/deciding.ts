@@ -1,9 +1,9 @@
 import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { Ray, Side } from '../../grammar/values.ts';
-import type { Evidence, ExamStep } from './analysis.ts';
+import type { ExamStep } from './analysis.ts';
 import { type Answer, ask, clearFacts, dislocatedFilms, straightToe } from './answers.ts';
 import { ageOf, daysOf } from './dates.ts';
-import { type DrawerReading, readDrawer } from './drawer.ts';
+import { type DrawerReading, type DrawerStep, readDrawer } from './drawer.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
 import { isKnownDislocated, type Known } from './known.ts';
 import type { Deciding, Possible, World } from './staging-rows.ts';
@@ -14,6 +14,8 @@ export interface DecidingFindings {
   readonly possible: Possible;
   readonly assumptions: readonly string[];
   readonly drawer: DrawerReading;
+  /** The drawer of the same ray on the other side, empty where nobody states it. */
+  readonly other: OtherSide;
   readonly facts: Readonly<Partial<Record<Deciding, readonly AnyFact[]>>>;
 }
 
@@ -24,7 +26,9 @@ export function decidingFindings(visit: VisitFacts, known: Known, side: Side, ra
   const drawerAnswer = ask(facts, 'drawer', about);
   const drawer = readDrawer(drawerAnswer, visit.drawerScale);
   const assumptions: string[] = drawer.assumption ? [drawer.assumption] : [];
+  const other = otherSide(visit, side, ray);
   const dislocated = dislocation(visit, known, side, ray);
+  if (dislocated.assumption) assumptions.push(dislocated.assumption);
   const overlapAnswer = ask(facts, 'overlap', about);
   if (overlapAnswer.is === 'not mentioned') assumptions.push('overlap not mentioned, taken as none');
   if (dislocated.facts.length === 0) assumptions.push('dislocation not mentioned, taken as none');
@@ -35,6 +39,7 @@ export function decidingFindings(visit: VisitFacts, known: Known, side: Side, ra
   return {
     drawer,
     assumptions,
+    other,
     possible: {
       dislocated: dislocated.values,
       overlap: overlapOf(overlapAnswer, ray),
@@ -44,7 +49,7 @@ export function decidingFindings(visit: VisitFacts, known: Known, side: Side, ra
       tender: plateTenderness(facts, side, ray),
       swollen: sign(ask(facts, 'swelling', about)),
       purchase: purchaseOf(ask(facts, 'paper', about)),
-      sameOtherSide: [sameOnOtherSide(visit, side, ray, drawer)],
+      sameOtherSide: [isSame(2, drawer, other) && !isOutOfLine(facts, ray)],
     },
     facts: {
       drawer: factsOfAnswer(drawerAnswer),
@@ -55,6 +60,7 @@ export function decidingFindings(visit: VisitFacts, known: Known, side: Side, ra
       tender: clearFacts(facts, 'tenderness', about),
       swollen: clearFacts(facts, 'swelling', about),
       purchase: clearFacts(facts, 'paper', about),
+      sameOtherSide: isSame(2, drawer, other) && !isOutOfLine(facts, ray) ? other.facts : [],
     },
   };
 }
@@ -128,6 +134,27 @@ function dislocation(
   known: Known,
   side: Side,
   ray: Ray,
+): { values: World['dislocated'][]; facts: AnyFact[]; assumption?: string } {
+  const found = dislocationFound(visit, known, side, ray);
+  const onFilmOnly = found.facts.length > 0 && found.facts.every(({ finding }) => finding === 'film-joint');
+  const doubt = onFilmOnly ? filmDoubt(visit, side) : undefined;
+  return doubt ? { ...found, assumption: doubt } : found;
+}
+
+/** A film without weight may show a joint dislocated that is not so on standing, and the other way round: confirm it. */
+function filmDoubt(visit: VisitFacts, side: Side): string | undefined {
+  const loads = clearFacts(visit.facts, 'view', { side }).flatMap(({ values }) => values.load?.words ?? []);
+  if (loads.includes('weight-bearing')) return undefined;
+  return loads.includes('not weight-bearing')
+    ? 'the film was taken without weight: confirm the dislocation by exam or a weight-bearing film'
+    : 'the load of the film is not stated: confirm the dislocation by exam or a weight-bearing film';
+}
+
+function dislocationFound(
+  visit: VisitFacts,
+  known: Known,
+  side: Side,
+  ray: Ray,
 ): { values: World['dislocated'][]; facts: AnyFact[] } {
   const answer = ask(visit.facts, 'dislocated', { side, ray });
   const film = dislocatedFilms(visit.facts, { side, ray });
@@ -161,14 +188,23 @@ export function isOldJoint(
   return !aged && isKnownDislocated(known, visit, about, ACUTE_DAYS);
 }
 
-function sameOnOtherSide({ facts, drawerScale }: VisitFacts, side: Side, ray: Ray, drawer: DrawerReading): boolean {
-  const other: Side = side === 'right' ? 'left' : 'right';
-  const there = readDrawer(ask(facts, 'drawer', { side: other, ray }), drawerScale);
-  const straight = (at: Side) => alignmentOf(facts, at, ray).values.every((value) => value === 'straight');
-  return (
-    there.steps.length === 1 && there.steps[0] === 2 && drawer.steps.includes(2) && straight(side) && straight(other)
-  );
+export interface OtherSide {
+  readonly steps: readonly DrawerStep[];
+  readonly facts: readonly AnyFact[];
 }
+function otherSide({ facts, drawerScale }: VisitFacts, side: Side, ray: Ray): OtherSide {
+  const answer = ask(facts, 'drawer', { side: side === 'right' ? 'left' : 'right', ray });
+  const found = factsOfAnswer(answer);
+  return found.length > 0 ? { steps: readDrawer(answer, drawerScale).steps, facts: found } : { steps: [], facts: [] };
+}
+/** Both sides show this step, and no other. */
+export const isSame = (step: DrawerStep, here: DrawerReading, there: OtherSide): boolean =>
+  here.steps.length === 1 && here.steps[0] === step && there.steps.length === 1 && there.steps[0] === step;
+/** A toe of either side that is stated out of line makes the sides unlike. */
+const isOutOfLine = (facts: readonly AnyFact[], ray: Ray): boolean =>
+  (['right', 'left'] as const).some((at) =>
+    alignmentOf(facts, at, ray).values.some((value) => value !== 'straight' && value !== 'not stated'),
+  );
 
 /** How each open finding is asked for, in the words of the shorthand. */
 export const STEPS: Readonly<Record<Exclude<Deciding, 'gap' | 'sameOtherSide' | 'alignment'>, ExamStep>> = {
@@ -179,44 +215,3 @@ export const STEPS: Readonly<Record<Exclude<Deciding, 'gap' | 'sameOtherSide' | 
   swollen: { finding: 'swelling', ask: 'look and feel for swelling around the joint' },
   purchase: { finding: 'paper', ask: 'do the paper test' },
 };
-
-/** What a supporting or questioning finding says of a stage. It never moves the number. */
-export function supporting(visit: VisitFacts, side: Side, ray: Ray, stages: readonly number[]): Evidence[] {
-  const about = { side, ray };
-  const { facts } = visit;
-  const list: Evidence[] = [];
-  const add = (fact: AnyFact, role: Evidence['role'], why: string) =>
-    list.push({ statement: fact.statement, place: fact.origin.word, finding: fact.finding, role, why });
-  const low = Math.min(...stages);
-  const high = Math.max(...stages);
-  for (const fact of clearFacts(facts, 'paper', about)) {
-    const holds = fact.values.result?.words.includes('holds');
-    if (fact.values.result)
-      add(fact, holds ? 'questions' : 'supports', holds ? 'purchase is normal' : 'purchase is reduced');
-  }
-  for (const fact of clearFacts(facts, 'lifted', about))
-    if (fact.status === 'present') add(fact, 'supports', 'the toe has lost ground contact');
-  for (const fact of clearFacts(facts, 'rotation', about))
-    if (fact.status === 'present' && fact.values.direction?.words.includes('supinated'))
-      add(fact, 'supports', 'the toe is supinated');
-  for (const fact of clearFacts(facts, 'swelling', about))
-    if (fact.status === 'present' && high <= 2) add(fact, 'supports', 'the joint is swollen');
-  for (const fact of clearFacts(facts, 'gap', { side }))
-    if (fact.status === 'present' && (fact.values.between?.web === ray || fact.values.between?.web === ray - 1))
-      add(fact, 'supports', 'the space beside the toe is widened');
-  for (const fact of straightToe(facts, about)) if (low >= 2) add(fact, 'questions', 'the toe is straight');
-  for (const finding of ['deviation', 'extension'] as const)
-    for (const fact of clearFacts(facts, finding, about) as AnyFact[])
-      if (fact.status === 'present' && low >= 1)
-        add(fact, 'supports', finding === 'extension' ? 'the toe is extended' : 'the toe deviates');
-  for (const fact of clearFacts(facts, 'tear', about))
-    if (fact.status === 'present' || fact.status === 'absent')
-      add(
-        fact,
-        (fact.status === 'present') === high >= 1 ? 'supports' : 'questions',
-        `imaging reports ${fact.status === 'present' ? 'a tear' : 'no tear'}`,
-      );
-  for (const fact of clearFacts(facts, 'drawer', about))
-    if (fact.values.guarding) add(fact, 'questions', 'the test met guarding');
-  return list;
-}

@@ -2,6 +2,7 @@ import type { Mark } from '../../grammar/lexicon/entry.ts';
 import type { SourceKey } from '../../grammar/sources.ts';
 import type { DrawerScale, ValueOf } from '../../grammar/values.ts';
 import type { Answer } from './answers.ts';
+import type { AnyFact } from './facts.ts';
 
 /** What the drawer may have shown, in the steps of the 0-4 scale that staging uses; 4 is a joint dislocated at rest. */
 export type DrawerStep = 0 | 1 | 2 | 3 | 4 | 'not done';
@@ -26,7 +27,7 @@ export function readDrawer(answer: Answer<'drawer'>, scale?: DrawerScale): Drawe
     return {
       ...FOUR,
       steps: [...new Set(readings.flatMap(({ steps }) => steps))],
-      assumption: 'the drawer is stated twice, differently',
+      ...differing(answer.facts, readings),
     };
   }
   if (answer.is !== 'stated') return { ...FOUR, steps: ['not done'] };
@@ -42,11 +43,25 @@ export function readDrawer(answer: Answer<'drawer'>, scale?: DrawerScale): Drawe
   return graded(values.grade);
 }
 
+/** Two examiners may differ, and agree, without contradiction; both grades count. */
+function differing(
+  facts: readonly Extract<AnyFact, { finding: 'drawer' }>[],
+  readings: readonly DrawerReading[],
+): { assumption?: string } {
+  const examiners = new Set(facts.map(({ values }) => values.examiner?.words[0]));
+  if (examiners.size < facts.length) return { assumption: 'the drawer is stated twice, differently' };
+  const [first] = readings;
+  if (new Set(readings.flatMap(({ steps }) => steps)).size > 1)
+    return { assumption: 'two examiners differ on the drawer, both grades are used' };
+  return first?.assumption ? { assumption: first.assumption } : {};
+}
+
 /** Negative is grade 0 only where the scale starts at 0. */
 function negative(scale: string | undefined): DrawerReading {
   if (scale === '1-3') return { ...FOUR, steps: ['not done'], assumption: 'negative is no grade of the 1-3 scale' };
-  return { ...FOUR, steps: [0] };
+  return scale ? { ...FOUR, steps: [0] } : { ...FOUR, steps: [0], assumption: UNSCALED_NEGATIVE };
 }
+const UNSCALED_NEGATIVE = 'drawer scale not stated, negative read as grade 0';
 
 function graded(grade: ValueOf<'drawer grade'>): DrawerReading {
   const grades = [grade.low, grade.high];

@@ -1,6 +1,6 @@
 import type { Ray, Side } from '../../grammar/values.ts';
 import { LESSER_RAYS } from '../../grammar/values.ts';
-import type { NoStage } from './analysis.ts';
+import type { NoStage, RayAnalysis } from './analysis.ts';
 import { type Answer, ask, clearFacts, isStated } from './answers.ts';
 import { type EpisodeState, rayKey } from './episode.ts';
 import type { AnyFact, HeaderFacts, VisitFacts } from './facts.ts';
@@ -24,6 +24,8 @@ export interface GateView {
   readonly whole: WholeVisit;
   /** Pain and tenderness are both stated absent. */
   readonly painless: boolean;
+  /** Every ray of the visit, this one too. Read only when somebody asks for an argument. */
+  readonly rays: () => readonly Pick<RayAnalysis, 'side' | 'outcome'>[];
 }
 /** Why no stage is given, or what is assumed because nobody asked; `undefined` where the gate is open, or was asked. */
 type Say = (view: GateView) => string | undefined;
@@ -32,7 +34,6 @@ export type Gate =
   | { readonly id: 'symptoms' | 'infection'; readonly assumes: Say };
 
 const NO_OPERATION = 'no operation on this ray is recorded in this file';
-const RESIDUAL = 'describe residual instability instead';
 
 /** Gates before staging, common practice all. Deformity and drawer are still described where one is closed. */
 export const GATES: readonly Gate[] = [
@@ -40,9 +41,9 @@ export const GATES: readonly Gate[] = [
     id: 'operated',
     closes: ({ visit, before, side, ray }) =>
       before.operated[rayKey(side, ray)] !== undefined || isStated(visit.facts, 'procedure', 'present', { side, ray })
-        ? `the joint has been operated on: ${RESIDUAL}`
+        ? 'the joint has been operated on'
         : earlierSurgery(visit, before, side, ray) === 'told'
-          ? `an earlier operation on this ray is recorded: ${RESIDUAL}`
+          ? 'an earlier operation on this ray is recorded'
           : undefined,
     assumes: ({ visit, before, side, ray }) =>
       ({
@@ -93,8 +94,8 @@ export const GATES: readonly Gate[] = [
   },
   {
     id: 'growing',
-    closes: ({ whole: { years } }) =>
-      years !== undefined && years < 18 ? 'the patient is under 18 years old' : undefined,
+    closes: (view) =>
+      isUnder18(view) ? 'the patient is under 18 years old' : isPlateOpen(view) ? 'a growth plate is open' : undefined,
     assumes: ({ whole: { years } }) => {
       if (years === undefined) return 'the year of birth is not given, taken as an adult';
       return years === 18 ? 'the birthday may not have passed: the patient may be 17' : undefined;
@@ -136,8 +137,19 @@ export const GATES: readonly Gate[] = [
   },
 ];
 
+const isUnder18 = ({ whole: { years } }: GateView): boolean => years !== undefined && years < 18;
+/** An open growth plate of the ray, or of its foot. */
+const isPlateOpen = ({ visit, side, ray }: GateView): boolean =>
+  clearFacts(visit.facts, 'growth-plate', { side }).some(
+    ({ status, subject, values }) =>
+      status === 'present' &&
+      values.state?.words.includes('open') &&
+      (subject.at === 'foot' || (subject.at === 'ray' && subject.ray === ray)),
+  );
+export const isGrowing = (view: GateView): boolean => isUnder18(view) || isPlateOpen(view);
+
 /** What this visit, or else an earlier one, says of an operation of the ray before this file. */
-function earlierSurgery(
+export function earlierSurgery(
   visit: VisitFacts,
   before: EpisodeState,
   side: Side,

@@ -5,8 +5,15 @@ import { ageOf, type Day, dayFrom, dayOf, daysBefore, daysBetween, daysOf, isoOf
 import type { AnyFact, VisitFacts } from './facts.ts';
 import { type Feeling, footSensation } from './sensation.ts';
 
-/** Diseases that stay, once told, until a later visit denies them. */
-const CONDITIONS = ['neuropathy', 'inflammatory-arthritis', 'gout', 'cancer-history', 'clot-history'] as const;
+/** What stays, once told, until a later visit denies them. */
+const CONDITIONS = [
+  'neuropathy',
+  'inflammatory-arthritis',
+  'gout',
+  'cancer-history',
+  'clot-history',
+  'laxity',
+] as const;
 export type Condition = (typeof CONDITIONS)[number];
 
 /** What was told once and still gates and warns in later visits. Days are ISO days, or `undated`. */
@@ -19,10 +26,12 @@ export interface Known {
   readonly surgery: Readonly<Record<string, 'told' | 'denied'>>;
   /** Foot to the newest day of an operation, a boot or an order to keep off the foot. */
   readonly offFoot: Readonly<Record<string, string>>;
+  /** Ray to the procedures that were done on it, in this file or before. */
+  readonly procedures: Readonly<Record<string, readonly string[]>>;
   /** Ray to the day since which its joint is known to lie dislocated. */
   readonly dislocated: Readonly<Record<string, string>>;
 }
-export const NOTHING_KNOWN: Known = { told: {}, feeling: {}, surgery: {}, offFoot: {}, dislocated: {} };
+export const NOTHING_KNOWN: Known = { told: {}, feeling: {}, surgery: {}, offFoot: {}, procedures: {}, dislocated: {} };
 
 /** What is known after a visit. Pure; the same object where the visit adds nothing. */
 export function foldKnown(before: Known, visit: VisitFacts): Known {
@@ -33,6 +42,7 @@ export function foldKnown(before: Known, visit: VisitFacts): Known {
     feeling: feelings(before.feeling, visit, on),
     surgery: surgery(before.surgery, visit),
     offFoot: offFoot(before.offFoot, visit, on),
+    procedures: procedures(before.procedures, visit),
     dislocated: dislocations(before.dislocated, visit, day),
   };
 }
@@ -65,6 +75,19 @@ function surgery(before: Known['surgery'], visit: VisitFacts): Known['surgery'] 
   }
   return now;
 }
+
+function procedures(before: Known['procedures'], visit: VisitFacts): Known['procedures'] {
+  let now = before;
+  for (const fact of [...clearFacts(visit.facts, 'procedure'), ...clearFacts(visit.facts, 'earlier-surgery')]) {
+    if (fact.status !== 'present' || fact.subject.at !== 'ray' || !fact.values.what) continue;
+    const key = `${fact.side} ray ${fact.subject.ray}`;
+    now = { ...now, [key]: [...new Set([...(now[key] ?? []), ...fact.values.what.words])] };
+  }
+  return now;
+}
+/** What is known to have been done on a ray, today's visit included. */
+export const proceduresOf = (known: Known, visit: VisitFacts, side: Side, ray: Ray): readonly string[] =>
+  procedures(known.procedures, visit)[`${side} ray ${ray}`] ?? [];
 
 /** An order counts from its visit; a measure that was tried may be over. */
 function offFoot(before: Known['offFoot'], visit: VisitFacts, on: string): Known['offFoot'] {

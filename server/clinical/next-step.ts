@@ -9,7 +9,7 @@ import type { DrawerStep } from './drawer.ts';
 import { footKey, rayKey, steroidDays } from './episode.ts';
 import type { AnyFact } from './facts.ts';
 import { neuropathicWhy } from './feeling.ts';
-import type { GateView } from './gates.ts';
+import { earlierSurgery, type GateView, isGrowing } from './gates.ts';
 import { isOpenWound } from './open-wound.ts';
 import { patientToSettle } from './operation-risks.ts';
 import type { PathInputs } from './path-inputs.ts';
@@ -66,17 +66,20 @@ const planFor = (plan: string, ray: Ray, tapeless: boolean): string =>
 /** What the path looks at, from the facts of the visit and the episode before it. */
 export function pathInputs(view: GateView, stage: RayStage, drawer: readonly DrawerStep[]): PathInputs {
   const { visit, side, ray, whole } = view;
-  const { years } = whole;
   const course = whole.feet[side].course();
   const unstable = drawer.every((step) => step !== 'not done' && step >= 1);
   const stable = drawer.every((step) => step === 0);
   const acute = whole.feet[side].acute() === true && drawer.every((step) => step !== 'not done' && step >= 2);
   const input = stageInput(stage);
   const staged =
-    (input === 'cannot' || input === 'none found' || input === 'not used') && isQuiet(view) ? 'quiet' : input;
+    QUIET_MAY_BE.includes(input) && isQuiet(view)
+      ? 'quiet'
+      : input === 'acute injury' && isUntouched(view, drawer)
+        ? 'injury elsewhere'
+        : input;
   return {
     flag: stage.redFlags[0]?.flag ?? 'none',
-    growing: years !== undefined && years < 18,
+    growing: isGrowing(view),
     bone:
       fractured(view) ||
       (tenderShaft(view) &&
@@ -134,6 +137,18 @@ function isQuiet({ visit, side, ray, painless }: GateView): boolean {
   return untested && denied && others && (pain.is === 'not mentioned' || painless);
 }
 
+const QUIET_MAY_BE: readonly PathInputs['stage'][] = ['cannot', 'none found', 'not used', 'acute injury'];
+
+/** Stated not tender after a recent injury, and nothing recorded says that the joint is swollen, deformed or unstable. */
+function isUntouched({ visit, side, ray }: GateView, drawer: readonly DrawerStep[]): boolean {
+  const tender = ask(visit.facts, 'tenderness', { side, ray });
+  const signs = (
+    ['swelling', 'deviation', 'extension', 'overlap', 'dislocated', 'lifted', 'hot', 'pain'] as const
+  ).some((finding) => isStated(visit.facts, finding, 'present', { side, ray }));
+  const loose = drawer.some((step) => step !== 'not done' && step >= 1);
+  return tender.is === 'stated' && tender.fact.status === 'absent' && !tender.fact.values.place && !signs && !loose;
+}
+
 const isStable = (drawer: Answer<'drawer'>): boolean =>
   drawer.is === 'stated' && (drawer.fact.status === 'absent' || drawer.fact.values.grade?.high === 0);
 
@@ -168,16 +183,35 @@ function stageInput({ outcome, evidence }: RayStage): PathInputs['stage'] {
   return BY_GATE[outcome.by] ?? 'not used';
 }
 
-function operatedTrack({ visit, before, side, ray }: GateView): PathInputs['operated'] {
+function operatedTrack(view: GateView): PathInputs['operated'] {
+  const { visit, before, side, ray } = view;
   const here = isStated(visit.facts, 'procedure', 'present', { side, ray });
-  if (before.operated[rayKey(side, ray)] === undefined && !here) return 'no';
+  const inFile = before.operated[rayKey(side, ray)] !== undefined || here;
+  if (!inFile && earlierSurgery(visit, before, side, ray) !== 'told') return 'no';
+  const off = !here && isOffTrack(view);
+  // The orders of an operation before this file are not in it: there is no next dated step to follow.
+  return off ? 'off track' : inFile ? 'on track' : 'no';
+}
+
+const LOOSE_PIN: readonly string[] = ['loose', 'migrated', 'red', 'discharging'];
+/** Unstable again, a wound or a pin that is not as it should be, a named complication, or what was corrected has returned. */
+function isOffTrack({ visit, side, ray }: GateView): boolean {
   const about = { side, ray };
-  const grade = clearFacts(visit.facts, 'drawer', about).some(({ values }) => (values.grade?.low ?? 0) >= 2);
-  const wound = clearFacts(visit.facts, 'wound', { side }).some(({ values }) => values.state?.words.includes('open'));
-  const signs = (['dislocated', 'hot', 'overlap'] as const).some((finding) =>
+  const here = ({ subject }: AnyFact) => subject.at !== 'ray' || subject.ray === ray;
+  const unstable = clearFacts(visit.facts, 'drawer', about).some(({ values }) => (values.grade?.low ?? 0) >= 2);
+  const wound = clearFacts(visit.facts, 'wound', { side }).some(
+    (fact) => here(fact) && fact.values.state?.words.includes('open'),
+  );
+  const pin = clearFacts(visit.facts, 'pin-site', { side }).some(
+    (fact) => here(fact) && fact.values.state?.words.some((word) => LOOSE_PIN.includes(word)),
+  );
+  const named = clearFacts(visit.facts, 'complication', { side }).some(
+    (fact) => here(fact) && fact.status === 'present' && fact.values.what !== undefined,
+  );
+  const signs = (['dislocated', 'hot', 'overlap', 'recurrence'] as const).some((finding) =>
     isStated(visit.facts, finding, 'present', about),
   );
-  return !here && (grade || wound || signs) ? 'off track' : 'on track';
+  return unstable || wound || pin || named || signs;
 }
 
 const isUnstable = (outcome: StageOutcome): boolean =>

@@ -25,6 +25,7 @@ export interface PathInputs {
     | 'neuropathic'
     | 'wound'
     | 'acute injury'
+    | 'injury elsewhere'
     | 'quiet'
     | 'cannot'
     | 0

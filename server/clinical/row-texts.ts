@@ -29,7 +29,7 @@ export const GATE_TEXTS: Readonly<Record<Gate['id'] | NoStage, RowText>> = {
     says: 'Closes nothing by itself: where pain and tenderness are not mentioned, the joint is taken as symptomatic and the assumption is shown.',
   },
   'ray 5': { ...practice, says: 'The stages are not used for the fifth ray (congenital overlap).' },
-  growing: { ...practice, says: 'The patient is under 18 years old.' },
+  growing: { ...practice, says: 'The patient is under 18 years old, or a growth plate is open on an image.' },
   neuropathic: {
     ...practice,
     says: 'Protective sensation is lost, today or at the last examination of feeling, or neuropathy is stated and feeling was not found normal today: pain neither stages the joint nor guards it.',
@@ -91,10 +91,10 @@ export const STAGING_TEXTS: Readonly<Record<string, { readonly when: string; rea
   },
   overlap: {
     when: 'the toe overlaps the hallux, or its neighbour on that side',
-    gives: '3 at rest; 2-3 where it does so sometimes',
+    gives: '3 at rest; 2-3 where it does so sometimes and the joint does not dislocate',
   },
   'drawer 3': { when: 'drawer 3', gives: '3' },
-  'drawer 2': { when: 'drawer 2', gives: '2; 1-2 where the other side is alike and the toe is straight' },
+  'drawer 2': { when: 'drawer 2', gives: '2; 1-2 where the other side is alike and neither toe is out of line' },
   'drawer 1': { when: 'drawer 1', gives: '1; 1-2 where the toe is markedly out of line' },
   'drawer 0, straight': {
     when: 'drawer 0, straight or alignment not stated',

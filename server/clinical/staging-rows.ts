@@ -14,7 +14,7 @@ export interface World {
   readonly tender: boolean;
   readonly swollen: boolean;
   readonly purchase: 'normal' | 'reduced';
-  /** Same drawer on the other side, and the toe straight. */
+  /** Same drawer on the other side, and neither toe stated out of line. */
   readonly sameOtherSide: boolean;
 }
 export type Deciding = keyof World;
@@ -53,7 +53,8 @@ export const STAGING_ROWS: readonly StagingRow[] = [
     ...table,
     id: 'overlap',
     decides: ['overlap'],
-    when: ({ overlap }) => overlap !== 'no',
+    // Now and then beside a joint that dislocates is left to the row of that drawer: an overlap never lowers a stage.
+    when: ({ overlap, drawer }) => overlap === 'rest' || (overlap === 'sometimes' && drawer !== 3),
     verdict: ({ overlap }) => (overlap === 'sometimes' ? [2, 3] : [3]),
   },
   { ...table, id: 'drawer 3', decides: ['drawer'], when: ({ drawer }) => drawer === 3, verdict: () => [3] },

@@ -1,4 +1,5 @@
 import type { Ray, Side } from '../../grammar/values.ts';
+import type { RayAnalysis, StageOutcome } from './analysis.ts';
 import { clearFacts, isStated } from './answers.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
 import { isTold, type Known } from './known.ts';
@@ -24,6 +25,21 @@ export function inflamedJoints(visit: VisitFacts): ReadonlySet<string> {
     if (!fact.values.place?.words.every((place) => place === 'shaft')) add(fact);
   return joints;
 }
+
+/** Two or more rays of the foot at stage 3 or 4, and nobody asked about inflammatory arthritis. */
+export function severalRaysUnasked(
+  visit: VisitFacts,
+  side: Side,
+  rays: readonly Pick<RayAnalysis, 'side' | 'outcome'>[],
+): string | undefined {
+  const asked =
+    clearFacts(visit.facts, 'morning-stiffness').length > 0 ||
+    clearFacts(visit.facts, 'compression', { side }).length > 0;
+  const severe = rays.filter(({ side: at, outcome }) => at === side && lowest(outcome) >= 3);
+  return !asked && severe.length >= 2 ? 'several rays at stage 3 or 4, inflammatory arthritis not asked' : undefined;
+}
+const lowest = (outcome: StageOutcome): number =>
+  outcome.is === 'staged' ? outcome.stage : outcome.is === 'span' ? outcome.low : -1;
 
 interface JointView {
   readonly visit: VisitFacts;

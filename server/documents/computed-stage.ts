@@ -32,6 +32,7 @@ const ROLES: readonly (readonly [Evidence['role'], string])[] = [
   ['decides', 'decided by '],
   ['supports', 'supported by '],
   ['questions', 'questioned by '],
+  ['describes', 'described: '],
 ];
 
 function raySentences(rays: readonly RayAnalysis[], facts: readonly AnyFact[]): Sentence[] {

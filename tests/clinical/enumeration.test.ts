@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { decide } from '../../server/clinical/decide.ts';
 import type { PathInputs } from '../../server/clinical/path-inputs.ts';
 import { PATH_ROWS, pathRow } from '../../server/clinical/path-rows.ts';
-import { decide } from '../../server/clinical/stage.ts';
 import { type Possible, STAGING_ROWS, type Verdict, type World, worlds } from '../../server/clinical/staging-rows.ts';
 import { rayOf, spelled } from './note.ts';
 
@@ -132,7 +132,22 @@ const INPUTS = {
   transfer: [false, true],
   web: [false, true],
   joint: ['stable', 'unstable', 'unknown'],
-  stage: ['lax', 'none found', 'not used', 'neuropathic', 'wound', 'acute injury', 'quiet', 'cannot', 0, 1, 2, 3, 4],
+  stage: [
+    'lax',
+    'none found',
+    'not used',
+    'neuropathic',
+    'wound',
+    'acute injury',
+    'injury elsewhere',
+    'quiet',
+    'cannot',
+    0,
+    1,
+    2,
+    3,
+    4,
+  ],
   course: ['none', 'unknown', 'under six weeks', 'six to twelve weeks', 'twelve weeks or more'],
   response: ['better', 'not better', 'not stated'],
   kept: ['well', 'poorly', 'not stated'],

@@ -92,6 +92,16 @@ const CASES: Readonly<Record<string, { reaches: readonly string[]; not: readonly
       `history injury 2 days ago\n${TWO}\nxray 3rd fracture`,
     ],
   },
+  'acute injury elsewhere': {
+    reaches: [`history injury 5 days ago\n2nd tender none, drawer not done\n3rd drawer 2, tender plate`],
+    not: [
+      `history injury 5 days ago\n${TWO}`,
+      'history injury 5 days ago\n2nd tender none, drawer 2',
+      'history injury 5 days ago\n2nd tender none, swelling',
+      'history injury 5 days ago\n2nd no plantar tenderness',
+      'history injury 2 years ago\n2nd tender none, drawer not done',
+    ],
+  },
   wound: {
     reaches: [`${TWO}, wound open`, '2nd ulcer, tender plate'],
     not: [`${TWO}, wound healed`, `${TWO}, wound clean`, `${TWO}\n3rd wound open`, `${TWO}\nwound open`],

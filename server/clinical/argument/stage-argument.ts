@@ -7,7 +7,7 @@ import type { HeaderFacts, StatementId } from '../facts.ts';
 import { GATES, type GateView, isStatedPainless } from '../gates.ts';
 import { hasUnreadRedFlag } from '../reading-reports.ts';
 import { GATE_TEXTS, STAGING_TEXTS } from '../row-texts.ts';
-import { decide } from '../stage.ts';
+import { decide } from '../decide.ts';
 import { STAGING_ROWS } from '../staging-rows.ts';
 import { wholeVisit } from '../whole-visit.ts';
 import { capital, GATE_OPEN, listed, outcomePhrase } from './phrases.ts';

@@ -1,6 +1,7 @@
 import type { ExamStep } from '../analysis.ts';
 import { STEPS } from '../deciding.ts';
-import { decide, SHOWN } from '../stage.ts';
+import { decide } from '../decide.ts';
+import { SHOWN } from '../missing-steps.ts';
 import type { Possible } from '../staging-rows.ts';
 import { capital, listed, outcomePhrase, SHOWING } from './phrases.ts';
 

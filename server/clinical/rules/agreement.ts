@@ -8,7 +8,9 @@ import { gradeWrittenAsStage } from './mixed-up.ts';
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const memory = { source: 'COUGH11', mark: 'from memory, to be verified' } as const;
 
-const keyOf = (fact: AnyFact): string => `${fact.section} ${subjectKey(fact.subject, fact.side)} ${fact.finding}`;
+/** Two examiners may differ without contradiction. */
+const keyOf = (fact: AnyFact): string =>
+  `${fact.section} ${subjectKey(fact.subject, fact.side)} ${fact.finding} ${('examiner' in fact.values && fact.values.examiner?.words) || ''}`;
 
 export const statedTwice = defineRule({
   ...practice,

@@ -64,6 +64,16 @@ const formula: OwnPhrase<'metatarsal-formula'> = {
   absent: ({ formula: kind }) => was(kind ? `not ${kind}` : 'recorded as absent'),
 };
 
+const growthPlate: OwnPhrase<'growth-plate'> = {
+  shape: 'own',
+  name: 'the growth plate',
+  preposition: 'of',
+  by: 'judged',
+  wording: { state: { open: 'open', closed: 'closed' } },
+  present: ({ state }) => was(state ?? 'given as written'),
+  absent: ({ state }) => was(state ? `not ${state}` : 'recorded as absent'),
+};
+
 export const IMAGE_DETAIL_PHRASES = {
   'image-reader': reader,
   'image-date': taken,
@@ -71,4 +81,5 @@ export const IMAGE_DETAIL_PHRASES = {
   freiberg,
   'mtp-angle': angle,
   'metatarsal-formula': formula,
+  'growth-plate': growthPlate,
 };

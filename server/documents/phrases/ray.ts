@@ -1,15 +1,20 @@
 import { commas, did, type Predicate, type Said, type SubjectPhrase, spaced, UNREAD_RESULT, was } from './phrase.ts';
 
+/** How the drawer was tested, in the order in which it is said. */
+const tails = ({ pain, guarding, under, examiner }: Said<'drawer'>): string => commas(pain, guarding, under, examiner);
+
 /** A grade prints with its scale; a scale without a grade is told by itself. */
-function drawerResult({ grade, scale, result, pain, guarding }: Said<'drawer'>): Predicate {
-  const tail = commas(pain, guarding);
+function drawerResult(said: Said<'drawer'>): Predicate {
+  const { grade, scale, result, pain, guarding, under, examiner } = said;
+  const tail = tails(said);
   const onScale = !grade && scale ? `on the ${scale} scale` : undefined;
   if (grade) return did('showed', commas(grade, result && `recorded as ${result}`, tail));
   if (result) {
     const test = result === 'positive' ? 'a positive drawer test' : `a drawer test recorded as ${result}`;
     return did('showed', commas(spaced(test, onScale), tail));
   }
-  if (tail) return did('had', commas(spaced('a drawer test', onScale, pain ?? guarding), pain && guarding));
+  const [first, ...others] = [pain, guarding, under, examiner].filter((each) => each !== undefined);
+  if (first) return did('had', commas(spaced('a drawer test', onScale, first), ...others));
   return did('had', spaced('a drawer test', onScale, `with ${UNREAD_RESULT}`));
 }
 
@@ -23,18 +28,19 @@ const drawer: SubjectPhrase<'drawer'> = {
     result: { positive: 'positive', half: 'half' },
     pain: { painful: 'with pain', painless: 'without pain' },
     guarding: { guarding: 'with guarding' },
+    under: { 'under block': 'under an anaesthetic block' },
+    examiner: { 'first examiner': 'by the first examiner', 'other examiner': 'by a second examiner' },
   },
   present: drawerResult,
-  absent: ({ grade, scale, result, pain, guarding }) =>
+  absent: (said) =>
     did(
       'showed',
       commas(
         'a negative drawer test',
-        grade,
-        !grade && scale ? `on the ${scale} scale` : undefined,
-        result,
-        pain,
-        guarding,
+        said.grade,
+        !said.grade && said.scale ? `on the ${said.scale} scale` : undefined,
+        said.result,
+        tails(said),
       ),
     ),
 };

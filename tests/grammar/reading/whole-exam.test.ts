@@ -146,6 +146,19 @@ checkRules({
     ['plan bloods crp esr urate', 'plan/bloods what=crp,esr,urate'],
     ['plan crp, hba1c', 'plan/bloods what=crp; plan/bloods what=hba1c'],
   ],
+  'how the drawer was tested': [
+    ['2nd drawer 2 under block painless', '2 drawer grade=2 under=under block pain=painless'],
+    ['2nd drawer 2, under block', '2 drawer grade=2', 'word-out-of-place'],
+    [
+      '2nd drawer 1 guarding, drawer 2 under anaesthetic block',
+      '2 drawer grade=1 guarding=guarding; 2 drawer grade=2 under=under block',
+    ],
+    [
+      '2nd drawer 2 first examiner; 2nd drawer 1 by second examiner',
+      '2 drawer grade=2 examiner=first examiner; 2 drawer grade=1 examiner=other examiner',
+    ],
+    ['2nd drawer 3 other examiner', '2 drawer grade=3 examiner=other examiner'],
+  ],
   'images in detail': [
     ['xray wb; 2nd freiberg smillie stage 3', 'xray/view load=weight-bearing; xray/2 freiberg scheme=smillie stage=3'],
     ['xray 2nd mtp angle 12° medial', 'xray/2 mtp-angle angle=12° direction=medial'],
@@ -155,5 +168,8 @@ checkRules({
     ['mri taken 2026-02-03, read by radiologist', 'mri/image-date on=2026-2-3; mri/image-reader by=radiologist'],
     ['mri web 2 mass 14 mm', 'mri/web 2 mass size=14mm'],
     ['ct 2nd freiberg', 'ct/2 freiberg'],
+    ['xray growth plates open', 'xray/growth-plate state=open'],
+    ['xray 2nd growth plate closed', 'xray/2 growth-plate state=closed'],
+    ['xray 2nd growth plate', 'unclear: growth-plate'],
   ],
 });
