@@ -6,6 +6,7 @@ import type { NoteAnalysis } from '../clinical/analyse-note.ts';
 import type { AdvisedRay, Evidence, RayAnalysis, Stage } from '../clinical/analysis.ts';
 import { type ArgumentPart, stageArguments } from '../clinical/argument/stage-argument.ts';
 import { CAUTIONS } from '../clinical/cautions.ts';
+import type { Change } from '../clinical/change.ts';
 import { dayFrom, isoOf } from '../clinical/dates.ts';
 import type { HeaderFacts } from '../clinical/facts.ts';
 import { flagsWithoutRay, type LedFlag } from '../clinical/red-flags-first.ts';
@@ -41,6 +42,8 @@ export interface StageRecord {
   readonly stated: number | string | null;
   readonly labels: readonly string[];
   readonly evidence: readonly EvidenceRecord[];
+  /** What became of the ray since its last visit, computed; null where there is nothing to compare. */
+  readonly change: Change | null;
   readonly missing: readonly string[];
   readonly assumptions: readonly string[];
   readonly source: SourceKey;
@@ -102,6 +105,7 @@ function flagRecord(file: string, visit: Visit, { flagged: { why, statements }, 
     evidence: signs.map(({ statement, finding, origin }) =>
       evidenceRecord(visit, { statement, finding, place: origin.place, role: 'decides', why }),
     ),
+    change: null,
     missing: [],
     assumptions: [],
     source,
@@ -131,6 +135,7 @@ function rayRecords(file: string, visit: Visit): StageRecord[] {
     stated: statedField(ray),
     labels: ray.labels,
     evidence: ray.evidence.map((each) => evidenceRecord(visit, each)),
+    change: ray.change ?? null,
     missing: ray.missing.map(({ ask }) => ask),
     assumptions: ray.assumptions,
     source: ray.source,

@@ -1,4 +1,5 @@
 import type { ArgumentPart } from '../clinical/argument/stage-argument.ts';
+import { changeWords } from '../clinical/change.ts';
 import type { HeaderFacts } from '../clinical/facts.ts';
 import { labelled, markText, wrapped } from './layout.ts';
 import { isoDate, type StageRecord, stageRecords, type Visit } from './stage-records.ts';
@@ -70,6 +71,7 @@ function rowsText(record: StageRecord, width: number): string[] {
     ...row('why', next.why),
     ...row('RED FLAG', record.redFlags.slice(1).join('; ')),
     ...row('review', next.review),
+    ...row('change', record.change ? changeWords(record.change) : ''),
     ...row('decided by', evidenceText(record, 'decides')),
     ...row('supported', evidenceText(record, 'supports')),
     ...row('questioned', evidenceText(record, 'questions')),

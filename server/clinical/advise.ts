@@ -21,7 +21,7 @@ export function advised(
     const { side, ray } = stage;
     const next = once(() => {
       const painless = isStatedPainless(visit, side, ray);
-      const view = { visit, before, header, side, ray, settings, whole: whole(), painless };
+      const view = { visit, before, header, side, ray, settings, whole: whole(), painless, rays: () => analysis.rays };
       const { drawer } = decidingFindings(visit, before.known, side, ray);
       return withLocalWindows(nextStep(view, stage, drawer.steps), settings);
     });

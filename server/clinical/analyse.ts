@@ -1,11 +1,14 @@
 import type { LineSyntax } from '../../grammar/syntax.ts';
+import type { Ray, Side } from '../../grammar/values.ts';
 import type { Context, RayAnalysis, Report, VisitAnalysis } from './analysis.ts';
+import { changeOf, type RaySeen, seenOf } from './change.ts';
 import { decidingFindings } from './deciding.ts';
-import { type EpisodeState, foldVisit } from './episode.ts';
+import { type EpisodeState, foldVisit, isoDayOf, rayKey } from './episode.ts';
 import type { Allowance, HeaderFacts, VisitFacts } from './facts.ts';
 import { isStatedPainless, statedRays } from './gates.ts';
 import { identifierMessage, identifiersOf, placeOf } from './identifiers.ts';
 import { settled, shown, weighed } from './local-severity.ts';
+import { once } from './once.ts';
 import { readHeaderFacts, readVisitFacts } from './read-facts.ts';
 import { READING_MESSAGES, readingReport, readingReports, unreadRedFlags } from './reading-reports.ts';
 import type { Rule, RuleView } from './rules/define-rule.ts';
@@ -48,7 +51,8 @@ export function analyseVisit(
   const { settings = NO_SETTINGS } = context;
   const facts = readVisitFacts(lines, context.header, settings);
   const whole = wholeVisit(facts, before, context.header);
-  const rays = analyseRays(facts, before, context, whole);
+  const seen: Seen[] = [];
+  const rays = analyseRays({ visit: facts, before, context, whole, seen });
   const redFlags = whole.flags.all;
   const view = { visit: facts, rays, redFlags, before, context, lines };
   const reports = [...readingReports(lines, facts), ...ruleReports(view, rules), ...allowanceReports(facts.allowances)];
@@ -66,28 +70,34 @@ export function analyseVisit(
     reports: [...shown(kept, settings), ...settled(unused, settings)],
     hidden: [...hidden],
     before,
-    after: foldVisit(before, facts, rays.flatMap(stageRange)),
+    after: foldVisit(before, facts, seen),
   };
 }
 
-function analyseRays(visit: VisitFacts, before: EpisodeState, context: Context, whole: WholeVisit): RayAnalysis[] {
+type Seen = RaySeen & { readonly side: Side; readonly ray: Ray };
+interface RaysInput {
+  readonly visit: VisitFacts;
+  readonly before: EpisodeState;
+  readonly context: Context;
+  readonly whole: WholeVisit;
+  /** Takes what the visit leaves of each ray, for later visits. */
+  readonly seen: Seen[];
+}
+
+function analyseRays({ visit, before, context, whole, seen }: RaysInput): RayAnalysis[] {
   const { header, settings = NO_SETTINGS } = context;
+  const on = isoDayOf(visit);
   const rays: RayAnalysis[] = statedRays(visit).map(({ side, ray }) => {
     const painless = isStatedPainless(visit, side, ray);
     const view = { visit, before, header, side, ray, settings, whole, painless, rays: () => rays };
     const deciding = decidingFindings(visit, before.known, side, ray);
-    return stageRay(view, deciding);
+    const stage = stageRay(view, deciding);
+    const now = seenOf(stage.outcome, deciding, on);
+    seen.push({ side, ray, ...now });
+    const change = once(() => changeOf(before.seen[rayKey(side, ray)], now));
+    return Object.defineProperty(stage, 'change', { get: change, enumerable: true, configurable: true });
   });
   return rays;
-}
-
-function stageRange({
-  side,
-  ray,
-  outcome,
-}: RayAnalysis): { side: typeof side; ray: typeof ray; low: number; high: number }[] {
-  if (outcome.is === 'staged') return [{ side, ray, low: outcome.stage, high: outcome.stage }];
-  return outcome.is === 'span' ? [{ side, ray, low: outcome.low, high: outcome.high }] : [];
 }
 
 function ruleReports(view: RuleView, rules: readonly Rule[]): Report[] {

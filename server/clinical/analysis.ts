@@ -2,6 +2,7 @@ import type { Mark, Sourced } from '../../grammar/lexicon/entry.ts';
 import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { SourceKey } from '../../grammar/sources.ts';
 import type { Ray, Side } from '../../grammar/values.ts';
+import type { Change } from './change.ts';
 import type { EpisodeState } from './episode.ts';
 import type { HeaderFacts, Place, StatementId, VisitFacts } from './facts.ts';
 import type { Flagged } from './red-flags.ts';
@@ -82,6 +83,8 @@ export interface RayAnalysis {
   readonly evidence: readonly Evidence[];
   readonly missing: readonly ExamStep[];
   readonly assumptions: readonly string[];
+  /** What became of the ray since its last visit; missing where there is nothing to compare. */
+  readonly change?: Change;
   /** Every statement of the visit about this ray. */
   readonly statements: readonly StatementId[];
 }

@@ -7,7 +7,19 @@ import type { AnyFact } from './facts.ts';
 /** What the drawer may have shown, in the steps of the 0-4 scale that staging uses; 4 is a joint dislocated at rest. */
 export type DrawerStep = 0 | 1 | 2 | 3 | 4 | 'not done';
 
+/** What each step says, in the words of the 0-4 scale (NERY-RF; 2 to 4 from memory). */
+export const DRAWER_SHOWS: Readonly<Record<DrawerStep, string>> = {
+  0: 'stable',
+  1: 'under half subluxable',
+  2: 'over half subluxable',
+  3: 'dislocatable',
+  4: 'dislocated at rest',
+  'not done': 'missing',
+};
+
 export interface DrawerReading {
+  /** On which scale the grade was given; a result without a number counts as of the 0-4 scale. */
+  readonly scale: DrawerScale | 'not stated';
   readonly steps: readonly DrawerStep[];
   readonly assumption?: string;
   readonly source: SourceKey;
@@ -18,7 +30,11 @@ export interface DrawerReading {
 const ON_0_3: readonly (readonly DrawerStep[])[] = [[0], [1, 2], [3], [4]];
 const ANY_POSITIVE: readonly DrawerStep[] = [1, 2, 3];
 
-const FOUR: Pick<DrawerReading, 'source' | 'mark'> = { source: 'NERY-RF', mark: 'from memory, to be verified' };
+const FOUR: Pick<DrawerReading, 'source' | 'mark' | 'scale'> = {
+  scale: '0-4',
+  source: 'NERY-RF',
+  mark: 'from memory, to be verified',
+};
 
 /** Reads the drawer for staging; `scale` is the file's. Unclear, unable, not done and not mentioned all leave it open. */
 export function readDrawer(answer: Answer<'drawer'>, scale?: DrawerScale): DrawerReading {
@@ -26,6 +42,7 @@ export function readDrawer(answer: Answer<'drawer'>, scale?: DrawerScale): Drawe
     const readings = answer.facts.map((fact) => readDrawer({ is: 'stated', fact }, scale));
     return {
       ...FOUR,
+      scale: readings.find((each) => each.scale !== '0-4')?.scale ?? '0-4',
       steps: [...new Set(readings.flatMap(({ steps }) => steps))],
       ...differing(answer.facts, readings),
     };
@@ -69,6 +86,7 @@ function graded(grade: ValueOf<'drawer grade'>): DrawerReading {
     const steps = [...new Set(grades.flatMap((each) => ON_0_3[each] ?? ['not done' as const]))];
     return {
       steps,
+      scale: '0-3',
       assumption: 'a grade of the 0-3 scale, read on the 0-4 scale',
       source: 'THOMP87',
       mark: 'from memory, to be verified',
@@ -77,11 +95,12 @@ function graded(grade: ValueOf<'drawer grade'>): DrawerReading {
   if (grade.scale === '1-3')
     return {
       steps: ANY_POSITIVE,
+      scale: '1-3',
       assumption: 'the wording of the 1-3 scale was not read: any positive grade',
       source: 'PECK12',
       mark: 'read',
     };
   const steps = [...new Set(grades)] as DrawerStep[];
   if (grade.scale === '0-4') return { ...FOUR, steps };
-  return { ...FOUR, steps, assumption: 'drawer scale not stated, read as 0-4' };
+  return { ...FOUR, steps, scale: 'not stated', assumption: 'drawer scale not stated, read as 0-4' };
 }

@@ -1,5 +1,6 @@
 import type { Ray, Side } from '../../grammar/values.ts';
 import { clearFacts } from './answers.ts';
+import type { RaySeen } from './change.ts';
 import { type Day, dayFrom, daysBefore, daysBetween, daysOf, isoOf, range } from './dates.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
 import { injuryDays } from './injury.ts';
@@ -21,6 +22,8 @@ export interface EpisodeState {
   readonly steroid: Readonly<Record<string, string>>;
   /** Foot to the earliest day of an injury or a sudden onset whose time was stated. */
   readonly injury: Readonly<Record<string, string>>;
+  /** Ray to what its newest visit left of its deciding findings. */
+  readonly seen: Readonly<Record<string, RaySeen>>;
   /** What was told once and still gates and warns. */
   readonly known: Known;
   /** A drawer grade without scale has been seen: one hint a file is enough. */
@@ -41,6 +44,7 @@ export const NO_EPISODE: EpisodeState = {
   stage: {},
   steroid: {},
   injury: {},
+  seen: {},
   known: NOTHING_KNOWN,
   scaleAsked: false,
   watch: {},
@@ -56,7 +60,7 @@ export const footKey = (side: Side | undefined): string => side ?? 'patient';
 export function foldVisit(
   before: EpisodeState,
   visit: VisitFacts,
-  stages: readonly { side: Side; ray: Ray; low: number; high: number }[],
+  seen: readonly (RaySeen & { readonly side: Side; readonly ray: Ray })[],
 ): EpisodeState {
   const day = visit.date ? dayFrom(visit.date) : undefined;
   const on = day ? isoOf(day) : 'undated';
@@ -65,7 +69,11 @@ export function foldVisit(
     if (fact.subject.at === 'ray' && fact.side && fact.status === 'present')
       operated[rayKey(fact.side, fact.subject.ray)] = on;
   const stage = { ...before.stage };
-  for (const each of stages) stage[rayKey(each.side, each.ray)] = [each.low, each.high];
+  const latest = { ...before.seen };
+  for (const { side, ray, ...each } of seen) {
+    latest[rayKey(side, ray)] = each;
+    if (each.stage) stage[rayKey(side, ray)] = each.stage;
+  }
   return {
     operated,
     course: courses(before, visit, on),
@@ -73,6 +81,7 @@ export function foldVisit(
     stage,
     steroid: { ...before.steroid, ...steroids(visit, day) },
     injury: { ...before.injury, ...injuryDays(visit) },
+    seen: latest,
     known: foldKnown(before.known, visit),
     scaleAsked:
       before.scaleAsked || clearFacts(visit.facts, 'drawer').some(({ values }) => values.grade && !values.grade.scale),

@@ -2,26 +2,19 @@ import type { Evidence } from './analysis.ts';
 import { clearFacts } from './answers.ts';
 import type { Decision } from './decide.ts';
 import { type DecidingFindings, isSame } from './deciding.ts';
+import { DRAWER_SHOWS, type DrawerStep } from './drawer.ts';
 import type { AnyFact } from './facts.ts';
 import type { GateView } from './gates.ts';
 import type { Deciding, Possible } from './staging-rows.ts';
 import { supporting, TABLE } from './supporting.ts';
 
-export const DRAWER_SHOWS: Readonly<Record<string, string>> = {
-  0: 'stable',
-  1: 'under half subluxable',
-  2: 'over half subluxable',
-  3: 'dislocatable',
-  4: 'dislocated at rest',
-  'not done': 'missing',
-};
 /** What a deciding finding says, over all the values that it may have. */
 export function shows(key: Deciding, possible: Possible): string {
   const says: Readonly<Partial<Record<Deciding, (value: unknown) => string>>> = {
     dislocated: (value) => (value === 'no' ? 'not dislocated' : value === 'old' ? 'dislocated, and old' : 'dislocated'),
     overlap: (value) =>
       value === 'no' ? 'no overlap' : value === 'rest' ? 'it overlaps at rest' : 'it overlaps at times',
-    drawer: (value) => DRAWER_SHOWS[String(value)] ?? String(value),
+    drawer: (value) => DRAWER_SHOWS[value as DrawerStep],
     alignment: (value) =>
       value === 'marked' ? 'markedly out of line' : value === 'deviated' ? 'out of line' : 'straight',
     tender: (value) => (value ? 'tender at the plate or plantar head' : 'not tender there'),

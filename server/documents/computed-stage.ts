@@ -1,4 +1,5 @@
 import type { Evidence, RayAnalysis, StageOutcome } from '../clinical/analysis.ts';
+import { changeWords } from '../clinical/change.ts';
 import type { AnyFact } from '../clinical/facts.ts';
 import { PHRASES } from './phrases/index.ts';
 import { commas } from './phrases/phrase.ts';
@@ -22,7 +23,7 @@ export function stageSentences(rays: readonly RayAnalysis[], facts: readonly Any
     const { outcome, labels, source, mark, assumptions, missing } = ray;
     const evidence = ray.evidence.map((each) => [each.role, evidenceWords(each, facts)]);
     const own = besides(ray).length > 0 ? [ray.side, ray.ray] : [];
-    const key = JSON.stringify([outcome, labels, source, mark, assumptions, missing, evidence, own]);
+    const key = JSON.stringify([outcome, ray.change, labels, source, mark, assumptions, missing, evidence, own]);
     groups.set(key, [...(groups.get(key) ?? []), ray]);
   }
   return [...groups.values()].flatMap((same) => raySentences(same, facts));
@@ -53,6 +54,7 @@ function raySentences(rays: readonly RayAnalysis[], facts: readonly AnyFact[]): 
     say('computed', `${name}: ${outcomeWords(ray.outcome)}${labels} (${markWords(ray)})`),
     ...evidence.map((part) => say('computed', part)),
     ...besides(ray).map((parts) => say('computed', parts)),
+    ...(ray.change ? [say('computed', `change: ${changeWords(ray.change)}`)] : []),
     ...(ray.assumptions.length > 0 ? [say('computed', `assumed: ${ray.assumptions.map(bare).join('; ')}`)] : []),
     ...ray.missing.map(({ ask }) => say('gap', `missing, and it could change this: ${bare(ask)}`)),
   ];

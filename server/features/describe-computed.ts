@@ -1,5 +1,6 @@
 import type { Side, Web } from '../../grammar/values.ts';
 import type { AdvisedRay, Evidence, NextStep, VisitAnalysis } from '../clinical/analysis.ts';
+import { changeWords } from '../clinical/change.ts';
 import { cite } from './cite.ts';
 import { paragraphs, rayName, stageText } from './describe.ts';
 
@@ -16,6 +17,7 @@ function describeStage(analysis: AdvisedRay, quote: (evidence: Evidence) => stri
     ...analysis.redFlags.map(({ why }) => `**Red flag**: ${why}.`),
     `**${rayName(analysis)}**, computed: **${stageText(outcome)}**${labels.length > 0 ? ` (${labels.join(', ')})` : ''}`,
     stated ? `Stated: stage ${stated.low === stated.high ? stated.low : `${stated.low}-${stated.high}`}` : '',
+    analysis.change ? `*Change*, computed: ${changeWords(analysis.change)}` : '',
     shown.length > 0 ? `*Evidence*\n\n${shown.join('\n')}` : '',
     missing.length > 0 ? `*Not examined*: ${missing.map(({ ask }) => ask).join('; ')}` : '',
     assumptions.length > 0 ? `*Assumed*: ${assumptions.join('; ')}` : '',

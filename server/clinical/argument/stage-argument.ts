@@ -2,12 +2,12 @@ import type { Sourced } from '../../../grammar/lexicon/entry.ts';
 import { ordinalOf } from '../../../grammar/values.ts';
 import type { AdvisedRay, AdvisedVisit, Evidence, RayAnalysis } from '../analysis.ts';
 import { CAUTIONS } from '../cautions.ts';
+import { decide } from '../decide.ts';
 import { type DecidingFindings, decidingFindings } from '../deciding.ts';
 import type { HeaderFacts, StatementId } from '../facts.ts';
 import { GATES, type GateView, isStatedPainless } from '../gates.ts';
 import { hasUnreadRedFlag } from '../reading-reports.ts';
 import { GATE_TEXTS, STAGING_TEXTS } from '../row-texts.ts';
-import { decide } from '../decide.ts';
 import { STAGING_ROWS } from '../staging-rows.ts';
 import { wholeVisit } from '../whole-visit.ts';
 import { capital, GATE_OPEN, listed, outcomePhrase } from './phrases.ts';
@@ -40,7 +40,7 @@ export function stageArguments(analysis: AdvisedVisit, header: HeaderFacts, quot
   return analysis.rays.map((ray) => {
     const { side } = ray;
     const painless = isStatedPainless(visit, side, ray.ray);
-    const view: GateView = { visit, before, header, side, ray: ray.ray, whole, painless };
+    const view: GateView = { visit, before, header, side, ray: ray.ray, whole, painless, rays: () => analysis.rays };
     const each = { ray, view, deciding: decidingFindings(visit, before.known, side, ray.ray), quote };
     return PARTS.flatMap((part) => part(each));
   });
@@ -99,10 +99,15 @@ function redFlag({ ray, view }: Case): ArgumentPart[] {
   return [part('red flag', `A red flag comes before any stage: ${first.why}.${more}`, practice, statements)];
 }
 
-function gates({ ray, view }: Case): ArgumentPart[] {
+function gates({ ray, view, quote }: Case): ArgumentPart[] {
   if (ray.outcome.is === 'not applicable') {
     const text = GATE_TEXTS[ray.outcome.by];
-    return [part('gates', `The rule: ${text.says}`, text)];
+    const found = ray.evidence.filter(({ role }) => role === 'describes');
+    const described = found.map((each) => `${quote(each)}: ${each.why}`).join('; ');
+    const told = described
+      ? [part('gates', `It is described all the same: ${described}.`, practice, statementsOf(found))]
+      : [];
+    return [part('gates', `The rule: ${text.says}`, text), ...told];
   }
   const open = GATES.filter((gate) => !gate.assumes?.(view)).flatMap(({ id }) => GATE_OPEN[id] ?? []);
   const taken = GATES.flatMap((gate) => gate.assumes?.(view) ?? []);

@@ -1,6 +1,6 @@
 import type { ExamStep } from '../analysis.ts';
-import { STEPS } from '../deciding.ts';
 import { decide } from '../decide.ts';
+import { STEPS } from '../deciding.ts';
 import { SHOWN } from '../missing-steps.ts';
 import type { Possible } from '../staging-rows.ts';
 import { capital, listed, outcomePhrase, SHOWING } from './phrases.ts';
