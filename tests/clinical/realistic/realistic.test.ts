@@ -5,7 +5,7 @@ import { realisticNotes } from './notes.ts';
 
 /**
  * What two readings said of every alarm: would a surgeon, reading the note, call it right? `why` stands where the answer is not plain.
- * Both readings so far were made by one reader, the second in another order with the whole visit beside each alarm; an independent second reader is still wanted.
+ * The second reading is independent: its reader saw the notes and their alarms alone, neither the first verdicts nor the code. The two agreed on each of the 74 alarms of that day.
  * `UPDATE_VERDICTS=1 npx vitest run tests/clinical/realistic` writes new alarms as `to judge` and takes out those that are gone.
  */
 type Said = 'right' | 'false' | 'to judge';
