@@ -51,15 +51,18 @@ function isRecent(on: string, { date }: VisitFacts): boolean {
   return day === undefined || date === undefined || daysBetween(day, dayFrom(date)) <= OFF_FOOT_DAYS;
 }
 
+/** Does anybody complain of pain at night? */
+export const saysNightPain = (facts: readonly AnyFact[]): boolean => clearFacts(facts, 'pain').some(isAtNight);
+const isAtNight = ({ values }: Extract<AnyFact, { finding: 'pain' }>): boolean =>
+  values.character?.words.includes('night') ?? false;
+
 /** A mass by the clinician's word, or pain at night beside a history of cancer or loss of weight (common practice). */
 export function tumour({ visit, before, side, ray }: FlagView): Found {
   const near = (fact: AnyFact): boolean =>
     (fact.side === undefined || fact.side === side) && (fact.subject.at !== 'ray' || fact.subject.ray === ray);
   const masses = present(clearFacts(visit.facts, 'mass')).filter(near);
   if (masses.length > 0) return { statements: ids(masses), why: 'a mass', closes: true };
-  const night = present(clearFacts(visit.facts, 'pain')).filter(
-    (fact) => near(fact) && fact.values.character?.words.includes('night'),
-  );
+  const night = present(clearFacts(visit.facts, 'pain')).filter((fact) => near(fact) && isAtNight(fact));
   const other = [
     ...present(clearFacts(visit.facts, 'cancer-history')),
     ...present(clearFacts(visit.facts, 'weight-loss')),

@@ -1,11 +1,13 @@
+import type { FindingId } from '../../grammar/lexicon/index.ts';
 import { RAYS, type Ray, type Side } from '../../grammar/values.ts';
 import { clearFacts, dislocatedFilms, isStated } from './answers.ts';
 import { isOldJoint } from './deciding.ts';
 import { type EpisodeState, rayKey } from './episode.ts';
+import { factsOf } from './fact-index.ts';
 import type { AnyFact, StatementId, VisitFacts } from './facts.ts';
 import { isPoor } from './feeling.ts';
 import { isOpenWound } from './open-wound.ts';
-import { clot, tumour } from './red-flags-beyond-the-foot.ts';
+import { clot, saysNightPain, tumour } from './red-flags-beyond-the-foot.ts';
 import type { WholeFoot } from './whole-visit.ts';
 
 export type RedFlag =
@@ -37,16 +39,30 @@ export interface FlagView {
 export type Found = Omit<Flagged, 'flag'> | undefined;
 
 /** Red flags from a pair of signs or the clinician's word, never from one weak word (common practice). First in order, first in every output. */
-const FINDERS: readonly (readonly [RedFlag, (view: FlagView) => Found])[] = [
-  ['infection', infection],
-  ['ischaemia', ischaemia],
-  ['clot', clot],
-  ['open injury', openInjury],
-  ['acute dislocation', acuteDislocation],
-  ['fracture', freshFracture],
-  ['neuropathic hot foot', neuropathicHotFoot],
-  ['tumour', tumour],
+export const FINDERS: readonly Finder[] = [
+  {
+    flag: 'infection',
+    find: infection,
+    needs: ['wound', 'pin-site', 'infection-sign', 'complication', 'hot', 'redness'],
+  },
+  { flag: 'ischaemia', find: ischaemia, needs: ['perfusion', 'disproportionate-pain', 'capillary-refill'] },
+  { flag: 'clot', find: clot, needs: ['chest', 'calf', 'complication'] },
+  { flag: 'open injury', find: openInjury, needs: ['wound'] },
+  { flag: 'acute dislocation', find: acuteDislocation, needs: ['dislocated', 'film-joint'], or: saysTopGrade },
+  { flag: 'fracture', find: freshFracture, needs: ['image-other'] },
+  { flag: 'neuropathic hot foot', find: neuropathicHotFoot, needs: ['wound', 'hot'] },
+  { flag: 'tumour', find: tumour, needs: ['mass'], or: saysNightPain },
 ];
+interface Finder {
+  readonly flag: RedFlag;
+  readonly find: (view: FlagView) => Found;
+  /** Without one of these, or what `or` looks for, the visit can't have the flag: most visits have none, and are not searched ray by ray. */
+  readonly needs: readonly FindingId[];
+  readonly or?: (facts: readonly AnyFact[]) => boolean;
+}
+/** The red flags that a visit may have, by what it mentions. */
+const possible = (facts: readonly AnyFact[]): Finder[] =>
+  FINDERS.filter(({ needs, or }) => needs.some((finding) => factsOf(facts, finding).length > 0) || or?.(facts));
 
 export interface FlagsOfVisit {
   /** Every red flag of the visit, once each, of the great toe and of feet without an examined ray too. */
@@ -55,15 +71,22 @@ export interface FlagsOfVisit {
   readonly of: (side: Side, ray: Ray) => readonly Flagged[];
 }
 
+const NO_FLAGS: FlagsOfVisit = { all: [], of: () => [] };
+
 /** Finds the red flags of a visit, once for all who ask. */
-export function redFlags(view: Omit<FlagView, 'side' | 'ray'>): FlagsOfVisit {
+export function redFlags(
+  view: Omit<FlagView, 'side' | 'ray'>,
+  finders: readonly Finder[] = possible(view.visit.facts),
+): FlagsOfVisit {
+  if (finders.length === 0) return NO_FLAGS;
   const all = new Map<string, Flagged>();
   const byRay = new Map<string, Flagged[]>();
   for (const side of ['right', 'left'] as const)
     for (const ray of RAYS) {
       const own: Flagged[] = [];
-      for (const [flag, find] of FINDERS) {
-        const found = find({ ...view, side, ray });
+      const each = { ...view, side, ray };
+      for (const { flag, find } of finders) {
+        const found = find(each);
         if (!found) continue;
         const key = `${flag} ${found.statements.join()}`;
         const flagged = all.get(key) ?? { flag, ...found };
@@ -187,6 +210,10 @@ function acuteDislocation(view: FlagView): Found {
 /** Grade 4 of the 0-4 scale and grade 3 of the 0-3 scale are a joint that lies dislocated (from memory). */
 const isTopGrade = (grade: { low: number; scale?: string } | undefined): boolean =>
   grade !== undefined && (grade.scale === '0-3' ? grade.low === 3 : grade.scale !== '1-3' && grade.low === 4);
+
+function saysTopGrade(facts: readonly AnyFact[]): boolean {
+  return clearFacts(facts, 'drawer').some(({ values }) => isTopGrade(values.grade));
+}
 
 function neuropathicHotFoot(view: FlagView): Found {
   const { visit, side, feet } = view;
