@@ -14,14 +14,11 @@ import type {
 } from 'vscode-languageserver-protocol';
 import type { ClinicNoteParams } from './features/clinic-note.ts';
 import type { ConvertDictationParams } from './features/dictation.ts';
-import { foldingRanges } from './features/folding.ts';
 import { OpenNotes } from './features/open-notes.ts';
 import { ACTION_KINDS } from './features/protocol-numbers.ts';
 import { Publisher } from './features/publisher.ts';
 import { linked, rulesPageOf } from './features/rule-link.ts';
 import { LEGEND, semanticTokens } from './features/semantic-tokens.ts';
-import { stageAtCursor } from './features/stage-at-cursor.ts';
-import { documentSymbols } from './features/symbols.ts';
 import type { OpenNote } from './workspace/note.ts';
 import { settingsOf } from './workspace/settings.ts';
 import { SETTINGS_FILE } from './workspace/settings-file.ts';
@@ -65,8 +62,8 @@ const REQUESTS: readonly Row[] = [
   row<TextDocumentPositionParams>('textDocument/completion', [], async (note, { position }) =>
     (await asked()).completion(note, position),
   ),
-  row('textDocument/documentSymbol', [], documentSymbols),
-  row('textDocument/foldingRange', [], foldingRanges),
+  row('textDocument/documentSymbol', [], async (note) => (await asked()).documentSymbols(note)),
+  row('textDocument/foldingRange', [], async (note) => (await asked()).foldingRanges(note)),
   row('textDocument/formatting', [], async (note) => (await asked()).formatting(note)),
   row<DocumentRangeFormattingParams>('textDocument/rangeFormatting', [], async (note, { range }) =>
     (await asked()).formatting(note, range),
@@ -90,7 +87,9 @@ const REQUESTS: readonly Row[] = [
     const { clinicNoteOf } = await import('./features/clinic-note.ts');
     return clinicNoteOf(note, params);
   }),
-  row<{ line: number }>('forefoot/stageAtCursor', null, (note, { line }) => stageAtCursor(note, line)),
+  row<{ line: number }>('forefoot/stageAtCursor', null, async (note, { line }) =>
+    (await asked()).stageAtCursor(note, line),
+  ),
 ];
 
 const CAPABILITIES: InitializeResult['capabilities'] = {

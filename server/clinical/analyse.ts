@@ -1,14 +1,13 @@
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Ray, Side } from '../../grammar/values.ts';
 import type { Context, RayAnalysis, Report, VisitAnalysis } from './analysis.ts';
-import { changeOf, type RaySeen, seenOf } from './change.ts';
+import { type RaySeen, seenOf } from './change.ts';
 import { decidingFindings } from './deciding.ts';
-import { type EpisodeState, foldVisit, isoDayOf, rayKey } from './episode.ts';
+import { type EpisodeState, foldVisit, isoDayOf } from './episode.ts';
 import type { Allowance, HeaderFacts, VisitFacts } from './facts.ts';
 import { isStatedPainless, statedRays } from './gates.ts';
 import { identifierMessage, identifiersOf, placeOf } from './identifiers.ts';
 import { settled, shown, weighed } from './local-severity.ts';
-import { once } from './once.ts';
 import { readHeaderFacts, readVisitFacts } from './read-facts.ts';
 import { READING_MESSAGES, readingReport, readingReports, unreadRedFlags } from './reading-reports.ts';
 import type { Rule, RuleView } from './rules/define-rule.ts';
@@ -94,8 +93,7 @@ function analyseRays({ visit, before, context, whole, seen }: RaysInput): RayAna
     const stage = stageRay(view, deciding);
     const now = seenOf(stage.outcome, deciding, on);
     seen.push({ side, ray, ...now });
-    const change = once(() => changeOf(before.seen[rayKey(side, ray)], now));
-    return Object.defineProperty(stage, 'change', { get: change, enumerable: true, configurable: true });
+    return stage;
   });
   return rays;
 }

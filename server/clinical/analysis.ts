@@ -81,17 +81,18 @@ export interface RayAnalysis {
     readonly valuePlace?: Place;
   };
   readonly evidence: readonly Evidence[];
-  readonly missing: readonly ExamStep[];
   readonly assumptions: readonly string[];
-  /** What became of the ray since its last visit; missing where there is nothing to compare. */
-  readonly change?: Change;
   /** Every statement of the visit about this ray. */
   readonly statements: readonly StatementId[];
 }
 
-/** With the next step, which only those need who ask about the ray. */
+/** With what only those need who ask about the ray. */
 export interface AdvisedRay extends RayAnalysis {
   readonly next: NextStep;
+  /** The smallest set of exam steps that would narrow an open outcome. */
+  readonly missing: readonly ExamStep[];
+  /** What became of the ray since its last visit; missing where there is nothing to compare. */
+  readonly change?: Change;
 }
 
 export type Severity = 'danger' | 'contradiction' | 'missing' | 'style';

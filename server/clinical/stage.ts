@@ -9,7 +9,6 @@ import { isPoor } from './feeling.ts';
 import { gatedFindings } from './gated-findings.ts';
 import { GATES, type GateView } from './gates.ts';
 import { labels } from './labels.ts';
-import { missingSteps } from './missing-steps.ts';
 import { once } from './once.ts';
 import type { Possible } from './staging-rows.ts';
 import { severalRaysUnasked } from './systemic.ts';
@@ -18,7 +17,7 @@ export type RayStage = RayAnalysis;
 
 /**
  * Stages one lesser ray of one visit: gates first, then the decision list over every world that the findings allow. The
- * outcome is computed at once, its argument (evidence, missing steps, assumptions) when it is asked for.
+ * outcome is computed at once, its argument (evidence, assumptions) when it is asked for.
  */
 export function stageRay(view: GateView, deciding: DecidingFindings): RayStage {
   const { whole, side, ray } = view;
@@ -34,8 +33,6 @@ export function stageRay(view: GateView, deciding: DecidingFindings): RayStage {
   const argued = once(() =>
     outcome.is === 'not applicable' ? gatedFindings(view, deciding, outcome.by) : evidence(view, deciding, decided),
   );
-  const open = outcome.is === 'span' || outcome.is === 'cannot stage';
-  const asked = once(() => (open ? missingSteps(deciding.possible) : []));
   const taken = once(() => (gated ? [] : [...deciding.assumptions, ...assumed(view), ...unread(view)]));
   return {
     side,
@@ -48,9 +45,6 @@ export function stageRay(view: GateView, deciding: DecidingFindings): RayStage {
     ...statedStage(view),
     get evidence() {
       return argued();
-    },
-    get missing() {
-      return asked();
     },
     get assumptions() {
       return taken();

@@ -1,4 +1,4 @@
-import type { Evidence, RayAnalysis, StageOutcome } from '../clinical/analysis.ts';
+import type { AdvisedRay, Evidence, StageOutcome } from '../clinical/analysis.ts';
 import { changeWords } from '../clinical/change.ts';
 import type { AnyFact } from '../clinical/facts.ts';
 import { PHRASES } from './phrases/index.ts';
@@ -9,7 +9,7 @@ import { list, type Origin, type Part, type Run, type Sentence, sentence } from 
 import { bare, markWords } from './source-marks.ts';
 
 /** Names the rays with their side: computed content never leaves it to the heading. */
-export const raysWords = (rays: readonly RayAnalysis[]): string =>
+export const raysWords = (rays: readonly AdvisedRay[]): string =>
   placeOf(
     rays.map(({ side, ray }) => ({ side, subject: { at: 'ray', ray } })),
     'ray',
@@ -17,8 +17,8 @@ export const raysWords = (rays: readonly RayAnalysis[]): string =>
   ).text;
 
 /** The computed stages. Rays of which the same is said share their sentences. */
-export function stageSentences(rays: readonly RayAnalysis[], facts: readonly AnyFact[]): Sentence[] {
-  const groups = new Map<string, RayAnalysis[]>();
+export function stageSentences(rays: readonly AdvisedRay[], facts: readonly AnyFact[]): Sentence[] {
+  const groups = new Map<string, AdvisedRay[]>();
   for (const ray of rays) {
     const { outcome, labels, source, mark, assumptions, missing } = ray;
     const evidence = ray.evidence.map((each) => [each.role, evidenceWords(each, facts)]);
@@ -36,7 +36,7 @@ const ROLES: readonly (readonly [Evidence['role'], string])[] = [
   ['describes', 'described: '],
 ];
 
-function raySentences(rays: readonly RayAnalysis[], facts: readonly AnyFact[]): Sentence[] {
+function raySentences(rays: readonly AdvisedRay[], facts: readonly AnyFact[]): Sentence[] {
   const [ray] = rays;
   if (!ray) return [];
   const name = raysWords(rays).replace(/^the /, '');
@@ -96,7 +96,7 @@ function evidenceWords({ finding, why, statement }: Evidence, facts: readonly An
 }
 
 /** The clinician's stage beside the computed one, where they differ; the clinician's stands. */
-function besides({ stated, outcome }: RayAnalysis): Part[] {
+function besides({ stated, outcome }: AdvisedRay): Part[] {
   if (!stated) return [];
   const computed =
     outcome.is === 'staged'
