@@ -44,7 +44,9 @@ const LOAD = {
   'non-weight-bearing': ['nwb', 'off the foot', 'no weight'],
   'heel only': ['heel weight bearing', 'heel walking', 'heel wb', 'heel wb only', 'heel weight bearing only'],
   'partial-weight-bearing': ['pwb'],
-  'full-weight-bearing': ['fwb', 'wbat', 'weight bearing as tolerated'],
+  // What the patient bears, up to all of it: an order of its own, neither partial nor full.
+  'weight-bearing-as-tolerated': ['wbat'],
+  'full-weight-bearing': ['fwb'],
 } as const;
 const loadLeads = leadsOf('load', LOAD);
 

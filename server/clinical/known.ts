@@ -89,11 +89,14 @@ function procedures(before: Known['procedures'], visit: VisitFacts): Known['proc
 export const proceduresOf = (known: Known, visit: VisitFacts, side: Side, ray: Ray): readonly string[] =>
   procedures(known.procedures, visit)[`${side} ray ${ray}`] ?? [];
 
+/** Orders under which the foot is walked on as usual. */
+const FREE_LOADS: readonly string[] = ['full-weight-bearing', 'weight-bearing-as-tolerated'];
+export const loadsFreely = (load: readonly string[] | undefined): boolean =>
+  load?.some((word) => FREE_LOADS.includes(word)) ?? false;
+
 /** An order counts from its visit; a measure that was tried may be over. */
 function offFoot(before: Known['offFoot'], visit: VisitFacts, on: string): Known['offFoot'] {
-  const orders = clearFacts(visit.facts, 'weight-bearing').filter(
-    ({ values }) => !values.load?.words.includes('full-weight-bearing'),
-  );
+  const orders = clearFacts(visit.facts, 'weight-bearing').filter(({ values }) => !loadsFreely(values.load?.words));
   const boots = clearFacts(visit.facts, 'boot').filter(({ section }) => section !== 'tried');
   const done = clearFacts(visit.facts, 'procedure').filter(({ section }) => section === 'operation');
   let now = before;

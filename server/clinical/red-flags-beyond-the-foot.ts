@@ -1,7 +1,7 @@
 import { clearFacts } from './answers.ts';
 import { dayFrom, dayOf, daysBetween } from './dates.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
-import { isTold } from './known.ts';
+import { isTold, loadsFreely } from './known.ts';
 import type { FlagView, Found } from './red-flags.ts';
 import { OFF_FOOT_DAYS } from './windows.ts';
 
@@ -40,9 +40,7 @@ export function clot({ visit, before }: Pick<FlagView, 'visit' | 'before'>): Fou
 /** After operation, or in a boot or off the foot, as this visit or one of the last three months says. */
 function isOffTheFoot(visit: VisitFacts, ordered: Readonly<Record<string, string>>): boolean {
   if (visit.kind === 'postop' || visit.kind === 'operation') return true;
-  const orders = clearFacts(visit.facts, 'weight-bearing').filter(
-    ({ values }) => !values.load?.words.includes('full-weight-bearing'),
-  );
+  const orders = clearFacts(visit.facts, 'weight-bearing').filter(({ values }) => !loadsFreely(values.load?.words));
   const here = [...clearFacts(visit.facts, 'boot'), ...clearFacts(visit.facts, 'procedure'), ...orders];
   return present(here as AnyFact[]).length > 0 || Object.values(ordered).some((on) => isRecent(on, visit));
 }

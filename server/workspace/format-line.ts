@@ -69,8 +69,9 @@ function keptOf({ findings, verbatim }: StatementNode): Span[] {
     return { start: Math.min(...nodes.map(({ start }) => start)), end: Math.max(...nodes.map(({ end }) => end)) };
   });
 }
+/** In a part that is kept, or of one word with it (`2nd2nd 3rd`): what it touches would be read as another word. */
 const inside = (role: Span, spans: readonly Span[]): boolean =>
-  spans.some(({ start, end }) => start <= role.start && role.end <= end);
+  spans.some(({ start, end }) => (start <= role.start && role.end <= end) || role.start === end || role.end === start);
 
 /** Do two lines say the same, wherever in the line they say it? */
 const sameMeaning = (a: LineSyntax, b: LineSyntax): boolean => sameStructure(meaning(a), meaning(b));

@@ -42,6 +42,11 @@ describe('formatting', () => {
     expect(edit!.range.end.character).toBeLessThanOrEqual(21);
   });
 
+  test('keeps a subject that is one word with unread text', () => {
+    const note = settled('visit 2026-03-09 first right\n2nd2nd  3rd');
+    expect(applied(note, formatting(note))).toBe('visit 2026-03-09 first right\n2nd2nd  3rd');
+  });
+
   test('formats the lines of a range only', () => {
     const note = settled('2nd drawer 2\n3rd drawer 2\n4th drawer 2');
     const edits = formatting(note, { start: { line: 1, character: 3 }, end: { line: 2, character: 0 } });

@@ -105,6 +105,7 @@ const weightBearing: OwnPhrase<'weight-bearing'> = {
       'non-weight-bearing': 'none',
       'heel only': 'the heel only',
       'partial-weight-bearing': 'partial',
+      'weight-bearing-as-tolerated': 'as tolerated',
       'full-weight-bearing': 'full',
     },
   },

@@ -91,7 +91,7 @@ checkRules({
     ['plan rest sutures', 'unclear: sutures', 'word-out-of-place'],
     ['plan TCC', 'plan/cast kind=total contact'],
     ['plan no cast', 'plan/avoid cast'],
-    ['plan WBAT w crutches', 'plan/weight-bearing load=full-weight-bearing; plan/walking-aid what=crutches'],
+    ['plan WBAT w crutches', 'plan/weight-bearing load=weight-bearing-as-tolerated; plan/walking-aid what=crutches'],
     ['plan heel WB in wedge shoe 6/52', 'plan/weight-bearing load=heel only; plan/postop-shoe for=6weeks'],
     ['plan buddy tape 2nd', 'plan/2 tape kind=buddy'],
     ['tried ibuprofen prn', 'tried/anti-inflammatory often=as needed'],
