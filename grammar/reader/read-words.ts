@@ -1,10 +1,9 @@
-import type { Entry } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
 import { ORDINAL_WORDS } from '../spoken/spoken-words.ts';
 import type { Role, SubjectNode } from '../syntax.ts';
 import type { Span } from '../values.ts';
 import { type Binder, beforeClaim } from './binder.ts';
-import { causeOf, hasValue, isBare } from './draft.ts';
+import { causeOf, type Draft, hasValue, isBare } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
 import { announcesPair, takePair } from './pairs.ts';
 import { subjectAt } from './subjects.ts';
@@ -88,7 +87,7 @@ const takeStatus: Taker = (binder, { form, next }, index) => {
             : undefined;
   if (!status) return false;
   const at = binder.span(index, next);
-  if (saysNothing(form, draft.entry)) draft.causes.push(causeOf('named result', at, binder.line));
+  if (saysNothing(form, draft)) draft.causes.push(causeOf('named result', at, binder.line));
   binder.giveStatus(status, at);
   if (status !== 'present') draft.open = draft.entry?.bare === 'incomplete' && status === 'equivocal';
   binder.role('modifier', at, draft.id === 'panel' ? {} : { finding: draft.id });
@@ -113,11 +112,16 @@ const takeMuch: Taker = (binder, { form, next }, index) => {
   return true;
 };
 
-/** `positive` or `negative` of a test whose result has a name: only a grade can be negative. */
-function saysNothing({ classes, parts }: Match['form'], entry: Entry | undefined): boolean {
+/** `positive`, `yes` or `negative` of a test whose result has a name (`calf yes`): only a grade can be negative. */
+function saysNothing({ classes, parts }: Match['form'], draft: Draft): boolean {
+  const { entry } = draft;
   if (entry?.bare !== 'incomplete') return false;
   const graded = Object.values(entry.slots).some(({ kind }) => kind === 'grade');
-  return classes.has('positive') || (entry.kind === 'measure' && !graded && NEGATIVE.includes(parts.join(' ')));
+  return (
+    classes.has('positive') ||
+    (classes.has('present') && !hasValue(draft)) ||
+    (entry.kind === 'measure' && !graded && NEGATIVE.includes(parts.join(' ')))
+  );
 }
 const NEGATIVE = ['neg', 'negative', '-ve'];
 
