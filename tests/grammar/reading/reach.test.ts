@@ -216,7 +216,7 @@ checkRules({
     ['2nd drawer neg', '2 no drawer'],
     ['compression negative', 'no compression'],
     ['2nd paper positive', 'unclear: paper'],
-    ['calf yes', 'unclear: calf'],
+    ['calf yes', 'unclear: calf', 'unread-red-flag'],
     ['2nd pip positive', 'unclear: pip'],
     ['sense positive', 'unclear: sensation'],
     ['2nd drawer positive', '2 drawer result=positive'],
