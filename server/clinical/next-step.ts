@@ -1,6 +1,6 @@
 import type { Ray, Side } from '../../grammar/values.ts';
 import { ordinalOf } from '../../grammar/values.ts';
-import type { NextStep, NoStage, StageOutcome } from './analysis.ts';
+import type { NextStep, NoStage, RayAnalysis, StageOutcome } from './analysis.ts';
 import { type Answer, ask, clearFacts, isStated } from './answers.ts';
 import { CAUTIONS } from './cautions.ts';
 import { pulsesFelt, webSigns } from './circulation.ts';
@@ -15,7 +15,6 @@ import { patientToSettle } from './operation-risks.ts';
 import type { PathInputs } from './path-inputs.ts';
 import { pathRow } from './path-rows.ts';
 import { hasUnreadRedFlag } from './reading-reports.ts';
-import type { RayStage } from './stage.ts';
 import { jointDiseaseWhy } from './systemic.ts';
 import { againstTape } from './tape-risk.ts';
 import { STEROID_CLEAR_DAYS } from './windows.ts';
@@ -23,7 +22,7 @@ import { STEROID_CLEAR_DAYS } from './windows.ts';
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The next step for one ray, as advice: the first row of the path that its inputs meet. */
-export function nextStep(view: GateView, stage: RayStage, drawer: readonly DrawerStep[]): NextStep {
+export function nextStep(view: GateView, stage: RayAnalysis, drawer: readonly DrawerStep[]): NextStep {
   const [flagged] = stage.redFlags;
   const inputs = pathInputs(view, stage, drawer);
   const row = pathRow(inputs);
@@ -64,7 +63,7 @@ const planFor = (plan: string, ray: Ray, tapeless: boolean): string =>
     .replaceAll('{ray}', ordinalOf(ray));
 
 /** What the path looks at, from the facts of the visit and the episode before it. */
-export function pathInputs(view: GateView, stage: RayStage, drawer: readonly DrawerStep[]): PathInputs {
+export function pathInputs(view: GateView, stage: RayAnalysis, drawer: readonly DrawerStep[]): PathInputs {
   const { visit, side, ray, whole } = view;
   const course = whole.feet[side].course();
   const unstable = drawer.every((step) => step !== 'not done' && step >= 1);
@@ -171,7 +170,7 @@ const BY_GATE: Readonly<Partial<Record<NoStage, PathInputs['stage']>>> = {
 };
 
 /** A span takes its lower stage, unless overlap or dislocation is in it. */
-function stageInput({ outcome, evidence }: RayStage): PathInputs['stage'] {
+function stageInput({ outcome, evidence }: RayAnalysis): PathInputs['stage'] {
   if (outcome.is === 'staged') return outcome.stage;
   if (outcome.is === 'span') {
     const severe = evidence.some(

@@ -13,13 +13,11 @@ import { once } from './once.ts';
 import type { Possible } from './staging-rows.ts';
 import { severalRaysUnasked } from './systemic.ts';
 
-export type RayStage = RayAnalysis;
-
 /**
  * Stages one lesser ray of one visit: gates first, then the decision list over every world that the findings allow. The
  * outcome is computed at once, its argument (evidence, assumptions) when it is asked for.
  */
-export function stageRay(view: GateView, deciding: DecidingFindings): RayStage {
+export function stageRay(view: GateView, deciding: DecidingFindings): RayAnalysis {
   const { whole, side, ray } = view;
   const redFlags = whole.flags.of(side, ray);
   const flag = redFlags.find(({ closes }) => closes);
