@@ -74,3 +74,12 @@ export const dislocatedFilms = (facts: readonly AnyFact[], about: About): FactOf
 /** Statements that the toe is straight. `no medial` denies one direction and says nothing of the other. */
 export const straightToe = (facts: readonly AnyFact[], about: About): FactOf<'deviation'>[] =>
   clearFacts(facts, 'deviation', about).filter(({ status, values }) => status === 'absent' && !values.direction);
+
+/** Those of some facts that say present. */
+export const present = <T extends AnyFact>(facts: readonly T[]): T[] =>
+  facts.filter(({ status }) => status === 'present');
+
+/** The statements behind some facts, each once. */
+export const statementIds = (facts: readonly AnyFact[]): string[] => [
+  ...new Set(facts.map(({ statement }) => statement)),
+];

@@ -1,12 +1,9 @@
-import { clearFacts } from './answers.ts';
+import { clearFacts, present, statementIds } from './answers.ts';
 import { dayFrom, dayOf, daysBetween } from './dates.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
 import { isTold, loadsFreely } from './known.ts';
 import type { FlagView, Found } from './red-flags.ts';
 import { OFF_FOOT_DAYS } from './windows.ts';
-
-const ids = (facts: readonly AnyFact[]): string[] => [...new Set(facts.map(({ statement }) => statement))];
-const present = <T extends AnyFact>(facts: readonly T[]): T[] => facts.filter(({ status }) => status === 'present');
 
 const CALF_SIGNS: readonly string[] = ['swollen', 'tender', 'hot', 'red'];
 
@@ -23,7 +20,7 @@ export function clot({ visit, before }: Pick<FlagView, 'visit' | 'before'>): Fou
   const named = present(clearFacts(visit.facts, 'complication')).filter(({ values }) =>
     values.what?.words.includes('clot'),
   );
-  const told = ids([...chest, ...named, ...calf.map(({ fact }) => fact)]);
+  const told = statementIds([...chest, ...named, ...calf.map(({ fact }) => fact)]);
   if (named.length > 0) return { statements: told, why: 'the clinician states a clot', closes: true };
   if (chest.length > 0) return { statements: told, why: 'a sign of a clot in the lung', closes: true };
   if (calf.length === 0) return undefined;
@@ -59,7 +56,7 @@ export function tumour({ visit, before, side, ray }: FlagView): Found {
   const near = (fact: AnyFact): boolean =>
     (fact.side === undefined || fact.side === side) && (fact.subject.at !== 'ray' || fact.subject.ray === ray);
   const masses = present(clearFacts(visit.facts, 'mass')).filter(near);
-  if (masses.length > 0) return { statements: ids(masses), why: 'a mass', closes: true };
+  if (masses.length > 0) return { statements: statementIds(masses), why: 'a mass', closes: true };
   const night = present(clearFacts(visit.facts, 'pain')).filter((fact) => near(fact) && isAtNight(fact));
   const other = [
     ...present(clearFacts(visit.facts, 'cancer-history')),
@@ -67,5 +64,5 @@ export function tumour({ visit, before, side, ray }: FlagView): Found {
   ];
   if (night.length === 0 || (other.length === 0 && !isTold(before.known, visit, 'cancer-history'))) return undefined;
   const why = 'pain at night beside a history of cancer or a loss of weight';
-  return { statements: ids([...night, ...other]), why, closes: true };
+  return { statements: statementIds([...night, ...other]), why, closes: true };
 }

@@ -1,6 +1,6 @@
 import type { FindingId } from '../../grammar/lexicon/index.ts';
 import { RAYS, type Ray, type Side } from '../../grammar/values.ts';
-import { clearFacts, dislocatedFilms, isStated } from './answers.ts';
+import { clearFacts, dislocatedFilms, isStated, present, statementIds } from './answers.ts';
 import { isOldJoint } from './deciding.ts';
 import { type EpisodeState, rayKey } from './episode.ts';
 import { factsOf } from './fact-index.ts';
@@ -98,7 +98,6 @@ export function redFlags(
   return { all: [...all.values()], of: (side, ray) => byRay.get(rayKey(side, ray)) ?? [] };
 }
 
-const present = <T extends AnyFact>(facts: readonly T[]): T[] => facts.filter(({ status }) => status === 'present');
 /** Facts of the ray itself, of its foot or of the patient. */
 const nearby = ({ side, ray }: FlagView, fact: AnyFact): boolean =>
   (fact.side === undefined || fact.side === side) && (fact.subject.at !== 'ray' || fact.subject.ray === ray);
@@ -175,7 +174,11 @@ function openInjury(view: FlagView): Found {
   const out = acuteDislocation(view);
   if (harmed.length > 0) return found([...wounds, ...harmed], 'a wound with an injury under six weeks old');
   return (
-    out && { statements: [...ids(wounds), ...out.statements], why: 'a wound over a dislocated joint', closes: true }
+    out && {
+      statements: [...statementIds(wounds), ...out.statements],
+      why: 'a wound over a dislocated joint',
+      closes: true,
+    }
   );
 }
 
@@ -205,7 +208,7 @@ function acuteDislocation(view: FlagView): Found {
   if (all.length === 0 || isOldJoint(exam, view.visit, view.before.known, view)) return undefined;
   const said = exam.some(({ values }) => values.age || values.for || values.at || values.on);
   const why = said ? 'the dislocation is acute' : 'dislocated, and nobody says since when: acute until shown otherwise';
-  return { statements: ids(all), why, closes: said };
+  return { statements: statementIds(all), why, closes: said };
 }
 /** Grade 4 of the 0-4 scale and grade 3 of the 0-3 scale are a joint that lies dislocated (from memory). */
 const isTopGrade = (grade: { low: number; scale?: string } | undefined): boolean =>
@@ -226,5 +229,8 @@ function neuropathicHotFoot(view: FlagView): Found {
   return found([...hot, ...swollen], 'a hot, swollen foot with poor feeling');
 }
 
-const found = (facts: readonly AnyFact[], why: string): Found => ({ statements: ids(facts), why, closes: true });
-const ids = (facts: readonly AnyFact[]): string[] => [...new Set(facts.map(({ statement }) => statement))];
+const found = (facts: readonly AnyFact[], why: string): Found => ({
+  statements: statementIds(facts),
+  why,
+  closes: true,
+});
