@@ -11,6 +11,7 @@ import { type Lines, type TextEdit, textEdits } from '../workspace/text-edits.ts
 import { planAcceptances } from './accept-plan.ts';
 import { acceptances } from './accept-stage.ts';
 import { carryFindings } from './carry-findings.ts';
+import { wants } from './protocol-numbers.ts';
 import { signVisit } from './sign-visit.ts';
 import { sortVisit } from './sort-visit.ts';
 
@@ -21,8 +22,7 @@ export function codeActions(
   given: readonly Diagnostic[] = [],
   only?: readonly string[],
 ): CodeAction[] {
-  const wanted = (kind: string) =>
-    only === undefined || only.some((each) => kind === each || kind.startsWith(`${each}.`));
+  const wanted = (kind: string) => wants(only, kind);
   return [
     ...(wanted('quickfix')
       ? [...quickFixes(note, range, given), ...acceptances(note, range), ...planAcceptances(note, range)]

@@ -1,7 +1,8 @@
 import type { Entry, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
 import { entryOf, type FindingId } from '../../grammar/lexicon/index.ts';
+import { listed } from '../clinical/argument/phrases.ts';
 import { cite } from './cite.ts';
-import { listed, paragraphs } from './describe.ts';
+import { paragraphs } from './describe.ts';
 
 const KINDS: Readonly<Record<Entry['kind'], string>> = {
   sign: 'sign',
@@ -22,7 +23,10 @@ export function describeFinding(id: FindingId): string {
   const { word, kind, subjects, meaning, technique, slots, source, mark } = entry;
   const values = Object.entries(slots).map(([name, slot]) => `- ${name}: ${describeSlot(slot)}`);
   return paragraphs(
-    `**${word}** (${KINDS[kind]}, said of ${listed(subjects.map((subject) => OF[subject]))})`,
+    `**${word}** (${KINDS[kind]}, said of ${listed(
+      subjects.map((subject) => OF[subject]),
+      'or',
+    )})`,
     meaning,
     `*Technique.* ${technique}`,
     values.length > 0 ? `*Values*\n\n${values.join('\n')}` : '',

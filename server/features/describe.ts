@@ -18,6 +18,3 @@ export function stageText(outcome: StageOutcome): string {
 }
 
 export const paragraphs = (...parts: readonly string[]): string => parts.filter((part) => part !== '').join('\n\n');
-
-export const listed = (items: readonly string[]): string =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} or ${items.at(-1)}`;

@@ -9,7 +9,7 @@ import { isSignedLine } from '../workspace/format-note.ts';
 import type { Note, Visit } from '../workspace/note.ts';
 import { suggestionsFor } from '../workspace/suggest/suggestions.ts';
 import { spanOn } from '../workspace/text-edits.ts';
-import { CONVERT_LINES, CONVERT_VISIT } from './protocol-numbers.ts';
+import { CONVERT_LINES, CONVERT_VISIT, wants } from './protocol-numbers.ts';
 
 /** Lines of the file, both included. */
 export interface ConvertDictationParams {
@@ -28,8 +28,7 @@ export function dictationActions(
   given: readonly Diagnostic[] = [],
   only?: readonly string[],
 ): CodeAction[] {
-  const wanted = (kind: string) =>
-    only === undefined || only.some((each) => kind === each || kind.startsWith(`${each}.`));
+  const wanted = (kind: string) => wants(only, kind);
   return [
     ...(wanted('quickfix') ? misheard(note, range, given) : []),
     ...(wanted(CONVERT_LINES) ? conversions(note, range) : []),

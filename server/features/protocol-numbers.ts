@@ -27,3 +27,7 @@ export const ACTION_KINDS = [
   'source.signVisit',
   'source.carryFindings',
 ] as const;
+
+/** Does an editor that asks for these kinds only, or for any, want actions of a kind? */
+export const wants = (only: readonly string[] | undefined, kind: string): boolean =>
+  only === undefined || only.some((each) => kind === each || kind.startsWith(`${each}.`));
