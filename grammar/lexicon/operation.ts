@@ -109,7 +109,7 @@ export const OPERATION = [
     technique:
       'Grade 0 attenuated, 1 under half of the width torn, 2 over half, 3 extensive or lengthwise too, 4 extensive with a buttonhole.',
     meaning:
-      'A grade of the torn plate as seen, from operation or image. It is neither the clinical stage nor the drawer grade.',
+      'A grade of the torn plate as seen, from operation or image. It is neither the clinical stage nor the drawer grade. No source that could be read assigns exactly half of the width.',
     source: 'from memory',
     mark: 'from memory, to be verified',
   }),

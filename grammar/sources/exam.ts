@@ -178,4 +178,12 @@ export const EXAM_SOURCES = {
     n: '100 feet',
     known: 'read',
   },
+  YU02: {
+    citation: 'Yu GV, Judge MS, Hudson JR, Seidelmann FE. J Am Podiatr Med Assoc 2002;92:182-199.',
+    unidentified: true,
+    year: 2002,
+    design: 'description',
+    n: 'not given',
+    known: 'read',
+  },
 } as const satisfies Readonly<Record<string, Publication>>;

@@ -21,6 +21,7 @@ export function readArguments(command: Command, args: readonly string[], now: Da
     ...(typeof values.settings === 'string' ? { settings: values.settings } : {}),
     ...(values.complete === true ? { complete: true } : {}),
     ...(values.why === true ? { why: true } : {}),
+    ...(values.scales === true ? { scales: true } : {}),
     ...(values.check === true ? { dryRun: true } : {}),
     help,
   };

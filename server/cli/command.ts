@@ -19,13 +19,25 @@ export interface Invocation {
   readonly complete?: true;
   /** The argument for each stage, in sentences. */
   readonly why?: true;
+  /** The other scales beside each stage. */
+  readonly scales?: true;
   /** Only says which files formatting would change. */
   readonly dryRun?: true;
 }
 
 export type Run = (invocation: Invocation, terminal: Terminal) => Promise<ExitCode>;
 
-export type OptionName = 'format' | 'today' | 'visit' | 'filed' | 'stdio' | 'settings' | 'complete' | 'check' | 'why';
+export type OptionName =
+  | 'format'
+  | 'today'
+  | 'visit'
+  | 'filed'
+  | 'stdio'
+  | 'settings'
+  | 'complete'
+  | 'check'
+  | 'why'
+  | 'scales';
 
 export interface Command {
   readonly name: string;

@@ -10,6 +10,7 @@ import type { Change } from '../clinical/change.ts';
 import { dayFrom, isoOf } from '../clinical/dates.ts';
 import type { HeaderFacts } from '../clinical/facts.ts';
 import { flagsWithoutRay, type LedFlag } from '../clinical/red-flags-first.ts';
+import { type PlateRecord, plateRecords, type ScaleRecord, scaleRecords } from './scale-records.ts';
 
 interface EvidenceRecord {
   readonly finding: FindingId;
@@ -48,6 +49,10 @@ export interface StageRecord {
   readonly assumptions: readonly string[];
   readonly source: SourceKey;
   readonly mark: Mark;
+  /** The torn plate as an operation or an image of the visit grades it: a scale of its own. */
+  readonly plate: readonly PlateRecord[];
+  /** Only where they were asked for. */
+  readonly scales?: readonly ScaleRecord[];
   /** Only where it was asked for. */
   readonly argument?: readonly ArgumentRecord[];
   readonly next: {
@@ -62,15 +67,21 @@ export interface StageRecord {
   };
 }
 
+/** What is shown beside the stage: the other scales, and, with the header of the note, the argument. */
+export interface Shown {
+  readonly scales: boolean;
+  readonly why?: HeaderFacts;
+}
+
 export type Visit = NoteAnalysis['visits'][number];
 
 export const isoDate = (date: (PartialDate & { month: number; day: number }) | undefined): string | null =>
   date ? isoOf(dayFrom(date)) : null;
 
-/** The red flags that no examined ray leads with, then a record for each side and lesser ray, right before left. With the header of the note, each ray has its argument. */
-export function stageRecords(file: string, visit: Visit, why?: HeaderFacts): StageRecord[] {
+/** The red flags that no examined ray leads with, then a record for each side and lesser ray, right before left. */
+export function stageRecords(file: string, visit: Visit, { scales, why }: Shown): StageRecord[] {
   const flags = flagsWithoutRay(visit.analysis).map((led) => flagRecord(file, visit, led));
-  const rays = rayRecords(file, visit);
+  const rays = rayRecords(file, visit, scales);
   return [...flags, ...(why ? argued(visit, why, rays) : rays)];
 }
 
@@ -110,6 +121,7 @@ function flagRecord(file: string, visit: Visit, { flagged: { why, statements }, 
     assumptions: [],
     source,
     mark,
+    plate: [],
     next: {
       step: row.step,
       why: row.why,
@@ -123,7 +135,7 @@ function flagRecord(file: string, visit: Visit, { flagged: { why, statements }, 
   };
 }
 
-function rayRecords(file: string, visit: Visit): StageRecord[] {
+function rayRecords(file: string, visit: Visit, scales: boolean): StageRecord[] {
   const { analysis } = visit;
   return analysis.rays.map((ray) => ({
     file,
@@ -140,6 +152,8 @@ function rayRecords(file: string, visit: Visit): StageRecord[] {
     assumptions: ray.assumptions,
     source: ray.source,
     mark: ray.mark,
+    plate: plateRecords(visit, ray),
+    ...(scales ? { scales: scaleRecords(visit, ray) } : {}),
     next: nextField(ray),
   }));
 }

@@ -1,15 +1,15 @@
 import type { ArgumentPart } from '../clinical/argument/stage-argument.ts';
 import { changeWords } from '../clinical/change.ts';
-import type { HeaderFacts } from '../clinical/facts.ts';
 import { labelled, markText, wrapped } from './layout.ts';
-import { isoDate, type StageRecord, stageRecords, type Visit } from './stage-records.ts';
+import { scaleRows } from './scales-text.ts';
+import { isoDate, type Shown, type StageRecord, stageRecords, type Visit } from './stage-records.ts';
 
 const ORDINAL = ['', '1st', '2nd', '3rd', '4th', '5th'] as const;
 const RAY = { first: ' '.repeat(4), rest: ' '.repeat(6) };
 
 /** What `forefoot stage` shows people of one note: the newest visit first, in it the urgent rays. */
-export function noteText(file: string, visits: readonly Visit[], width: number, why?: HeaderFacts): string {
-  const blocks = newestFirst(visits).flatMap((visit) => visitText(visit, stageRecords(file, visit, why), width));
+export function noteText(file: string, visits: readonly Visit[], width: number, shown: Shown): string {
+  const blocks = newestFirst(visits).flatMap((visit) => visitText(visit, stageRecords(file, visit, shown), width));
   return `${file}\n${blocks.length > 0 ? blocks.join('\n') : '  no lesser ray is examined in this note\n'}\n`;
 }
 
@@ -62,10 +62,12 @@ function raysText(records: readonly StageRecord[], width: number): string[] {
 }
 
 function rowsText(record: StageRecord, width: number): string[] {
-  if (record.argument) return argumentRows(record.argument, width);
-  const { next, missing, assumptions } = record;
+  const { next, missing, assumptions, plate } = record;
   const row = (label: string, text: string): string[] =>
     text === '' ? [] : [labelled(label, text, { left: 6, width })];
+  const scales = scaleRows(record.scales ?? [], record.assumptions, width);
+  if (record.argument)
+    return [...argumentRows(record.argument, width), ...row('plate seen', plateText(plate)), ...scales];
   return [
     ...row(next.urgent ? 'URGENT' : 'next', `${next.step} [${markText(next)}]`),
     ...row('why', next.why),
@@ -78,8 +80,18 @@ function rowsText(record: StageRecord, width: number): string[] {
     ...row('described', evidenceText(record, 'describes')),
     ...row('missing', missing.join('; ')),
     ...row('assumed', assumptions.join('; ')),
+    ...row('plate seen', plateText(plate)),
+    ...scales,
   ];
 }
+
+const plateText = (plate: StageRecord['plate']): string =>
+  plate
+    .map(({ says, line, source, mark }) => {
+      const known = source && mark ? ` [${markText({ source, mark })}]` : '';
+      return `${says} (line ${line})${known}`;
+    })
+    .join('; ');
 
 /** Which parts of an argument are read together. */
 const PARAGRAPH: Readonly<Record<ArgumentPart['about'], number>> = {

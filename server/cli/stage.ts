@@ -12,7 +12,7 @@ const CLOSING =
 
 /** `forefoot stage`: stage and next step of each lesser ray. JSON keeps the order of the note; text puts the newest visit first. */
 export const stage: Run = async (invocation, terminal) => {
-  const { paths, format, today, why } = invocation;
+  const { paths, format, today, why, scales = false } = invocation;
   const settings = new NoteSettings(invocation, terminal);
   const list = new JsonList(terminal);
   const width = terminal.width ?? 100;
@@ -20,8 +20,9 @@ export const stage: Run = async (invocation, terminal) => {
   const failed = await eachNote(paths, terminal, async ({ file, text }) => {
     const { header, visits } = analyseNote(text, today, settings.of(file));
     rays += visits.reduce((sum, { analysis }) => sum + analysis.rays.length, 0);
-    if (format === 'json') await list.add(visits.flatMap((visit) => stageRecords(file, visit, why && header)));
-    else await terminal.write(noteText(file, visits, width, why && header));
+    const shown = { scales, ...(why ? { why: header } : {}) };
+    if (format === 'json') await list.add(visits.flatMap((visit) => stageRecords(file, visit, shown)));
+    else await terminal.write(noteText(file, visits, width, shown));
   });
   if (format === 'json') await list.end();
   else if (rays > 0) await terminal.write(`${wrapped(CLOSING, width)}\n`);

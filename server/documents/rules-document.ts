@@ -19,6 +19,8 @@ import {
   STAGING_TEXTS,
   WINDOW_TEXTS,
 } from '../clinical/row-texts.ts';
+import { ANATOMICAL_GRADES, HALF_OF_THE_PLATE } from '../clinical/scales/anatomical.ts';
+import { OTHER_SCALES } from '../clinical/scales/other-scales.ts';
 import { STAGING_ROWS } from '../clinical/staging-rows.ts';
 import { WINDOWS } from '../clinical/windows.ts';
 import { RULE_PAGES, SEVERITY_WORDS } from './rule-pages.ts';
@@ -55,6 +57,7 @@ const tables = (): string =>
     '# Tables of the engine',
     ...beforeStaging(),
     ...staging(),
+    ...scales(),
     '## Next steps',
     'Per ray; the first row that applies. Rows for a course without operation are those of stages 0 to 2; a span takes its lower stage, unless overlap or dislocation is in it.',
     table(['Row', 'Step', 'Because', 'What would change it', 'Review', 'Source'], PATH_ROWS.map(pathRow)),
@@ -107,6 +110,28 @@ const staging = (): string[] => [
       const words = [0, 1, 2, 3, 4].map((grade) => grades[grade] ?? 'no such grade');
       return [code(scale), ...words, `${cite(row)}. ${note}`.trim()];
     }),
+  ),
+];
+
+const scales = (): string[] => [
+  '## Anatomical grade',
+  `Stated from operation or image, never computed, never a stage: ${HALF_OF_THE_PLATE}.`,
+  table(
+    ['Grade', 'The plate', 'Source'],
+    entries(ANATOMICAL_GRADES).map(([grade, { says, ...row }]) => [`${grade}`, says, cite(row)]),
+  ),
+  '## Other scales',
+  'Computed on request (`forefoot stage --scales`, or on the word `stage` in an editor), from the same findings and apart from the stage. A description is told where each of its parts is found and no other can be; else the findings that lack are named. What keeps the stage away keeps these away.',
+  table(
+    ['Scale', 'Stage or grade', 'Its parts', 'Source'],
+    OTHER_SCALES.flatMap(({ id, rows, limits, ...row }) =>
+      rows.map(({ name, criteria }, at) => [
+        id,
+        name,
+        criteria.map(({ says }) => says).join(', '),
+        at === 0 ? `${cite(row)}. ${limits}` : cite(row),
+      ]),
+    ),
   ),
 ];
 

@@ -10,6 +10,7 @@ import { paragraphs } from './describe.ts';
 import { describeRay, describeWeb } from './describe-computed.ts';
 import { describeFinding } from './describe-finding.ts';
 import { describeRule } from './describe-rule.ts';
+import { describeAnatomicalGrades, describeScales } from './describe-scales.ts';
 import { HEADER_WORDS } from './header-words.ts';
 import { isOf, subjectAt, type WordAt, wordAt } from './word-at.ts';
 
@@ -45,11 +46,14 @@ function finding(note: Note, position: Position, { role, line }: WordAt): string
   const { finding } = role;
   if (!finding) return '';
   const meaning = describeFinding(finding);
+  if (finding === 'anatomical-grade' || finding === 'plate-found')
+    return paragraphs(meaning, describeAnatomicalGrades());
   if (finding !== 'stage') return paragraphs(meaning, role.slot === 'grade' ? scale(note, role.finding) : '');
   const node = line.statements
     .flatMap(({ findings }) => findings)
     .find(({ id, start, end }) => id === 'stage' && start <= role.start && role.start < end);
-  return paragraphs(node?.subject ? computed(note, position, node.subject) : '', meaning);
+  const stages = node?.subject ? computed(note, position, node.subject) : '';
+  return paragraphs(stages, node?.subject ? scales(note, position, node.subject) : '', meaning);
 }
 
 /** Three scales exist whose numbers differ, so a grade is never shown without its own. */
@@ -75,6 +79,14 @@ function computed(note: Note, { line }: Position, subject: NonNullable<ReturnTyp
   return rays.map(each).join(RULE);
 }
 const RULE = '\n\n---\n\n';
+
+/** The other scales of the rays of a subject; only the word `stage` asks for them. */
+function scales(note: Note, { line }: Position, subject: SubjectNode): string {
+  const visit = note.visitAt(line);
+  if (!visit || subject.at === 'webs') return '';
+  const rays = visit.analysis.rays.filter((ray) => isOf(ray, subject));
+  return paragraphs(...rays.map((ray) => describeScales(visit.analysis, ray)));
+}
 
 function webs(analysis: VisitAnalysis, { webs: named, side }: Extract<SubjectNode, { at: 'webs' }>): string {
   const sides = (['right', 'left'] as const).filter((each) => side === undefined || side === 'both' || side === each);

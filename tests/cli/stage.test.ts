@@ -157,3 +157,25 @@ describe('--why', () => {
     expect(Math.max(...out.split('\n').map(({ length }) => length))).toBeLessThanOrEqual(60);
   });
 });
+
+describe('--scales', () => {
+  const text = note('2nd  tender plantar, drawer 1, medial mild, no overlap', 'mri 2nd anatomical-grade 2');
+  test('adds the other scales, each with its source and mark, and never unasked', () => {
+    const { out } = forefoot(['stage', '-', '--scales', '--format', 'json'], { input: text });
+    const [record] = JSON.parse(out) as StageRecord[];
+    expect(record?.stage).toBe(1);
+    expect(record?.scales?.map(({ scale, outcome, source, mark }) => [scale, outcome.is, source, mark])).toEqual([
+      ['predislocation stage', 'cannot be told', 'YU02', 'secondary'],
+      ['crossover grade by displacement', 'told', 'HADD99', 'from memory, to be verified'],
+      ['crossover grade by drawer and overlap', 'told', 'common practice', 'common practice'],
+    ]);
+    expect(staged(text)[0]?.scales).toBeUndefined();
+  });
+  test('and the plate as seen stand in rows of their own', () => {
+    const { out } = forefoot(['stage', '-', '--scales', ...today], { input: text });
+    expect(out).toMatch(/computed stage 1 \[/);
+    expect(out).toMatch(/plate seen +anatomical grade 2, /);
+    expect(out).toMatch(/scales +predislocation stage: cannot be told/);
+    expect(out).toMatch(/crossover grade by displacement: 1 \(/);
+  });
+});

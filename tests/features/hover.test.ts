@@ -51,6 +51,29 @@ describe('hover', () => {
     checkHover(inVisit('2nd drawer 2, paper weak\nstage 2nd |3'), '3', /Stated: stage 3/, /\*\*stage\*\* \(test/);
   });
 
+  test('tells the other scales on the word stage only, apart from the stage', () => {
+    const line = '2nd drawer 1, medial mild, no overlap\nstage 2nd 1';
+    checkHover(
+      inVisit(line.replace('stage', 'sta|ge')),
+      'stage',
+      /\*Other scales\*, 2nd right, computed apart from the stage/,
+      /- crossover grade by displacement: 1 \(.*\(HADD99, from memory, to be verified\)/,
+      /- predislocation stage: cannot be told .*\(YU02, secondary\)/,
+    );
+    const { note, position } = noteWithCursor(inVisit(line.replace('2nd', '2n|d')));
+    expect(JSON.stringify(hover(note, position))).not.toContain('Other scales');
+  });
+
+  test('defines each anatomical grade, and says that half is assigned to none', () => {
+    checkHover(
+      inVisit('mri 2nd anatomical-gra|de 2'),
+      'anatomical-grade',
+      /exactly 50 % of the width is assigned to no grade/,
+      /- 4: extensive tear with a buttonhole/,
+      /from memory, to be verified/,
+    );
+  });
+
   test('shows the conditions that lead at a ray, with the test that tells them apart', () => {
     checkHover(
       inVisit('2n|d tender plate, drawer 2\nweb 2 squeeze painful'),

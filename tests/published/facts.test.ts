@@ -5,6 +5,7 @@ import { isPublished, SOURCES, type SourceKey } from '../../grammar/sources.ts';
 import { CONDITIONS } from '../../server/clinical/differential/conditions.ts';
 import { PUBLISHED_FACTS, type PublishedFact, type PublishedFactId } from '../../server/clinical/published-facts.ts';
 import { RULES } from '../../server/clinical/rules/index.ts';
+import { OTHER_SCALES } from '../../server/clinical/scales/other-scales.ts';
 import { EXAM_CHECKS } from './facts/exam.ts';
 import { IMAGE_CHECKS } from './facts/images.ts';
 import { TREATMENT_CHECKS } from './facts/treatment.ts';
@@ -37,6 +38,7 @@ describe('the bibliography', () => {
       ...FACTS.flatMap(([, { sources }]) => sources),
       ...LEXICON.map(({ source }) => source),
       ...RULES.map(({ source }) => source),
+      ...OTHER_SCALES.map(({ source }) => source),
       ...CONDITIONS.flatMap(({ criteria, separate }) => [
         separate.source,
         ...criteria.flatMap(({ claims }) => claims.map(({ source }) => source)),

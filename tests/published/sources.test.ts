@@ -21,6 +21,8 @@ import {
   STAGING_TEXTS,
 } from '../../server/clinical/row-texts.ts';
 import { RULES } from '../../server/clinical/rules/index.ts';
+import { ANATOMICAL_GRADES } from '../../server/clinical/scales/anatomical.ts';
+import { OTHER_SCALES } from '../../server/clinical/scales/other-scales.ts';
 import { STAGING_ROWS } from '../../server/clinical/staging-rows.ts';
 import { WINDOWS } from '../../server/clinical/windows.ts';
 
@@ -41,6 +43,8 @@ const SOURCED: readonly (readonly [string, Sourced])[] = [
       claims.map((claim, at) => [`${claim.role} ${id}: ${finding} ${at + 1}`, claim] as const),
     ),
   ),
+  ...OTHER_SCALES.map((scale) => [`scale ${scale.id}`, scale] as const),
+  ...Object.entries(ANATOMICAL_GRADES).map(([grade, row]) => [`anatomical grade ${grade}`, row] as const),
   ...Object.entries(DRAWER_SCALE_TEXTS).map(([id, row]) => [`drawer scale ${id}`, row] as const),
 ];
 const TEXTS: readonly string[] = [
