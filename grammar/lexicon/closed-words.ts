@@ -300,6 +300,7 @@ export const RED_FLAG_WORDS: readonly string[] = [
   'pale',
   'white',
   'blue',
+  'bluish',
   'dusky',
   'black',
   'pus',

@@ -3,6 +3,7 @@ import { type LineReader, rememberingReader } from '../../grammar/remembering-re
 import type { SourceKey } from '../../grammar/sources.ts';
 import { foldNote } from '../clinical/analyse-note.ts';
 import type { Report } from '../clinical/analysis.ts';
+import { isRedFlagReport } from '../clinical/red-flag-reports.ts';
 import { RULES } from '../clinical/rules/index.ts';
 import type { Settings } from '../clinical/settings.ts';
 import type { Run } from './command.ts';
@@ -36,7 +37,7 @@ const SOURCED = new Map(RULES.map(({ code, source, mark }) => [code, { source, m
 
 type Counts = Record<'notes' | 'error' | 'warning' | 'hint', number>;
 
-/** `forefoot check`: every report of every note. */
+/** `forefoot check`: every report of every note, red flags first. */
 export const check: Run = async (invocation, terminal) => {
   const { paths, format, today } = invocation;
   const settings = new NoteSettings(invocation, terminal);
@@ -71,8 +72,11 @@ function checkedReports(file: string, text: string, how: How): Checked[] {
   };
   const { headerReports } = foldNote(text, how, ({ firstLine, analysis }) => add(firstLine, analysis.reports));
   add(0, headerReports);
-  return reports.sort((a, b) => a.line - b.line || a.column - b.column);
+  return reports.sort((a, b) => rank(a) - rank(b) || a.line - b.line || a.column - b.column);
 }
+
+/** Red flags come before everything else of a file. */
+const rank = (report: Checked): number => (isRedFlagReport(report) ? 0 : 1);
 
 function checkedReport(file: string, firstLine: number, { place, severity, code, message }: Report): Checked {
   const line = firstLine + place.line + 1;

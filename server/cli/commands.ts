@@ -13,6 +13,7 @@ export const COMMANDS: readonly Command[] = [
     summary: 'Report what is dangerous, contradictory, unread or missing in notes',
     help: [
       ...PATHS,
+      'The red flags of a note come first, then its other reports in the order of the lines.',
       'JSON is one array of {file, line, column, endLine, endColumn, severity, code, message, source, mark}; lines and',
       'columns count from 1, columns in UTF-16 units; the end column is the one after the last character. Source and mark',
       'are those of the rule; a report of the reader itself has none. "forefoot rule CODE" explains a code.',

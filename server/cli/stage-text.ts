@@ -1,5 +1,7 @@
 import type { ArgumentPart } from '../clinical/argument/stage-argument.ts';
+import { CAUTIONS } from '../clinical/cautions.ts';
 import { changeWords } from '../clinical/change.ts';
+import { hasUnreadRedFlag } from '../clinical/reading-reports.ts';
 import { labelled, markText, wrapped } from './layout.ts';
 import { scaleRows } from './scales-text.ts';
 import { isoDate, type Shown, type StageRecord, stageRecords, type Visit } from './stage-records.ts';
@@ -22,15 +24,19 @@ function newestFirst(visits: readonly Visit[]): Visit[] {
 
 /** The rays of a visit and each caution once; nothing for a visit that examines none. */
 function visitText({ analysis: { facts } }: Visit, records: readonly StageRecord[], width: number): string[] {
-  if (records.length === 0) return [];
+  const unread = hasUnreadRedFlag(facts)
+    ? [labelled('RED FLAG?', CAUTIONS['unread red flag'], { left: 4, width })]
+    : [];
+  if (records.length + unread.length === 0) return [];
   const flags = records.filter(({ status }) => status === 'redFlag');
   const rays = records.filter(({ status }) => status !== 'redFlag');
   const sorted = rays.sort((a, b) => Number(b.next.urgent) - Number(a.next.urgent));
   const heading = `  ${[isoDate(facts.date) ?? 'undated', facts.kind].filter(Boolean).join(' ')}`;
   const cautions = [...new Set([...flags, ...sorted].flatMap(({ next }) => next.cautions))];
-  const rows = cautions.map((caution, at) => labelled(at === 0 ? 'cautions' : '', caution, { left: 4, width }));
+  const others = cautions.filter((caution) => caution !== CAUTIONS['unread red flag']);
+  const rows = others.map((caution, at) => labelled(at === 0 ? 'cautions' : '', caution, { left: 4, width }));
   return [
-    `${[heading, ...flags.map((flag) => flagText(flag, width)), ...raysText(sorted, width), ...rows].join('\n')}\n`,
+    `${[heading, ...flags.map((flag) => flagText(flag, width)), ...unread, ...raysText(sorted, width), ...rows].join('\n')}\n`,
   ];
 }
 

@@ -1,6 +1,7 @@
 import type { AdvisedRay, AdvisedVisit, NextStep } from '../clinical/analysis.ts';
 import { CAUTIONS } from '../clinical/cautions.ts';
 import type { AnyFact, StatementId } from '../clinical/facts.ts';
+import { hasUnreadRedFlag } from '../clinical/reading-reports.ts';
 import { flagsWithoutRay } from '../clinical/red-flags-first.ts';
 import { raysWords, stageSentences } from './computed-stage.ts';
 import { originOf, type Part, type Run, type Sentence, sentence } from './sentence.ts';
@@ -21,7 +22,9 @@ export function computedSentences(visit: AdvisedVisit): Sentence[] {
   const say = (urgent: boolean) =>
     steps.filter(({ next }) => next.urgent === urgent).flatMap((step) => stepSentences(step, facts.facts));
   const flagCautions = led.flatMap(({ row }) => row.cautions.map((id) => CAUTIONS[id]));
-  const cautions = [...new Set([...flagCautions, ...rays.flatMap(({ next }) => next.cautions)].map(bare))];
+  const cautions = [
+    ...new Set([...flagCautions, ...rays.flatMap(({ next }) => next.cautions)].filter(notLed).map(bare)),
+  ];
   const sources = citations(
     rays.flatMap((ray) => [ray, ray.next]),
     cautions,
@@ -35,6 +38,9 @@ export function computedSentences(visit: AdvisedVisit): Sentence[] {
     sentence('caution', 'closing', CLOSING),
   ];
 }
+
+/** It stands at the head of the note. */
+const notLed = (caution: string): boolean => caution !== CAUTIONS['unread red flag'];
 
 /** The red flags and urgent steps, once each, for the head of the note. */
 export function urgentSentences(visit: AdvisedVisit): Sentence[] {
@@ -57,7 +63,8 @@ export function urgentSentences(visit: AdvisedVisit): Sentence[] {
       ` (${markWords(next)})`,
     ),
   );
-  return [...flags, ...steps];
+  const unread = hasUnreadRedFlag(facts) ? [sentence('caution', 'urgent', CAUTIONS['unread red flag'])] : [];
+  return [...flags, ...unread, ...steps];
 }
 
 interface Step {

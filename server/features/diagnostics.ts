@@ -1,5 +1,6 @@
 import type { Diagnostic, DiagnosticSeverity } from 'vscode-languageserver-types';
 import type { Report, Severity } from '../clinical/analysis.ts';
+import { isRedFlagReport } from '../clinical/red-flag-reports.ts';
 import type { Range } from '../workspace/blocks.ts';
 import { collectReports, type PlacedReport } from '../workspace/collected-reports.ts';
 import type { Note } from '../workspace/note.ts';
@@ -35,13 +36,13 @@ export interface Shown {
   readonly held: boolean;
 }
 
-/** The reports of a note as diagnostics, in the order of the file. */
+/** The reports of a note as diagnostics: red flags first, then in the order of the file. */
 export function diagnostics(note: Note, near: number, typing?: Typing): Shown {
   const { reports, left } = collectReports(note, near, LIMIT);
   const known = new Set(typing?.shown.flatMap((each) => (each.range.start.line === typing.line ? [key(each)] : [])));
   const shown: Diagnostic[] = [];
   let held = false;
-  for (const placed of reports) {
+  for (const placed of [...reports].sort(byRank)) {
     const diagnostic = converted(note.uri, placed);
     const waits = diagnostic.range.start.line === typing?.line && mayWait(placed.report) && !known.has(key(diagnostic));
     if (waits) held = true;
@@ -52,6 +53,8 @@ export function diagnostics(note: Note, near: number, typing?: Typing): Shown {
   return { diagnostics: shown, held };
 }
 
+const byRank = (a: PlacedReport, b: PlacedReport): number =>
+  Number(isRedFlagReport(b.report)) - Number(isRedFlagReport(a.report));
 const key = ({ code, message }: Diagnostic): string => `${code} ${message}`;
 const mayWait = ({ severity, code }: Report): boolean =>
   severity === 'missing' || severity === 'style' || (severity !== 'danger' && HALF_TYPED.has(code));

@@ -1,4 +1,5 @@
 import type { Report } from '../clinical/analysis.ts';
+import { isNeverLeftOut } from '../clinical/red-flag-reports.ts';
 import type { Note } from './note.ts';
 
 export interface PlacedReport {
@@ -13,7 +14,7 @@ export interface Collected {
 }
 
 /**
- * The reports of a note: every danger, then those nearest to a line, up to a limit. An editor shows a few hundred at most,
+ * The reports of a note: every danger and unread red flag, then those nearest to a line, up to a limit. An editor shows a few hundred at most,
  * and what is sent on each keystroke must not grow with the file.
  */
 export function collectReports(note: Note, near: number, limit: number): Collected {
@@ -24,7 +25,7 @@ export function collectReports(note: Note, near: number, limit: number): Collect
     return note.reports(index).map((report) => ({ report, firstLine }));
   };
   if (total <= limit) return { reports: indexesOf(counts).flatMap(placed), left: 0 };
-  const isDanger = ({ report }: PlacedReport) => report.severity === 'danger';
+  const isDanger = ({ report }: PlacedReport) => isNeverLeftOut(report);
   const reports = indexesOf(dangers).flatMap((index) => placed(index).filter(isDanger));
   for (const index of outward(note.indexAt(near), counts.length)) {
     if (reports.length >= limit) break;

@@ -2,6 +2,7 @@ import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Context, Report, VisitAnalysis } from '../clinical/analysis.ts';
 import { type EpisodeState, NO_EPISODE } from '../clinical/episode.ts';
 import type { HeaderFacts } from '../clinical/facts.ts';
+import { isNeverLeftOut } from '../clinical/red-flag-reports.ts';
 import type { Settings } from '../clinical/settings.ts';
 import { type Block, type BlockChange, type Blocks, replaced } from './blocks.ts';
 import { sameStructure } from './same-structure.ts';
@@ -163,7 +164,7 @@ export class Episode {
 
   private count(index: number, reports: readonly Report[]): void {
     this.reportCounts[index] = reports.length;
-    this.dangerCounts[index] = reports.filter(({ severity }) => severity === 'danger').length;
+    this.dangerCounts[index] = reports.filter(isNeverLeftOut).length;
   }
 
   private useContext(context: Context & { readonly settings: Settings }): void {

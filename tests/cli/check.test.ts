@@ -79,9 +79,22 @@ test('JSON of several notes is one array with every field', () => {
   }
 });
 
-test('reports stand in the order of the note', () => {
-  const lines = json('samples/faulty.forefoot', ...today).map(({ line }) => line);
-  expect(lines).toEqual([...lines].sort((a, b) => a - b));
+test('red flags come first, then the reports in the order of the note', () => {
+  const reports = json('samples/faulty.forefoot', ...today);
+  const flags = reports.filter(({ code }) => FLAGS.includes(code));
+  expect(new Set(flags.map(({ code }) => code))).toEqual(new Set(FLAGS));
+  expect(reports.slice(0, flags.length)).toEqual(flags);
+  for (const part of [flags, reports.slice(flags.length)]) {
+    const lines = part.map(({ line }) => line);
+    expect(lines).toEqual([...lines].sort((a, b) => a - b));
+  }
+});
+const FLAGS = ['red-flag', 'acute-dislocation-incomplete', 'unread-red-flag'];
+
+test('a red flag of the last line stands above a warning of the first, in text too', () => {
+  const { out } = forefoot(['check', '-'], { input: note('2nd  drawer 9', '3rd  hot', 'fever') });
+  expect(out.indexOf('[red-flag]')).toBeGreaterThan(0);
+  expect(out.indexOf('[red-flag]')).toBeLessThan(out.indexOf('[value-out-of-range]'));
 });
 
 test.each([

@@ -30,7 +30,12 @@ const EXPLAINED: Readonly<Record<string, string[]>> = {
   // The patient came with an injection that somebody gave in the web beside a joint that is now unstable.
   'second-ray': ['9 contradiction steroid-unstable', '33 missing boot-unasked'],
   // Visits that plan and leave a step of the exam unsaid, as visits do: one quiet hint each.
-  'acute-dislocation': ['21 missing incomplete-visit', '31 missing incomplete-visit', '31 missing boot-unasked'],
+  'acute-dislocation': [
+    '9 danger red-flag',
+    '21 missing incomplete-visit',
+    '31 missing incomplete-visit',
+    '31 missing boot-unasked',
+  ],
   bilateral: ['25 missing incomplete-visit'],
   'early-stage': ['18 missing incomplete-visit'],
   inflammatory: ['20 missing incomplete-visit'],

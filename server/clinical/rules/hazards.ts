@@ -1,5 +1,6 @@
+import type { Ray, Side } from '../../../grammar/values.ts';
 import type { RayAnalysis } from '../analysis.ts';
-import { clearFacts, dislocatedFilms, isStated } from '../answers.ts';
+import { clearFacts, dislocatedFilms, isStated, present } from '../answers.ts';
 import { circulationStated } from '../circulation.ts';
 import { isOldJoint } from '../deciding.ts';
 import { isoDayOf, plateImages, rayKey } from '../episode.ts';
@@ -178,24 +179,34 @@ export const acuteDislocationIncomplete = defineRule({
   instead: 'State since when (14:30, 2 hours, old) and the circulation: pulses, refill or colour.',
   examples: {
     invalid: '2nd dislocated, drawer not done\ndp 2, pt 2',
-    valid: '2nd dislocated acute 2 hours, toe-colour pink',
-    nearMiss: '2nd dislocated old',
+    valid: '2nd dislocated old, toe-colour pink',
+    nearMiss: '2nd dislocated for 9 months',
   },
-  *check({ visit, rays, before }) {
-    for (const { side, ray } of rays) {
-      const dislocated = clearFacts(visit.facts, 'dislocated', { side, ray }).filter(
-        ({ status }) => status === 'present',
-      );
-      if (isOldJoint(dislocated, visit, before.known, { side, ray })) continue;
-      const film = dislocatedFilms(visit.facts, { side, ray });
-      const [fact] = [...dislocated, ...film] as AnyFact[];
-      if (!fact) continue;
-      const timed = dislocated.some(({ values }) => values.for || values.at || values.on);
-      const circulation = circulationStated(visit, side, ray);
-      if (timed && circulation) continue;
-      const lacks = [timed ? undefined : 'since when', circulation ? undefined : 'the circulation of the toe'];
-      const message = `Acute until shown otherwise: state ${lacks.filter(Boolean).join(' and ')}.`;
-      yield { place: fact.origin.word, message };
+  *check(view) {
+    for (const { side, ray } of view.rays) {
+      const found = acuteDislocationLacks(view, { side, ray });
+      if (!found || found.lacks.length === 0) continue;
+      yield {
+        place: found.fact.origin.word,
+        message: `Acute until shown otherwise: state ${found.lacks.join(' and ')}.`,
+      };
     }
   },
 });
+
+/** What is not stated of a dislocation that isn't old; nothing where a ray has none. */
+export function acuteDislocationLacks(
+  { visit, before }: Pick<RuleView, 'visit' | 'before'>,
+  about: { readonly side: Side; readonly ray: Ray },
+): { readonly fact: AnyFact; readonly lacks: readonly string[] } | undefined {
+  const dislocated = present(clearFacts(visit.facts, 'dislocated', about));
+  if (isOldJoint(dislocated, visit, before.known, about)) return undefined;
+  const [fact] = [...dislocated, ...dislocatedFilms(visit.facts, about)] as AnyFact[];
+  if (!fact) return undefined;
+  const timed = dislocated.some(({ values }) => values.for || values.at || values.on);
+  const lacks = timed ? [] : ['since when'];
+  return {
+    fact,
+    lacks: circulationStated(visit, about.side, about.ray) ? lacks : [...lacks, 'the circulation of the toe'],
+  };
+}
