@@ -9,6 +9,7 @@ import { CAUTIONS } from '../clinical/cautions.ts';
 import type { Change } from '../clinical/change.ts';
 import { dayFrom, isoOf } from '../clinical/dates.ts';
 import type { HeaderFacts } from '../clinical/facts.ts';
+import type { Overdue } from '../clinical/overdue.ts';
 import { flagsWithoutRay, type LedFlag } from '../clinical/red-flags-first.ts';
 import { type PlateRecord, plateRecords, type ScaleRecord, scaleRecords } from './scale-records.ts';
 
@@ -51,6 +52,8 @@ export interface StageRecord {
   readonly mark: Mark;
   /** The torn plate as an operation or an image of the visit grades it: a scale of its own. */
   readonly plate: readonly PlateRecord[];
+  /** What the newest visit planned for a day before today; empty in older visits. */
+  readonly overdue: readonly Overdue[];
   /** Only where they were asked for. */
   readonly scales?: readonly ScaleRecord[];
   /** Only where it was asked for. */
@@ -70,6 +73,8 @@ export interface StageRecord {
 /** What is shown beside the stage: the other scales, and, with the header of the note, the argument. */
 export interface Shown {
   readonly scales: boolean;
+  /** What is overdue, of the newest visit; none of others. */
+  readonly overdue?: readonly Overdue[];
   readonly why?: HeaderFacts;
 }
 
@@ -79,10 +84,11 @@ export const isoDate = (date: (PartialDate & { month: number; day: number }) | u
   date ? isoOf(dayFrom(date)) : null;
 
 /** The red flags that no examined ray leads with, then a record for each side and lesser ray, right before left. */
-export function stageRecords(file: string, visit: Visit, { scales, why }: Shown): StageRecord[] {
+export function stageRecords(file: string, visit: Visit, { scales, why, overdue = [] }: Shown): StageRecord[] {
   const flags = flagsWithoutRay(visit.analysis).map((led) => flagRecord(file, visit, led));
   const rays = rayRecords(file, visit, scales);
-  return [...flags, ...(why ? argued(visit, why, rays) : rays)];
+  const all = [...flags, ...(why ? argued(visit, why, rays) : rays)];
+  return overdue.length > 0 ? all.map((record) => ({ ...record, overdue })) : all;
 }
 
 /** The rays of a visit with the argument for their stage. */
@@ -122,6 +128,7 @@ function flagRecord(file: string, visit: Visit, { flagged: { why, statements }, 
     source,
     mark,
     plate: [],
+    overdue: [],
     next: {
       step: row.step,
       why: row.why,
@@ -153,6 +160,7 @@ function rayRecords(file: string, visit: Visit, scales: boolean): StageRecord[] 
     source: ray.source,
     mark: ray.mark,
     plate: plateRecords(visit, ray),
+    overdue: [],
     ...(scales ? { scales: scaleRecords(visit, ray) } : {}),
     next: nextField(ray),
   }));

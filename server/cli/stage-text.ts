@@ -10,13 +10,20 @@ const ORDINAL = ['', '1st', '2nd', '3rd', '4th', '5th'] as const;
 const RAY = { first: ' '.repeat(4), rest: ' '.repeat(6) };
 
 /** What `forefoot stage` shows people of one note: the newest visit first, in it the urgent rays. */
-export function noteText(file: string, visits: readonly Visit[], width: number, shown: Shown): string {
-  const blocks = newestFirst(visits).flatMap((visit) => visitText(visit, stageRecords(file, visit, shown), width));
+export function noteText(
+  file: string,
+  visits: readonly Visit[],
+  width: number,
+  shownOf: (visit: Visit) => Shown,
+): string {
+  const blocks = newestFirst(visits).flatMap((visit) =>
+    visitText(visit, stageRecords(file, visit, shownOf(visit)), width),
+  );
   return `${file}\n${blocks.length > 0 ? blocks.join('\n') : '  no lesser ray is examined in this note\n'}\n`;
 }
 
 /** By date; a visit without a date comes after the dated ones. */
-function newestFirst(visits: readonly Visit[]): Visit[] {
+export function newestFirst(visits: readonly Visit[]): Visit[] {
   const key = ({ analysis: { facts } }: Visit): number =>
     facts.date ? facts.date.year * 10_000 + facts.date.month * 100 + facts.date.day : 0;
   return [...visits].reverse().sort((a, b) => key(b) - key(a));
@@ -33,10 +40,13 @@ function visitText({ analysis: { facts } }: Visit, records: readonly StageRecord
   const sorted = rays.sort((a, b) => Number(b.next.urgent) - Number(a.next.urgent));
   const heading = `  ${[isoDate(facts.date) ?? 'undated', facts.kind].filter(Boolean).join(' ')}`;
   const cautions = [...new Set([...flags, ...sorted].flatMap(({ next }) => next.cautions))];
+  const overdue = (records[0]?.overdue ?? []).map((each, at) =>
+    labelled(at === 0 ? 'overdue' : '', `${each.text} [${markText(each)}]`, { left: 4, width }),
+  );
   const others = cautions.filter((caution) => caution !== CAUTIONS['unread red flag']);
   const rows = others.map((caution, at) => labelled(at === 0 ? 'cautions' : '', caution, { left: 4, width }));
   return [
-    `${[heading, ...flags.map((flag) => flagText(flag, width)), ...unread, ...raysText(sorted, width), ...rows].join('\n')}\n`,
+    `${[heading, ...flags.map((flag) => flagText(flag, width)), ...unread, ...overdue, ...raysText(sorted, width), ...rows].join('\n')}\n`,
   ];
 }
 

@@ -3,6 +3,7 @@ import { PREFIX_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
 import type { SubjectNode } from '../../grammar/syntax.ts';
 import { advised } from '../clinical/advise.ts';
 import type { Evidence, Report, VisitAnalysis } from '../clinical/analysis.ts';
+import { overdue } from '../clinical/overdue.ts';
 import type { Position, Range } from '../workspace/blocks.ts';
 import type { Note, Visit } from '../workspace/note.ts';
 import { spanOn } from '../workspace/text-edits.ts';
@@ -76,7 +77,10 @@ function computed(note: Note, { line }: Position, subject: NonNullable<ReturnTyp
   if (subject.at === 'webs') return webs(visit.analysis, subject);
   const rays = advised(visit.analysis, note).rays.filter((ray) => isOf(ray, subject));
   const each = (ray: (typeof rays)[number]) => describeRay(visit.analysis, ray, (evidence) => textOf(visit, evidence));
-  return rays.map(each).join(RULE);
+  const newest = note.indexAt(line) === note.blockCount - 1;
+  const past = newest ? overdue(visit.analysis, note.today).map(({ text }) => `- ${text}`) : [];
+  const due = past.length > 0 && rays.length > 0 ? [`*Overdue*, by common practice\n\n${past.join('\n')}`] : [];
+  return [...rays.map(each), ...due].join(RULE);
 }
 const RULE = '\n\n---\n\n';
 
