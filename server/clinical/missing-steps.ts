@@ -3,21 +3,24 @@ import { decide } from './decide.ts';
 import { STEPS } from './deciding.ts';
 import type { Possible } from './staging-rows.ts';
 
-/** The smallest set of exam steps that narrows the outcome, by search: one step if one does, else two, else three. */
+/** The smallest set of exam steps that narrows the outcome whatever it shows, by search; where none does, one step that may. */
 export function missingSteps(possible: Possible): ExamStep[] {
   const decided = decide(possible);
   // Without a drawer nothing else is asked for: whatever it shows, it says what to ask next (common practice).
   if (decided.rows.includes('no drawer') && !decided.rows.includes('dislocated')) return [STEPS.drawer];
   if (possible.dislocated.length > 1 || (possible.drawer.includes(4) && possible.drawer.length > 1))
     return [POSSIBLE_DISLOCATION];
-  if (possible.dislocated[0] === 'undated') return [STEPS.dislocated];
+  const atRest = possible.dislocated[0] === 'undated' || (possible.drawer[0] === 4 && possible.dislocated[0] !== 'old');
+  if (atRest) return [STEPS.dislocated];
   const open = (Object.keys(STEPS) as (keyof typeof STEPS)[]).filter((key) => isOpen(possible, key));
   const width = widthOf(decided.outcome);
-  for (let size = 1; size <= Math.min(3, open.length); size++) {
-    const best = subsets(open, size).find((keys) => narrows(possible, keys, width));
+  if (width === 0) return [];
+  for (let size = 1; size <= open.length; size++) {
+    const best = subsets(open, size).find((keys) => widthsAfter(possible, keys).every((after) => after < width));
     if (best) return best.map((key) => STEPS[key]);
   }
-  return [];
+  const may = open.find((key) => widthsAfter(possible, [key]).some((after) => after < width));
+  return may ? [STEPS[may]] : [];
 }
 const POSSIBLE_DISLOCATION: ExamStep = {
   finding: 'film-joint',
@@ -34,13 +37,14 @@ export const SHOWN: Readonly<Partial<Record<keyof typeof STEPS, readonly unknown
   dislocated: ['old', 'no'],
 };
 
-function narrows(possible: Possible, keys: readonly (keyof typeof STEPS)[], width: number): boolean {
+/** How many ways are left after some steps, for each thing that they may show. */
+function widthsAfter(possible: Possible, keys: readonly (keyof typeof STEPS)[]): number[] {
   const shown = keys.map(
     (key) => (possible[key].length > 1 ? possible[key] : (SHOWN[key] ?? possible[key])) as readonly unknown[],
   );
-  return combinations(shown).every((values) => {
+  return combinations(shown).map((values) => {
     const known = Object.fromEntries(keys.map((key, i) => [key, [values[i]]]));
-    return widthOf(decide({ ...possible, ...known }).outcome) < width;
+    return widthOf(decide({ ...possible, ...known }).outcome);
   });
 }
 /** How many ways the path may go on: stages 1 and 2 go the same way, so nothing is asked to tell them apart (common practice). */

@@ -62,6 +62,61 @@ describe('every world of deciding findings', () => {
       }
     }
   });
+  /** Lowest and highest stage of a world; nothing where it has none. */
+  const bounds = (world: World): readonly [number, number] | undefined => {
+    const found = verdict(world);
+    return typeof found === 'string' || !found ? undefined : [found[0] as number, found.at(-1) as number];
+  };
+  // Crossover is at least stage 3, and a fixed dislocation is stage 4 alone (trends of the published table, from memory).
+  it('an overlap that grows from none to now and then to rest never lowers a stage where all else is equal', () => {
+    for (const world of worlds({ ...EVERY, overlap: ['no'] })) {
+      let before = bounds(world);
+      for (const overlap of ['sometimes', 'rest'] as const) {
+        const now = bounds({ ...world, overlap });
+        if (before) {
+          expect(now?.[0]).toBeGreaterThanOrEqual(before[0]);
+          expect(now?.[1]).toBeGreaterThanOrEqual(before[1]);
+        }
+        before = now ?? before;
+      }
+    }
+  });
+  it('a toe that overlaps at rest is at least stage 3 wherever it has a stage', () => {
+    for (const world of worlds({ ...EVERY, overlap: ['rest'] }))
+      expect(bounds(world)?.[0] ?? 3).toBeGreaterThanOrEqual(3);
+  });
+  it('an old dislocation never lowers a stage, and none is above it', () => {
+    for (const world of worlds({ ...EVERY, dislocated: ['no'] })) {
+      const before = bounds(world);
+      const now = bounds({ ...world, dislocated: 'old' });
+      expect(now).toEqual([4, 4]);
+      expect(before?.[1] ?? 0).toBeLessThanOrEqual(4);
+    }
+  });
+  it('a drawer that may be higher never gives a lower span', () => {
+    const base = worlds({ ...EVERY, drawer: [0], dislocated: ['no'], sameOtherSide: [false] });
+    for (const world of base)
+      for (const [low, high] of [
+        [[1], [1, 2]],
+        [[1, 2], [2]],
+        [
+          [1, 2],
+          [2, 3],
+        ],
+        [[2, 3], [3]],
+      ] as const) {
+        const [a, b] = [low, high].map((drawer) => decide({ ...single(world), drawer }).outcome);
+        const ends = (outcome: typeof a) =>
+          outcome?.is === 'span'
+            ? [outcome.low, outcome.high]
+            : outcome?.is === 'staged'
+              ? [outcome.stage, outcome.stage]
+              : [];
+        const [from, to] = [ends(a), ends(b)];
+        expect(to[0]).toBeGreaterThanOrEqual(from[0] ?? 9);
+        expect(to[1]).toBeGreaterThanOrEqual(from[1] ?? 9);
+      }
+  });
   it('only an old dislocation is stage 4', () => {
     for (const world of all) {
       const found = verdict(world);
