@@ -14,7 +14,7 @@ interface Seen {
 export function eventsOf({ visit, before }: Seen, side?: Side): { name: string; day: string }[] {
   const injury = injuryDays(visit);
   const events = (['patient', side ?? 'patient'] as const).flatMap((each) => [
-    { name: 'the injury', day: injury[each] ?? before.injury[each] },
+    { name: 'the injury', day: (injury[each] ?? before.injury[each])?.earliest },
     {
       name: 'an injection',
       day: [...(before.watch[`injection ${each}`]?.split(' ') ?? []), ...injectionDays(visit, each)].sort().at(-1),

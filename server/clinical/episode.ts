@@ -3,7 +3,7 @@ import { clearFacts } from './answers.ts';
 import type { RaySeen } from './change.ts';
 import { type Day, dayFrom, daysBefore, daysBetween, daysOf, isoOf, range } from './dates.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
-import { injuryDays } from './injury.ts';
+import { type InjuryTime, injuryDays } from './injury.ts';
 import { foldKnown, type Known, NOTHING_KNOWN } from './known.ts';
 import { foldWatch, type Watch } from './watch.ts';
 import { COURSE_COMPLETE_DAYS, COURSE_JUDGED_DAYS } from './windows.ts';
@@ -20,8 +20,8 @@ export interface EpisodeState {
   readonly stage: Readonly<Record<string, readonly [number, number]>>;
   /** Foot to the newest day of a steroid injection. */
   readonly steroid: Readonly<Record<string, string>>;
-  /** Foot to the earliest day of an injury or a sudden onset whose time was stated. */
-  readonly injury: Readonly<Record<string, string>>;
+  /** Foot to the days between which an injury or a sudden onset happened whose time was stated. */
+  readonly injury: Readonly<Record<string, InjuryTime>>;
   /** Ray to what its newest visit left of its deciding findings. */
   readonly seen: Readonly<Record<string, RaySeen>>;
   /** What was told once and still gates and warns. */

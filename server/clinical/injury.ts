@@ -80,20 +80,32 @@ export function isAcuteInjury({ visit, before, side }: InjuryView): boolean | 'u
   // An age that lies on either side of six weeks is not old.
   if (ages.length > 0) return ages.some(({ least }) => least < ACUTE_DAYS) ? 'unknown' : false;
   const earlier = symptomDays(visit) ? undefined : (before.injury[side] ?? before.injury.patient);
-  const day = earlier === undefined ? undefined : dayOf(earlier);
-  if (day && visit.date) return daysBetween(day, dayFrom(visit.date)) < ACUTE_DAYS;
+  const [first, last] = [dayOf(earlier?.earliest ?? ''), dayOf(earlier?.latest ?? '')];
+  if (first && last && visit.date) {
+    const on = dayFrom(visit.date);
+    if (daysBetween(first, on) < ACUTE_DAYS) return true;
+    return daysBetween(last, on) < ACUTE_DAYS ? 'unknown' : false;
+  }
   return stated.length > 0 ? 'unknown' : false;
 }
 
-/** Foot to the earliest day on which the newest injury that this visit states, with its time, may have happened. */
-export function injuryDays(visit: VisitFacts): Record<string, string> {
-  const days: Record<string, string> = {};
+/** The ISO days between which an injury happened; the same day where its time is exact. */
+export interface InjuryTime {
+  readonly earliest: string;
+  readonly latest: string;
+}
+
+/** Foot to the time of the newest injury that this visit states with its time. */
+export function injuryDays(visit: VisitFacts): Record<string, InjuryTime> {
+  const days: Record<string, InjuryTime> = {};
   const all = [...injuries(visit).map((fact) => ({ fact, age: injuryAge(fact, visit) })), ...reducedJoints(visit)];
   for (const { fact, age } of all) {
     if (!age || !visit.date || !Number.isFinite(age.most)) continue;
-    const day = isoOf(daysBefore(dayFrom(visit.date), Math.ceil(age.most)));
+    const on = dayFrom(visit.date);
+    const earliest = isoOf(daysBefore(on, Math.ceil(age.most)));
+    const latest = isoOf(daysBefore(on, Math.max(0, Math.floor(age.least))));
     const foot = fact.side ?? 'patient';
-    if ((days[foot] ?? '') < day) days[foot] = day;
+    if ((days[foot]?.earliest ?? '') < earliest) days[foot] = { earliest, latest };
   }
   return days;
 }

@@ -122,3 +122,23 @@ describe('a dislocation that an earlier visit knew', () => {
     ).toBe('not applicable');
   });
 });
+
+describe('an injury told earlier with a time that is not exact', () => {
+  const later = (told: string, on: string) =>
+    `forefoot 1\nscales drawer 0-4\n\nvisit 2026-02-09 first right\nhistory ${told}\n2nd tender plantar, drawer 2\n\nvisit ${on} review right\n2nd tender plantar, drawer 2\n`;
+  const MAY_BE = 'the injury may be under six weeks old, taken as over six weeks';
+  // Some time in January: 13 to 44 days old on 13 February, 20 to 51 on 20 February, and surely over 42 on 15 March.
+  it.each([
+    ['injury 2026-01', '2026-02-11', 'acute'],
+    ['injury 2026-01', '2026-02-20', 'may be'],
+    ['injury 2026-01', '2026-03-15', 'old'],
+    ['injury 2026-01-31', '2026-02-20', 'acute'],
+    ['injury 2026-01-01', '2026-02-20', 'old'],
+    ['injury 3-5 weeks ago', '2026-02-24', 'may be'],
+  ])('%s, seen again on %s: %s', (told, on, expected) => {
+    const ray = rayOf(later(told, on));
+    const why = 'why' in ray.outcome ? ray.outcome.why : '';
+    const found = /acute injury/.test(why) ? 'acute' : ray.assumptions.includes(MAY_BE) ? 'may be' : 'old';
+    expect(found).toBe(expected);
+  });
+});
