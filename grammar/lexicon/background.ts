@@ -383,4 +383,16 @@ export const BACKGROUND = [
     technique: 'Ask for attacks, and which joint.',
     meaning: 'A hot joint may be gout, and infection has to be excluded first.',
   }),
+  entry({
+    ...asked,
+    id: 'falls',
+    kind: 'event',
+    bare: 'present',
+    word: 'falls',
+    forms: ['recurrent falls', 'history of falls'],
+    slots: { on: date(['since']) },
+    order: 38.5,
+    technique: 'Ask for falls in the last year before a boot, a cast or crutches.',
+    meaning: 'A boot makes legs unequal: people fall in it.',
+  }),
 ] as const;

@@ -126,6 +126,24 @@ export const GAIT_AND_SKIN = [
   }),
   entry({
     ...practice,
+    id: 'fat-pad',
+    kind: 'measure',
+    bare: 'incomplete',
+    sections: ['exam'],
+    subjects: ['ray', 'foot'],
+    word: 'fat-pad',
+    forms: ['fat pad', 'plantar fat pad'],
+    slots: {
+      state: words({ thin: ['thinned', 'atrophic', 'atrophied', 'wasted'], displaced: [], full: ['normal', 'good'] }),
+      thickness: number('mm', 0, 40, true),
+    },
+    order: 44.5,
+    technique: 'Pinch and press the sole under the heads, both feet; a thickness in mm where it was measured.',
+    meaning:
+      'A thin pad hurts barefoot on hard ground; its thickness alone had no relation to pain in 100 feet (WALD01).',
+  }),
+  entry({
+    ...practice,
     id: 'corn',
     kind: 'sign',
     bare: 'present',

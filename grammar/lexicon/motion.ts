@@ -6,6 +6,7 @@ const range = {
   angle: number('°', 0, 120, true),
   extent: words({ full: [], limited: ['restricted'] }),
   pain: words({ painful: ['with pain'], painless: ['pain free', 'without pain'] }),
+  moved: words({ passive: ['passively'], active: ['actively'] }, { before: true }),
 } as const;
 
 /** Range of motion, strength, tightness and mobility. */

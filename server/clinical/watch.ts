@@ -87,8 +87,9 @@ function risks({ visit, on }: Seen, keep: Keep): void {
   if (saysFalls(visit)) keep('risk falls', on);
 }
 
-/** The clinician wrote of falls in words of their own; nothing more is read from them. */
-export const saysFalls = (visit: VisitFacts): boolean => mentions(visit, /\bfall|balance|unstead/i);
+/** Falls are stated, whichever way, or written of in words of the clinician's own. */
+export const saysFalls = (visit: VisitFacts): boolean =>
+  factsOf(visit.facts, 'falls').length > 0 || mentions(visit, /\bfall|balance|unstead/i);
 
 function feet({ visit }: Seen, keep: Keep): void {
   for (const side of ['right', 'left'] as const) {

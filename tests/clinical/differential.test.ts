@@ -364,3 +364,33 @@ describe('the differential', () => {
     expect(texts.filter((text) => /probab|likel|odds|risk of \d|%.*chance/i.test(text))).toEqual([]);
   });
 });
+
+// Common practice, but for the thickness of the pad (WALD01, read).
+describe('words of the clinic argue', () => {
+  const TENDER = '2nd tender plate';
+  test.each([
+    ['2nd burning', 'interdigital neuroma', 'for', 'nerve-symptom'],
+    ['web 2 pins and needles', 'interdigital neuroma', 'for', 'nerve-symptom'],
+    ['2nd bruising plantar', 'plantar plate tear', 'for', 'bruising'],
+    ['2nd bruising', 'fracture or stress fracture', 'for', 'bruising'],
+    ['2nd rom limited', 'Freiberg disease', 'for', 'mtp-motion'],
+    ['2nd rom full', 'Freiberg disease', 'against', 'mtp-motion'],
+    ['history psoriasis', 'synovitis or inflammatory arthritis', 'for', 'illness'],
+    ['history osteoporosis', 'fracture or stress fracture', 'for', 'illness'],
+    ['fat pad thin', 'fat pad atrophy', 'for', 'fat-pad'],
+    ['fat pad normal', 'fat pad atrophy', 'against', 'fat-pad'],
+    ['2nd fat pad 9 mm', 'fat pad atrophy', 'no proof', 'fat-pad'],
+  ] as const)('%s: %s, %s', (line, condition, role, finding) => {
+    expect(by(role, `${TENDER}\n${line}`, condition)).toContain(finding);
+  });
+  test.each([
+    ['2nd bruising dorsal', 'plantar plate tear', 'bruising'],
+    ['history asthma', 'fracture or stress fracture', 'illness'],
+    ['history no psoriasis', 'synovitis or inflammatory arthritis', 'illness'],
+    ['no fat pad', 'fat pad atrophy', 'fat-pad'],
+    ['3rd burning', 'interdigital neuroma', 'nerve-symptom'],
+  ] as const)('%s argues nothing of %s', (line, condition, finding) => {
+    const all = (['for', 'against'] as const).flatMap((role) => by(role, `${TENDER}\n${line}`, condition));
+    expect(all).not.toContain(finding);
+  });
+});

@@ -52,6 +52,15 @@ const SYNOVITIS: Condition = {
       ],
     },
     {
+      finding: 'illness',
+      claims: [
+        argues(
+          present('illness', ({ values }) => says(values.what, 'psoriasis', 'uveitis')),
+          'psoriasis or uveitis goes with inflammatory arthritis',
+        ),
+      ],
+    },
+    {
       finding: 'tenderness',
       claims: [argues(severalJoints, 'three or more MTP joints are tender or swollen: inflammatory first')],
     },
@@ -219,6 +228,19 @@ const FREIBERG: Condition = {
         argues(
           present('tenderness', ({ values }) => says(values.place, 'dorsal')),
           'dorsal tenderness fits the head and the joint margin',
+        ),
+      ],
+    },
+    {
+      finding: 'mtp-motion',
+      claims: [
+        argues(
+          present('mtp-motion', ({ values }) => says(values.extent, 'limited')),
+          'a stiff joint tells arthritis of the head from instability',
+        ),
+        speaksAgainst(
+          present('mtp-motion', ({ values }) => says(values.extent, 'full')),
+          'motion is full',
         ),
       ],
     },

@@ -40,6 +40,24 @@ const FAT_PAD: Condition = {
   at: ['ray', 'foot'],
   criteria: [
     {
+      finding: 'fat-pad',
+      ask: 'pinch the pad under the heads',
+      claims: [
+        argues(
+          present('fat-pad', ({ values }) => says(values.state, 'thin', 'displaced')),
+          'a pad that is thin or has moved away leaves the head bare',
+        ),
+        speaksAgainst(
+          present('fat-pad', ({ values }) => says(values.state, 'full')),
+          'the pad under the heads is full',
+        ),
+        provesNothing(
+          present('fat-pad', ({ values }) => values.thickness !== undefined),
+          { why: 'thickness alone had no relation to pain in 100 feet', source: 'WALD01', mark: 'read' },
+        ),
+      ],
+    },
+    {
       finding: 'pain',
       ask: 'ask about walking barefoot on a hard floor',
       claims: [
@@ -105,6 +123,15 @@ const TARSAL_TUNNEL: Condition = {
     {
       finding: 'numbness',
       claims: [argues(numbWebs, 'numbness in more than one space is not one interdigital nerve')],
+    },
+    {
+      finding: 'nerve-symptom',
+      claims: [
+        argues(
+          present('nerve-symptom', ({ subject }) => subject.at === 'foot'),
+          'tingling or shocks over the whole foot point above the forefoot',
+        ),
+      ],
     },
     {
       finding: 'sensation',

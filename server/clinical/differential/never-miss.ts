@@ -125,6 +125,19 @@ export const NEVER_MISS: readonly Condition[] = [
         ],
       },
       {
+        finding: 'bruising',
+        claims: [argues(present('bruising'), 'bruising fits an injury of bone')],
+      },
+      {
+        finding: 'illness',
+        claims: [
+          argues(
+            present('illness', ({ values }) => says(values.what, 'osteoporosis', 'osteopenia')),
+            'weak bone breaks under ordinary load',
+          ),
+        ],
+      },
+      {
         finding: 'trigger',
         ask: 'ask about a recent rise in load, or an injury',
         claims: [

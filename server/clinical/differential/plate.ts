@@ -164,6 +164,15 @@ export const PLATE: Condition = {
       claims: [argues(present('dislocated'), 'a dislocated joint has lost its plate or its hold')],
     },
     {
+      finding: 'bruising',
+      claims: [
+        argues(
+          present('bruising', ({ values }) => says(values.place, 'plantar')),
+          'plantar bruising after an injury fits a fresh tear',
+        ),
+      ],
+    },
+    {
       finding: 'mtp-plantarflexion',
       claims: [
         argues(

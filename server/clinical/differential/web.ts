@@ -143,6 +143,15 @@ const NEUROMA: Condition = {
       ],
     },
     {
+      finding: 'nerve-symptom',
+      claims: [
+        argues(
+          present('nerve-symptom', ({ subject }) => subject.at !== 'foot'),
+          'burning, shocks or tingling into the toes point to the nerve of the space',
+        ),
+      ],
+    },
+    {
       finding: 'percussion',
       claims: [
         argues(present('percussion', isPositive), {

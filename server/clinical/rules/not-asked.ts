@@ -83,13 +83,13 @@ export const bootUnasked = defineRule({
   name: 'Boot without a thought of falls and of a clot',
   severity: 'missing',
   scope: 'episode',
-  reads: ['boot', 'clot-history', 'family-history', 'anticoagulant'],
+  reads: ['boot', 'clot-history', 'family-history', 'anticoagulant', 'falls'],
   what: 'A boot is planned, and nothing is said of falls or of an earlier clot; or an earlier clot is stated and no protection.',
   why: 'A boot makes legs unequal and calves still: people fall in it, and clots form.',
   instead: 'Ask for falls and for an earlier clot, and write both; a clot decides the protection by local protocol.',
   examples: {
     invalid: '2nd tender plate, drawer 1\nplan boot 6 weeks',
-    valid: 'history no clot-history "no falls"\n2nd tender plate, drawer 1\nplan boot 6 weeks',
+    valid: 'history no clot-history or falls\n2nd tender plate, drawer 1\nplan boot 6 weeks',
     nearMiss: '2nd tender plate, drawer 1\nplan no boot; stiff-insert 6 weeks',
   },
   *check({ visit, before }) {
@@ -163,10 +163,10 @@ export const otherCausesUnasked = defineRule({
   name: 'Callus, fat pad and bursa forgotten',
   severity: 'missing',
   scope: 'visit',
-  reads: ['tenderness', 'callus', 'corn', 'skin', 'drawer'],
+  reads: ['tenderness', 'callus', 'corn', 'skin', 'fat-pad', 'drawer'],
   what: 'A first visit plans for a head that is tender over a joint without instability, and says nothing of skin or fat pad.',
   why: 'A painful callus, a thin fat pad or a bursa hurts under the head and needs no plate treatment.',
-  instead: 'Write callus or no callus; put the fat pad and a bursa in a quote.',
+  instead: 'Write callus or no callus, and the fat pad; put a bursa in a quote.',
   examples: {
     invalid: '2nd tender head, drawer 0, no swelling, straight, paper holds\nplan met-pad; review in 6 weeks',
     valid: '2nd tender head, drawer 0, no swelling, straight, paper holds, no callus\nplan met-pad; review in 6 weeks',
@@ -174,7 +174,7 @@ export const otherCausesUnasked = defineRule({
   },
   *check({ visit, rays }) {
     if (visit.kind !== 'first' || !visit.facts.some(({ section }) => section === 'plan')) return;
-    const skin = ['callus', 'corn', 'skin'] as const;
+    const skin = ['callus', 'corn', 'skin', 'fat-pad'] as const;
     if (skin.some((finding) => factsOf(visit.facts, finding).length > 0) || says(visit, /callus|fat pad|burs|corn/i))
       return;
     for (const { side, ray, outcome } of rays) {

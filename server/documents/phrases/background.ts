@@ -203,6 +203,16 @@ const gout: OwnPhrase<'gout'> = {
   absent: ({ on }) => did('was', commas('denied', on)),
 };
 
+const falls: OwnPhrase<'falls'> = {
+  shape: 'own',
+  name: 'falls',
+  plural: true,
+  by: 'asked about',
+  wording: {},
+  present: ({ on }) => was(commas('recorded', on)),
+  absent: ({ on }) => did('were', commas('denied', on)),
+};
+
 export const BACKGROUND_PHRASES = {
   course,
   activity,
@@ -219,4 +229,5 @@ export const BACKGROUND_PHRASES = {
   neuropathy,
   'inflammatory-arthritis': arthritis,
   gout,
+  falls,
 };

@@ -86,6 +86,17 @@ const callus: TherePhrase<'callus'> = {
   present: callusText,
   absent: callusText,
 };
+const fatPad: OwnPhrase<'fat-pad'> = {
+  shape: 'own',
+  name: 'the fat pad',
+  noun: 'toe',
+  preposition: 'of',
+  by: 'felt',
+  wording: { state: { thin: 'thin', displaced: 'displaced', full: 'full' } },
+  present: ({ state, thickness }) => was(commas(state, thickness && `${thickness} thick`) || 'given as written'),
+  absent: ({ state, thickness }) =>
+    was(commas(state ? `not ${state}` : 'recorded as absent', thickness && `${thickness} thick`)),
+};
 const corn: TherePhrase<'corn'> = {
   shape: 'there',
   name: 'a corn',
@@ -125,6 +136,7 @@ export const GAIT_AND_SKIN_PHRASES = {
   'heel-rise': heelRise,
   arch,
   callus,
+  'fat-pad': fatPad,
   corn,
   skin,
 };

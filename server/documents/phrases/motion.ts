@@ -4,6 +4,7 @@ type Range = 'mtp-dorsiflexion' | 'mtp-plantarflexion' | 'pip-motion';
 const RANGE = {
   extent: { full: 'full', limited: 'limited' },
   pain: { painful: 'painful', painless: 'painless' },
+  moved: { passive: 'passive', active: 'active' },
 } as const;
 const range = <F extends Range>(name: string): Omit<OwnPhrase<F>, 'wording'> & { readonly wording: typeof RANGE } => ({
   shape: 'own',
@@ -13,8 +14,9 @@ const range = <F extends Range>(name: string): Omit<OwnPhrase<F>, 'wording'> & {
   by: 'measured',
   topic: 'motion',
   wording: RANGE,
-  present: ({ angle, extent, pain }: Said<Range>) => was(commas(angle, extent, pain) || 'given as written'),
-  absent: ({ angle, extent, pain }: Said<Range>) => was(commas('absent', angle, extent, pain)),
+  present: ({ angle, extent, pain, moved }: Said<Range>) =>
+    was(commas(spaced(angle, moved), extent, pain) || 'given as written'),
+  absent: ({ angle, extent, pain, moved }: Said<Range>) => was(commas('absent', spaced(angle, moved), extent, pain)),
 });
 
 const contracture: OwnPhrase<'pip-contracture'> = {
