@@ -1,6 +1,7 @@
-import type { Side, Web } from '../../grammar/values.ts';
+import type { Side } from '../../grammar/values.ts';
 import type { AdvisedRay, Evidence, NextStep, VisitAnalysis } from '../clinical/analysis.ts';
 import { changeWords } from '../clinical/change.ts';
+import type { Site } from '../clinical/differential/view.ts';
 import { cite } from './cite.ts';
 import { paragraphs, rayName, stageText } from './describe.ts';
 
@@ -36,9 +37,10 @@ function describeNext({ step, why, cautions, urgent }: NextStep): string {
 export const describeRay = (analysis: VisitAnalysis, ray: AdvisedRay, quote: (evidence: Evidence) => string): string =>
   paragraphs(describeStage(ray, quote), leadingConditions(analysis, ray.side, { at: 'ray', ray: ray.ray }));
 
-/** What may explain a web space, red flags of the visit first. Empty where nothing is argued for. Markdown. */
-export function describeWeb(analysis: VisitAnalysis, side: Side, web: Web): string {
-  const leading = leadingConditions(analysis, side, { at: 'web', web });
+/** What may explain a site that has no stage, red flags of the visit first. Empty where nothing is argued for. Markdown. */
+export function describeSite(analysis: VisitAnalysis, side: Side, site: Exclude<Site, { at: 'ray' }>): string {
+  const leading = leadingConditions(analysis, side, site);
   const flags = analysis.redFlags.map(({ why }) => `**Red flag**: ${why}.`);
-  return leading ? paragraphs(...flags, `**web ${web} ${side}**`, leading, DECISION_SUPPORT) : '';
+  const name = site.at === 'web' ? `web ${site.web} ${side}` : `${site.at} ${side}`;
+  return leading ? paragraphs(...flags, `**${name}**`, leading, DECISION_SUPPORT) : '';
 }

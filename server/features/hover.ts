@@ -8,7 +8,7 @@ import type { Position, Range } from '../workspace/blocks.ts';
 import type { Note, Visit } from '../workspace/note.ts';
 import { spanOn } from '../workspace/text-edits.ts';
 import { paragraphs } from './describe.ts';
-import { describeRay, describeWeb } from './describe-computed.ts';
+import { describeRay, describeSite } from './describe-computed.ts';
 import { describeFinding } from './describe-finding.ts';
 import { describeRule } from './describe-rule.ts';
 import { describeAnatomicalGrades, describeScales } from './describe-scales.ts';
@@ -71,16 +71,15 @@ function subject(note: Note, position: Position, word: WordAt): string {
   return named ? computed(note, position, named) : '';
 }
 
-function computed(note: Note, { line }: Position, subject: NonNullable<ReturnType<typeof subjectAt>>): string {
+function computed(note: Note, { line }: Position, subject: SubjectNode): string {
   const visit = note.visitAt(line);
   if (!visit) return '';
-  if (subject.at === 'webs') return webs(visit.analysis, subject);
   const rays = advised(visit.analysis, note).rays.filter((ray) => isOf(ray, subject));
   const each = (ray: (typeof rays)[number]) => describeRay(visit.analysis, ray, (evidence) => textOf(visit, evidence));
   const newest = note.indexAt(line) === note.blockCount - 1;
   const past = newest ? overdue(visit.analysis, note.today).map(({ text }) => `- ${text}`) : [];
   const due = past.length > 0 && rays.length > 0 ? [`*Overdue*, by common practice\n\n${past.join('\n')}`] : [];
-  return [...rays.map(each), ...due].join(RULE);
+  return [...sites(visit.analysis, subject), ...rays.map(each), ...due].join(RULE);
 }
 const RULE = '\n\n---\n\n';
 
@@ -92,10 +91,18 @@ function scales(note: Note, { line }: Position, subject: SubjectNode): string {
   return paragraphs(...rays.map((ray) => describeScales(visit.analysis, ray)));
 }
 
-function webs(analysis: VisitAnalysis, { webs: named, side }: Extract<SubjectNode, { at: 'webs' }>): string {
+/** The webs or the great toe that a subject names: what may explain them, and never a stage. */
+function sites(analysis: VisitAnalysis, subject: SubjectNode): string[] {
+  const { side } = subject;
   const sides = (['right', 'left'] as const).filter((each) => side === undefined || side === 'both' || side === each);
-  const all = sides.flatMap((on) => named.map((web) => describeWeb(analysis, on, web)));
-  return all.filter((text) => text !== '').join(RULE);
+  const named: readonly Parameters<typeof describeSite>[2][] =
+    subject.at === 'webs'
+      ? subject.webs.map((web) => ({ at: 'web', web }))
+      : subject.at === 'rays' && subject.rays.includes(1)
+        ? [{ at: 'great toe' }]
+        : [];
+  const all = sides.flatMap((on) => named.map((site) => describeSite(analysis, on, site)));
+  return all.filter((text) => text !== '');
 }
 
 const textOf = ({ lines }: Visit, { place }: Evidence): string =>

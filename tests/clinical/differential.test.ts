@@ -3,12 +3,14 @@ import { describe, expect, it, test } from 'vitest';
 import { CONDITIONS } from '../../server/clinical/differential/conditions.ts';
 import { differentialOf } from '../../server/clinical/differential/differential.ts';
 import { by, counts, everyArgument, leading, open, siteOf, sitesOf, weighed } from './differential.ts';
-import { lastVisit } from './note.ts';
+import { lastVisit, stageOf } from './note.ts';
 
 // Which finding points to which condition: common practice, unless the claim names a publication.
 
 /** The first condition that is argued for, a note in which it leads, and a near miss in which it does not. */
 const LEADS: readonly [condition: string, site: string, leads: string, nearMiss: string][] = [
+  ['hallux rigidus', 'right great toe', '1st tender dorsal, df limited', '1st tender, df full'],
+  ['sesamoid pain', 'right great toe', '1st tender plantar', '1st tender dorsal'],
   [
     'infection',
     'right ray 2',
@@ -392,5 +394,47 @@ describe('words of the clinic argue', () => {
   ] as const)('%s argues nothing of %s', (line, condition, finding) => {
     const all = (['for', 'against'] as const).flatMap((role) => by(role, `${TENDER}\n${line}`, condition));
     expect(all).not.toContain(finding);
+  });
+});
+
+// Common practice: a joint of its own, told from the lesser rays, and never staged.
+describe('the great toe', () => {
+  const TOE = 'right great toe';
+  test.each([
+    ['1st tender dorsal, df limited', 'hallux rigidus'],
+    ['1st tender plantar', 'sesamoid pain'],
+    ['1st hot, red', 'gout'],
+  ])('%s: %s', (line, condition) => {
+    const all = leading(line, TOE);
+    expect(all.find((id) => !['infection', 'fracture or stress fracture', 'tumour'].includes(id))).toBe(condition);
+  });
+  test.each([
+    ['1st tender dorsal, df full', 'hallux rigidus'],
+    ['1st tender dorsal', 'sesamoid pain'],
+    ['1st tender plantar, not hot', 'gout'],
+  ])('near miss, %s: %s does not lead', (line, condition) => {
+    const [forIt, against] = counts(line, condition, TOE);
+    expect(forIt <= against).toBe(true);
+  });
+  test('has what must not be missed first, and no plate, neuroma or Freiberg disease is weighed there', () => {
+    const all = siteOf('1st hot, tender plantar, drawer 3, overlap', TOE).conditions.map(
+      ({ condition }) => condition.id,
+    );
+    expect(all.slice(0, 3)).toEqual(['infection', 'fracture or stress fracture', 'tumour']);
+    expect(all).not.toEqual(expect.arrayContaining(['plantar plate tear']));
+    expect(all.filter((id) => /plate|neuroma|Freiberg/.test(id))).toEqual([]);
+  });
+  test('is given no stage, whatever is said of it, and changes none beside it', () => {
+    const line = '1st tender plantar, drawer 3, overlap, paper pulls-out, swelling moderate';
+    expect(lastVisit(line).rays).toEqual([]);
+    expect(stageOf(`2nd tender plate, drawer 1\n${line}`)).toBe(stageOf('2nd tender plate, drawer 1'));
+    expect(counts(`2nd tender plate, drawer 1\n${line}`, 'plantar plate tear')).toEqual(
+      counts('2nd tender plate, drawer 1', 'plantar plate tear'),
+    );
+  });
+  test('opens by its own signs only, not by a test of the lesser joints', () => {
+    expect(sitesOf('2nd tender plate')).toEqual(['right ray 2']);
+    expect(sitesOf('1st drawer 2')).toEqual([]);
+    expect(sitesOf('1st tender')).toEqual([TOE]);
   });
 });

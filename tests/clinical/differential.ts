@@ -5,7 +5,7 @@ import { lastVisit } from './note.ts';
 
 /** `right 2nd`, `right web 2`, `right foot`. */
 const nameOf = ({ side, site }: SiteDifferential): string => {
-  if (site.at === 'foot') return `${side} foot`;
+  if (site.at === 'foot' || site.at === 'great toe') return `${side} ${site.at}`;
   return site.at === 'ray' ? `${side} ray ${site.ray}` : `${side} web ${site.web}`;
 };
 

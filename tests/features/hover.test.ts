@@ -51,6 +51,17 @@ describe('hover', () => {
     checkHover(inVisit('2nd drawer 2, paper weak\nstage 2nd |3'), '3', /Stated: stage 3/, /\*\*stage\*\* \(test/);
   });
 
+  test('tells what may explain the great toe, and no stage', () => {
+    checkHover(
+      inVisit('1s|t tender dorsal, df limited'),
+      '1st',
+      /\*\*great toe right\*\*/,
+      /- \*\*hallux rigidus\*\*: argued for by 2/,
+    );
+    const { note, position } = noteWithCursor(inVisit('1s|t tender dorsal, drawer 2'));
+    expect(JSON.stringify(hover(note, position))).not.toMatch(/stage \d/);
+  });
+
   test('tells the other scales on the word stage only, apart from the stage', () => {
     const line = '2nd drawer 1, medial mild, no overlap\nstage 2nd 1';
     checkHover(

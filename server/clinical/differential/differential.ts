@@ -16,7 +16,7 @@ export interface Remark extends Sourced {
   readonly text: string;
 }
 
-/** The conditions that may explain one ray, web or foot with a complaint or a sign. */
+/** The conditions that may explain one ray, great toe, web or foot with a complaint or a sign. */
 export interface SiteDifferential {
   readonly side: Side;
   readonly site: Site;
@@ -56,6 +56,7 @@ export function differentialOf(analysis: VisitAnalysis): Differential {
 
 function sitesOf(analysis: VisitAnalysis): SiteDifferential[] {
   const sites: Site[] = [
+    { at: 'great toe' },
     ...LESSER_RAYS.map((ray) => ({ at: 'ray', ray }) as const),
     ...WEBS.map((web) => ({ at: 'web', web }) as const),
     { at: 'foot' },
@@ -117,6 +118,7 @@ const unreadWords = ({ visit, side, site }: View): string[] =>
   visit.verbatim.flatMap(({ text, quote, subject, side: on, section }) => {
     const here =
       (site.at === 'ray' && subject?.at === 'ray' && subject.ray === site.ray) ||
+      (site.at === 'great toe' && subject?.at === 'ray' && subject.ray === 1) ||
       (site.at === 'web' && subject?.at === 'web' && subject.web === site.web) ||
       (site.at === 'foot' && subject?.at === 'foot');
     return !quote && section !== 'plan' && here && (on === undefined || on === side) ? [text] : [];

@@ -41,7 +41,7 @@ const BOSCH = { source: 'BOSCH15', mark: 'read' } as const;
 
 const SYNOVITIS: Condition = {
   id: 'synovitis or inflammatory arthritis',
-  at: ['ray', 'web', 'foot'],
+  at: ['ray', 'great toe', 'web', 'foot'],
   criteria: [
     {
       finding: 'swelling',
@@ -131,7 +131,7 @@ const injured = present('trigger', ({ values }) => says(values.what, 'injury'));
 
 const GOUT: Condition = {
   id: 'gout',
-  at: ['ray', 'foot'],
+  at: ['ray', 'great toe', 'foot'],
   criteria: [
     {
       finding: 'gout',

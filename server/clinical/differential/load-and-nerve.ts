@@ -6,7 +6,7 @@ const elsewhere = (fact: FactOf<'callus'>): boolean => fact.values.place !== und
 
 const CALLUS: Condition = {
   id: 'painful callus',
-  at: ['ray', 'foot'],
+  at: ['ray', 'great toe', 'foot'],
   criteria: [
     {
       finding: 'callus',

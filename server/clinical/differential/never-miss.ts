@@ -13,7 +13,7 @@ const ofBoneItself = ({ subject }: FactOf<'tenderness'>): boolean =>
 export const NEVER_MISS: readonly Condition[] = [
   {
     id: 'infection',
-    at: ['ray', 'web', 'foot'],
+    at: ['ray', 'great toe', 'web', 'foot'],
     neverMiss: true,
     criteria: [
       {
@@ -107,7 +107,7 @@ export const NEVER_MISS: readonly Condition[] = [
   },
   {
     id: 'fracture or stress fracture',
-    at: ['ray'],
+    at: ['ray', 'great toe'],
     neverMiss: true,
     criteria: [
       {
@@ -193,7 +193,7 @@ export const NEVER_MISS: readonly Condition[] = [
   },
   {
     id: 'tumour',
-    at: ['ray', 'web', 'foot'],
+    at: ['ray', 'great toe', 'web', 'foot'],
     neverMiss: true,
     criteria: [
       {

@@ -6,7 +6,7 @@ import { clear, type Site, type View } from './view.ts';
 
 type At = Subject['at'];
 /** What makes a site a question, by what it is said of. */
-const SIGNS: Readonly<Record<Exclude<At, 'patient'>, readonly FindingId[]>> = {
+const SIGNS: Readonly<Record<Exclude<At, 'patient'> | 'great toe', readonly FindingId[]>> = {
   ray: [
     'pain',
     'tenderness',
@@ -27,6 +27,18 @@ const SIGNS: Readonly<Record<Exclude<At, 'patient'>, readonly FindingId[]>> = {
     'transfer-pain',
     'disproportionate-pain',
   ],
+  'great toe': [
+    'pain',
+    'tenderness',
+    'swelling',
+    'hot',
+    'redness',
+    'mass',
+    'dislocated',
+    'infection-sign',
+    'callus',
+    'disproportionate-pain',
+  ],
   web: ['pain', 'tenderness', 'click', 'squeeze', 'numbness', 'mass', 'infection-sign'],
   foot: ['pain', 'hot', 'redness', 'mass', 'infection-sign', 'disproportionate-pain'],
 };
@@ -40,8 +52,11 @@ export function openingSigns(view: View, painless: boolean): AnyFact[] {
     .filter((finding) => !(painless && QUIET.has(finding)))
     .flatMap((finding) => present(finding)(view))
     .filter((fact) => isAt(fact.subject, site));
-  return [...own, ...(painless ? [] : results(view).filter((fact) => isAt(fact.subject, site)))];
+  const tested = painless ? [] : results(view).filter((fact) => isAt(fact.subject, site));
+  return [...own, ...tested.filter(({ finding }) => site.at !== 'great toe' || !LESSER_TESTS.has(finding))];
 }
+/** Tests of the lesser joints say nothing of the great toe. */
+const LESSER_TESTS: ReadonlySet<FindingId> = new Set(['drawer', 'paper', 'compression']);
 
 /** Tests open a site by their result, not by having been done. */
 function results(view: View): AnyFact[] {
@@ -62,6 +77,7 @@ function results(view: View): AnyFact[] {
 
 function isAt(subject: Subject, site: Site): boolean {
   if (site.at === 'ray') return subject.at === 'ray' && subject.ray === site.ray;
+  if (site.at === 'great toe') return subject.at === 'ray' && subject.ray === 1;
   if (site.at === 'web') return subject.at === 'web' && subject.web === site.web;
   return subject.at === 'foot';
 }

@@ -7,9 +7,11 @@ import type { AnyFact, VisitFacts } from '../facts.ts';
 
 export type FactOf<F extends FindingId> = Extract<AnyFact, { finding: F }>;
 
-/** What a differential is about: one lesser ray, one web space, or one foot as a whole. */
+/** What a differential is about: one lesser ray, the great toe, one web space, or one foot as a whole. */
 export type Site =
   | { readonly at: 'ray'; readonly ray: Ray }
+  /** Apart from the rays: no plate of it is weighed, and no stage is ever given. */
+  | { readonly at: 'great toe' }
   | { readonly at: 'web'; readonly web: Web }
   | { readonly at: 'foot' };
 
@@ -29,6 +31,7 @@ export function viewOf(visit: VisitFacts, before: EpisodeState, side: Side, site
   const near = <N extends Ray | Web>(all: readonly N[], ...wanted: readonly number[]): N[] =>
     all.filter((each) => wanted.includes(each));
   if (site.at === 'foot') return { visit, before, side, site, rays: RAYS, webs: WEBS };
+  if (site.at === 'great toe') return { visit, before, side, site, rays: [1], webs: [] };
   if (site.at === 'web')
     return { visit, before, side, site, rays: near(RAYS, site.web, site.web + 1), webs: [site.web] };
   return { visit, before, side, site, rays: [site.ray], webs: near(WEBS, site.ray - 1, site.ray) };
