@@ -301,6 +301,7 @@ export const RED_FLAG_WORDS: readonly string[] = [
   'white',
   'blue',
   'bluish',
+  'hot',
   'dusky',
   'black',
   'pus',

@@ -8,7 +8,10 @@ const practice = { source: 'common practice', mark: 'common practice' } as const
 export const COURSE = {
   for: duration(),
   on: date(),
-  kept: words({ 'well kept': ['daily', 'kept'], 'poorly kept': ['irregular', 'intermittent', 'not kept'] }),
+  kept: words({
+    'well kept': ['daily', 'kept', 'kept well'],
+    'poorly kept': ['irregular', 'intermittent', 'not kept', 'kept poorly'],
+  }),
   response: words({
     better: ['improved', 'helped', 'relief', 'good relief', 'good effect', 'much better', 'a lot better'],
     partial: ['some relief', 'some help', 'partial relief', 'a little better', 'helped a bit', 'a bit better'],

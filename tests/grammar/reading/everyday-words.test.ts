@@ -174,6 +174,13 @@ checkRules({
     ],
     ['2nd no passive df', 'unclear: mtp-dorsiflexion'],
   ],
+  'heat that is not read is reported, a course kept well is read': [
+    ['foot hot swollen red', 'unclear: hot; unclear: swelling; unclear: redness', 'unknown-word unread-red-flag'],
+    ['2nd hot', '2 hot'],
+    ['2nd not hot', '2 no hot'],
+    ['tried tape 2nd 8 weeks kept well no-relief', 'tried/2 tape for=8weeks kept=well kept response=no-relief'],
+    ['tried tape 2nd 8 weeks kept poorly', 'tried/2 tape for=8weeks kept=poorly kept'],
+  ],
   'bruising, infection, swelling': [
     ['2nd bruise plantar', '2 bruising place=plantar'],
     ['no plantar bruise', 'no bruising place=plantar'],

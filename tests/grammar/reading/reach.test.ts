@@ -166,9 +166,9 @@ checkRules({
     ['2nd paper not weak', 'unclear: paper', 'word-out-of-place'],
     ['2nd not medial', 'unclear: deviation'],
     ['2nd not very tender', 'unclear: tenderness', 'word-out-of-place word-out-of-place'],
-    ['2nd not red, hot', '2 no redness; unclear: hot'],
+    ['2nd not red, hot', '2 no redness; unclear: hot', 'unread-red-flag'],
     ['2nd not red or hot', '2 no redness; 2 no hot'],
-    ['2nd not red and hot', '2 no redness; unclear: hot'],
+    ['2nd not red and hot', '2 no redness; unclear: hot', 'unread-red-flag'],
     ['2nd tender not moderate', 'unclear: tenderness', 'word-out-of-place'],
   ],
   'a question mark belongs to the word that it touches, and a doubted sign is equivocal': [
