@@ -50,7 +50,7 @@ export function evidence(
   );
   const { outcome } = decision;
   const stages = outcome.is === 'staged' ? [outcome.stage] : outcome.is === 'span' ? [outcome.low, outcome.high] : [];
-  if (decision.rows.includes('overlap'))
+  if (decision.rows.includes('overlap') && !possible.drawer.includes('not done'))
     for (const fact of facts.drawer ?? []) deciding.push(besideOverlap(fact, possible));
   deciding.push(...conflicts(view, { facts, possible, other, drawer }, decision));
   const others = stages.length > 0 ? supporting(view.visit, view.side, view.ray, stages) : [];
@@ -90,7 +90,7 @@ const BESIDE_DEVIATION = `the toe is out of line: repeat it; guarding, stiffness
 /** The dislocation decides; a drawer beside it that is lower contradicts it. */
 const LOWER_DRAWER = { role: 'questions', why: 'the drawer is too low for a dislocated joint: recheck' } as const;
 const isLowerThanDislocated = ({ dislocated, drawer }: Possible): boolean =>
-  !dislocated.includes('no') && drawer.every((step) => step !== 4);
+  !dislocated.includes('no') && drawer.every((step) => step !== 4 && step !== 'not done');
 
 /** A toe that overlaps with drawer 0 or 1 is stage 3 with low certainty. */
 function besideOverlap(fact: AnyFact, { drawer }: Possible): Evidence {

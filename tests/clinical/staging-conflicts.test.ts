@@ -261,3 +261,19 @@ it('several rays at stage 3 or 4 stand with the question of inflammatory arthrit
   expect(rayOf(`history no morning stiffness\n${note}`).assumptions.join()).not.toMatch(/several rays/);
   expect(questioning(note)).toEqual([]);
 });
+
+describe('a drawer that was not done', () => {
+  const roles = (text: string) =>
+    rayOf(text)
+      .evidence.filter(({ finding }) => finding === 'drawer')
+      .map(({ role }) => role);
+  it('neither contradicts a dislocated joint nor supports an overlapping toe', () => {
+    expect(roles('2nd dislocated for 1 year, drawer not done')).not.toContain('questions');
+    expect(roles('2nd overlap hallux, drawer not done')).toEqual([]);
+  });
+  it('while one that was done does', () => {
+    expect(roles('2nd dislocated for 1 year, drawer 1')).toContain('questions');
+    expect(roles('2nd overlap hallux, drawer 3')).toEqual(['supports']);
+    expect(roles('2nd overlap hallux, drawer 1')).toEqual(['questions']);
+  });
+});
