@@ -3,6 +3,8 @@ import { decide } from './decide.ts';
 import { STEPS } from './deciding.ts';
 import type { Possible } from './staging-rows.ts';
 
+type Step = keyof typeof STEPS;
+
 /** The smallest set of exam steps that narrows the outcome whatever it shows, by search; where none does, one step that may. */
 export function missingSteps(possible: Possible): ExamStep[] {
   const decided = decide(possible);
@@ -12,39 +14,39 @@ export function missingSteps(possible: Possible): ExamStep[] {
     return [POSSIBLE_DISLOCATION];
   const atRest = possible.dislocated[0] === 'undated' || (possible.drawer[0] === 4 && possible.dislocated[0] !== 'old');
   if (atRest) return [STEPS.dislocated];
-  const open = (Object.keys(STEPS) as (keyof typeof STEPS)[]).filter((key) => isOpen(possible, key));
+  const open = (Object.keys(STEPS) as Step[]).filter((key) => isOpen(possible, key));
   const width = widthOf(decided.outcome);
   if (width === 0) return [];
   for (let size = 1; size <= open.length; size++) {
-    const best = subsets(open, size).find((keys) => widthsAfter(possible, keys).every((after) => after < width));
+    const best = subsets(open, size).find((keys) => narrows(possible, keys, width, 'every'));
     if (best) return best.map((key) => STEPS[key]);
   }
-  const may = open.find((key) => widthsAfter(possible, [key]).some((after) => after < width));
+  const may = open.find((key) => narrows(possible, [key], width, 'some'));
   return may ? [STEPS[may]] : [];
 }
 const POSSIBLE_DISLOCATION: ExamStep = {
   finding: 'film-joint',
   ask: 'take a film and say whether the joint is dislocated and, if so, since when',
 };
-const isOpen = (possible: Possible, key: keyof typeof STEPS): boolean =>
+const isOpen = (possible: Possible, key: Step): boolean =>
   possible[key].length > 1 ||
   (key === 'drawer' && possible.drawer[0] === 'not done') ||
   (key === 'dislocated' && possible.dislocated[0] === 'undated');
 
 /** What an exam step may show; a step that was left open may show anything that it measures. */
-export const SHOWN: Readonly<Partial<Record<keyof typeof STEPS, readonly unknown[]>>> = {
+export const SHOWN: Readonly<Partial<Record<Step, readonly unknown[]>>> = {
   drawer: [0, 1, 2, 3],
   dislocated: ['old', 'no'],
 };
 
-/** How many ways are left after some steps, for each thing that they may show. */
-function widthsAfter(possible: Possible, keys: readonly (keyof typeof STEPS)[]): number[] {
+/** Do some steps leave fewer ways, for each thing that they may show or for any? Stops at the first that decides it. */
+function narrows(possible: Possible, keys: readonly Step[], width: number, whatever: 'every' | 'some'): boolean {
   const shown = keys.map(
     (key) => (possible[key].length > 1 ? possible[key] : (SHOWN[key] ?? possible[key])) as readonly unknown[],
   );
-  return combinations(shown).map((values) => {
+  return combinations(shown)[whatever]((values) => {
     const known = Object.fromEntries(keys.map((key, i) => [key, [values[i]]]));
-    return widthOf(decide({ ...possible, ...known }).outcome);
+    return widthOf(decide({ ...possible, ...known }).outcome) < width;
   });
 }
 /** How many ways the path may go on: stages 1 and 2 go the same way, so nothing is asked to tell them apart (common practice). */
