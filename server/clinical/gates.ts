@@ -97,7 +97,7 @@ export const GATES: readonly Gate[] = [
     closes: (view) =>
       isUnder18(view) ? 'the patient is under 18 years old' : isPlateOpen(view) ? 'a growth plate is open' : undefined,
     assumes: ({ whole: { years } }) => {
-      if (years === undefined) return 'the year of birth is not given, taken as an adult';
+      if (years === undefined) return 'the age is not known, taken as an adult';
       return years === 18 ? 'the birthday may not have passed: the patient may be 17' : undefined;
     },
   },

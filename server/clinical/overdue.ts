@@ -32,7 +32,7 @@ export function overdue({ facts, after: left }: VisitAnalysis, today: string): O
       const day = dayOf(due);
       const late = day ? daysBetween(day, now) : 0;
       if (late <= 0) return [];
-      const text = `${what} ${due}, ${lateness(late)} before ${today}; no later visit stands in this file.${decided}`;
+      const text = `${what} ${due}, ${lateness(late)} before ${today}; no visit of a later date stands in this file.${decided}`;
       return [{ about, due, text, ...practice }];
     },
   );

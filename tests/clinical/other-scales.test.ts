@@ -132,6 +132,8 @@ describe('the plate as seen', () => {
     expect(seen('mri 2nd tear 50%')).toEqual([
       expect.stringMatching(/^a tear of 50 % .*\(MRI\): exactly 50 % .* no grade/),
     ]);
+    expect(seen('mri 2nd tear 50-60%')).toEqual([expect.stringMatching(/^a tear of 50-60 % of the width \(MRI\): /)]);
+    expect(seen('us 2nd tear about 50%')).toEqual([expect.stringMatching(/^a tear of about 50 % of the width/)]);
     expect(seen('mri 2nd tear >50%')).toEqual([]);
     expect(seen('mri 2nd tear 50%\nmri 2nd anatomical-grade not 2')).toHaveLength(1);
   });

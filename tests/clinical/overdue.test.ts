@@ -31,12 +31,14 @@ describe('of the newest visit', () => {
     const visit = lastVisit('operation 2nd weil, pin 6 weeks');
     expect(overdue(visit, '2026-04-20')).toEqual([]);
     expect(overdue(visit, '2026-05-11').map(({ text }) => text)).toEqual([
-      'The pin (right ray 2) was to be out by 2026-04-20, 3 weeks before 2026-05-11; no later visit stands in this file.',
+      'The pin (right ray 2) was to be out by 2026-04-20, 3 weeks before 2026-05-11; no visit of a later date stands in this file.',
     ]);
   });
   test('the decision of the patient stands beside it', () => {
     const [first] = overdue(lastVisit(`${FOUND}\nplan review in 8 weeks; patient declines operation`), '2026-06-01');
-    expect(first?.text).toMatch(/no later visit stands in this file\. The patient's decision of 2026-03-09: /);
+    expect(first?.text).toMatch(
+      /no visit of a later date stands in this file\. The patient's decision of 2026-03-09: /,
+    );
   });
   test('an unclear review is nothing to be late for', () => {
     expect(told('review in 8 weeks unless better', '2026-06-01')).toEqual([]);

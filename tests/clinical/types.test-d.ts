@@ -7,6 +7,8 @@ import { type DrawerStep, readDrawer } from '../../server/clinical/drawer.ts';
 import type { AnyFact, Fact, Subject } from '../../server/clinical/facts.ts';
 import type { PathInputs, PathRow } from '../../server/clinical/path-inputs.ts';
 import { defineRule, type Rule } from '../../server/clinical/rules/define-rule.ts';
+import type { PlateSeen } from '../../server/clinical/scales/anatomical.ts';
+import type { ScaleOutcome } from '../../server/clinical/scales/scale.ts';
 
 declare const drawer: ValuesOf<'drawer'>;
 declare const stage: ValuesOf<'stage'>;
@@ -15,6 +17,8 @@ declare const step: DrawerStep;
 declare const facts: readonly AnyFact[];
 declare const rule: Rule;
 declare const row: PathRow;
+declare const seen: PlateSeen;
+declare const other: Extract<ScaleOutcome, { is: 'told' }>;
 
 /** A grade, a stage and a number are three things. */
 export const asGrade: ValueOf<'drawer grade'> | undefined = drawer.grade;
@@ -28,6 +32,12 @@ export const gradeAsNumber: number = grade;
 export const stepAsStage: Stage = step;
 // @ts-expect-error there is no stage 5
 export const noStage: Stage = 5;
+// @ts-expect-error a grade of the torn plate is no clinical stage
+export const seenAsStage: ValueOf<'stage'> | undefined = seen.grade;
+// @ts-expect-error nor a drawer grade
+export const seenAsGrade: ValueOf<'drawer grade'> | undefined = seen.grade;
+// @ts-expect-error a stage or grade of another scale is a name of that scale alone
+export const otherAsStage: Stage = other.name;
 // @ts-expect-error a scale that does not exist
 export const noScale: ValueOf<'drawer grade'> = { is: 'drawer grade', low: 1, high: 1, scale: '0-5' };
 

@@ -25,7 +25,8 @@ export interface PlateSeen {
   readonly by: 'operation' | 'ultrasound' | 'MRI';
   /** As stated; never computed from the extent of a tear. */
   readonly grade?: ValueOf<'anatomical grade'>;
-  readonly half: boolean;
+  /** The share of the width that a tear takes, where it touches half. */
+  readonly half?: ValueOf<'number'>;
   readonly statement: StatementId;
   readonly place: Place;
 }
@@ -42,8 +43,18 @@ export function platesSeen({ facts }: VisitFacts, side: Side, ray: Ray): PlateSe
     (fact) => {
       const by = BY[fact.section];
       const grade = 'grade' in fact.values ? fact.values.grade : undefined;
-      const half = (halves as readonly AnyFact[]).includes(fact);
-      return by ? [{ by, ...(grade ? { grade } : {}), half, statement: fact.statement, place: fact.origin.place }] : [];
+      const half = halves.find((each: AnyFact) => each === fact)?.values.share;
+      return by
+        ? [
+            {
+              by,
+              ...(grade ? { grade } : {}),
+              ...(half ? { half } : {}),
+              statement: fact.statement,
+              place: fact.origin.place,
+            },
+          ]
+        : [];
     },
   );
 }
@@ -54,9 +65,12 @@ const isHalf = (share: ValueOf<'number'> | undefined): boolean =>
 
 /** `anatomical grade 2, tear of over half of the width (operation)`. */
 export function plateSeenText({ by, grade, half }: PlateSeen): string {
-  const said = grade ? gradeText(grade) : 'a tear of 50 % of the width';
+  const said = grade ? gradeText(grade) : `a tear of ${half ? shareText(half) : ''} of the width`;
   return `${said} (${by})${half ? `: ${HALF_OF_THE_PLATE}` : ''}`;
 }
+
+const shareText = ({ low, high, bound }: ValueOf<'number'>): string =>
+  `${bound === 'about' ? 'about ' : ''}${low === high ? low : `${low}-${high}`} %`;
 
 function gradeText({ low, high }: ValueOf<'anatomical grade'>): string {
   const all = GRADES.filter((grade) => low <= grade && grade <= high);
