@@ -72,8 +72,9 @@ const unexplained = {
   },
 };
 
-/** Parts of the parser library that only judge a grammar; a test builds the parser with them, the product skips them. */
-const JUDGING = [
+/** Parts of libraries that the server never runs, each with what stands in its place. The tests load the libraries whole. */
+const NEVER_RUN = [
+  // They only judge a grammar; a test builds the parser with them, the product skips them.
   {
     file: /chevrotain[\\/]lib[\\/]src[\\/]parse[\\/]grammar[\\/]checks\.js$/,
     contents: [
@@ -110,13 +111,45 @@ const JUDGING = [
     contents:
       'export class RegExpParser { pattern() { throw new Error("a shape names no first characters"); } }\nexport class BaseRegExpVisitor {}',
   },
+  // The outline is read without recovery.
+  {
+    file: /chevrotain[\\/]lib[\\/]src[\\/]parse[\\/]parser[\\/]traits[\\/]recoverable\.js$/,
+    contents: [
+      'export const EOF_FOLLOW_KEY = {};',
+      'export const IN_RULE_RECOVERY_EXCEPTION = "InRuleRecoveryException";',
+      'export class Recoverable { initRecoverable() { this.recoveryEnabled = false; } attemptInRepetitionRecovery() {} }',
+    ].join('\n'),
+  },
+  // Its parser acts as it reads and builds no tree.
+  {
+    file: /chevrotain[\\/]lib[\\/]src[\\/]parse[\\/]parser[\\/]traits[\\/]tree_builder\.js$/,
+    contents: [
+      'const nothing = () => {};',
+      'const UPDATES = ["InvocationStateUpdate", "FinallyStateUpdate", "PostTerminal", "PostNonTerminal", "PostRule"];',
+      'export class TreeBuilder {',
+      '  initTreeBuilder() { this.outputCst = false; for (const each of UPDATES) this["cst" + each] = nothing; }',
+      '  getLastExplicitRuleShortName() { return this.RULE_STACK[this.RULE_STACK_IDX]; }',
+      '  getPreviousExplicitRuleShortName() { return this.RULE_STACK[this.RULE_STACK_IDX - 1]; }',
+      '  getLastExplicitRuleOccurrenceIndex() { return this.RULE_OCCURRENCE_STACK[this.RULE_OCCURRENCE_STACK_IDX]; }',
+      '}',
+    ].join('\n'),
+  },
+  // Names again, one by one, what its neighbours export.
+  {
+    file: /vscode-jsonrpc[\\/]lib[\\/]common[\\/]api\.js$/,
+    contents: [
+      'Object.assign(exports, require("./messages"), require("./disposable"), require("./events"), require("./cancellation"),',
+      '  require("./messageReader"), require("./messageWriter"), require("./messageBuffer"), require("./connection"));',
+      'exports.RAL = require("./ral").default;',
+    ].join('\n'),
+  },
 ];
 /** @type {import('esbuild').Plugin} */
-const unjudged = {
-  name: 'unjudged',
+const lean = {
+  name: 'lean',
   setup({ onLoad }) {
-    onLoad({ filter: /chevrotain.*\.js$/ }, ({ path }) => {
-      const found = JUDGING.find(({ file }) => file.test(path));
+    onLoad({ filter: /(?:chevrotain|vscode-jsonrpc).*\.js$/ }, ({ path }) => {
+      const found = NEVER_RUN.find(({ file }) => file.test(path));
       return found ? { contents: found.contents, loader: 'js' } : undefined;
     });
   },
@@ -133,7 +166,7 @@ export const bundles = [
         apart('./features/clinic-note.ts', './clinic-note.js'),
         apart('./features/asked.ts', './asked.js'),
         unexplained,
-        unjudged,
+        lean,
       ],
     },
   },
