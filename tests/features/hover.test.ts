@@ -51,6 +51,13 @@ describe('hover', () => {
     checkHover(inVisit('2nd drawer 2, paper weak\nstage 2nd |3'), '3', /Stated: stage 3/, /\*\*stage\*\* \(test/);
   });
 
+  test('leads with words that may be a red flag and were not understood', () => {
+    const { note, position } = noteWithCursor(inVisit('2n|d drawer 1\n3rd toe seems bluish'));
+    const { value } = hover(note, position)!.contents as { value: string };
+    expect(value).toMatch(/^\*\*Red flag\?\*\* Words that may be a red flag/);
+    expect(value.match(/may be a red flag/g)).toHaveLength(1);
+  });
+
   test('tells what may explain the great toe, and no stage', () => {
     checkHover(
       inVisit('1s|t tender dorsal, df limited'),
