@@ -8,6 +8,7 @@ import { feelingAssumed, neuropathicWhy } from './feeling.ts';
 import { isInjuryUnread } from './injury.ts';
 import { isTold } from './known.ts';
 import { isOpenWound } from './open-wound.ts';
+import { remarks } from './remarks.ts';
 import type { Settings } from './settings.ts';
 import { jointDiseaseWhy } from './systemic.ts';
 import type { WholeVisit } from './whole-visit.ts';
@@ -33,6 +34,8 @@ export type Gate =
   | { readonly id: NoStage; readonly closes: Say; readonly assumes?: Say }
   | { readonly id: 'symptoms' | 'infection'; readonly assumes: Say };
 
+const SURGERY = /\bweil|osteotom|fusion|arthrodes|surg|operat|\bop\b|repair/i;
+const UNREAD_OPERATION = 'what is written of an operation was not read, taken as none on this ray';
 const NO_OPERATION = 'no operation on this ray is recorded in this file';
 
 /** Gates before staging, common practice all. Deformity and drawer are still described where one is closed. */
@@ -50,7 +53,7 @@ export const GATES: readonly Gate[] = [
         told: undefined,
         denied: undefined,
         'without ray': 'an operation of this foot is recorded without its ray, taken as elsewhere',
-        silent: NO_OPERATION,
+        silent: remarks(visit, 'history').some((text) => SURGERY.test(text)) ? UNREAD_OPERATION : NO_OPERATION,
       })[earlierSurgery(visit, before, side, ray)],
   },
   {
