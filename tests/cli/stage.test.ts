@@ -171,6 +171,12 @@ describe('--scales', () => {
     ]);
     expect(staged(text)[0]?.scales).toBeUndefined();
   });
+  test('say in one row that none is applied where the stage is kept away', () => {
+    const input = note('2nd  drawer 2, medial mild', 'operation 2nd weil');
+    const { out } = forefoot(['stage', '-', '--scales', ...today], { input });
+    expect(out).toMatch(/scales +none is applied, for the reason that keeps the stage away\n/);
+    expect(out).not.toContain('crossover');
+  });
   test('and the plate as seen stand in rows of their own', () => {
     const { out } = forefoot(['stage', '-', '--scales', ...today], { input: text });
     expect(out).toMatch(/computed stage 1 \[/);
