@@ -25,7 +25,7 @@ const TURNING: readonly WordClass[] = [
   'foreign part',
 ];
 const TURNS =
-  /n['’]?t$|^(?:cannot|w\/o|without|neither|lacks?|den(?:y|ied|ies)|free|ex|old|past|prev|pre|post|since|til|till|last|next|same|as|from|by|his|her|mum|dad|off|out|away|down|up|stop|start|less|too|better|worse|improving|improved|normal|ok|fine|intact)$/i;
+  /n['’]?t$|^(?:cannot|non|w\/o|without|neither|lacks?|den(?:y|ied|ies)|free|ex|old|past|prev|pre|post|since|til|till|last|next|same|as|from|by|his|her|mum|dad|off|out|away|down|up|stop|start|less|too|better|worse|improving|improved|normal|ok|fine|intact)$/i;
 
 /**
  * The words of a run that may become remarks beside the findings that they make unclear; `undefined` where a finding of the

@@ -164,6 +164,7 @@ function pins({ visit, before, day }: Seen, keep: Keep): void {
   const hasPins = Object.keys(before).some((key) => key.startsWith('pin '));
   if (hasPins && mentions(visit, PIN_OUT))
     for (const key of pinKeys(before, { subject: { at: 'foot' } })) keep(key, undefined);
+  for (const key of pinsPulled(visit, before)) keep(key, undefined);
   for (const fact of factsOf(visit.facts, 'pin-out')) {
     if (fact.section === 'exam') {
       for (const key of pinKeys(before, fact)) keep(key, undefined);
@@ -177,6 +178,16 @@ function pins({ visit, before, day }: Seen, keep: Keep): void {
     for (const key of known.length > 0 ? known : [`pin ${subjectKey(fact.subject, fact.side)}` as const])
       keep(key, due);
   }
+}
+
+/** The pins of the rays that an event of the visit says to be out; of the whole foot where it names none. */
+function pinsPulled({ lifecycle, side: visitSide }: VisitFacts, before: Watch): WatchKey[] {
+  const pulled = lifecycle?.events.filter(({ event }) => event === 'pin-out') ?? [];
+  return pulled.flatMap(({ rays, side = visitSide }) => {
+    const foot = side && side !== 'both' ? { side } : {};
+    const subjects = rays.length > 0 ? rays.map((ray) => ({ at: 'ray', ray }) as const) : [{ at: 'foot' } as const];
+    return subjects.flatMap((subject) => pinKeys(before, { subject, ...foot }));
+  });
 }
 
 /** The pins of a foot that are still in, as far as the file says: those of the ray, or of every ray where none is named. */

@@ -252,3 +252,22 @@ describe('what is right is left alone', () => {
     expect(rayOf(note).next.urgent).toBe(false);
   });
 });
+
+describe('what only looks like a hazard', () => {
+  test('a comparison of the feet names no wrong side, but another foot does', () => {
+    expect(codesOf('2nd drawer R=L')).not.toContain('wrong-side');
+    expect(codesOf('L2 drawer R=L, swelling mild; L3 drawer 1')).toContain('wrong-side');
+  });
+
+  test('a pin that an event says to be out is out for the days that follow', () => {
+    const later = 'visit 2026-02-09 postop right\nevent pin-out 2nd\n\nvisit 2026-02-16 postop right\n2nd drawer 1';
+    expect(codesOf(visits(OPERATED, later))).not.toContain('pin-and-motion');
+    expect(codesOf(visits(OPERATED, later.replace('pin-out 2nd', 'pin-out 3rd')))).toContain('pin-and-motion');
+  });
+
+  test('the day of an addendum is not before its visit', () => {
+    const added = (day: string) => codesOf(`2nd drawer 2\nsigned 2026-03-09 AB\naddendum ${day} CD\npulses dp 2`);
+    expect(added('2026-03-08')).toContain('signed-before-visit');
+    expect(added('2026-03-10')).not.toContain('signed-before-visit');
+  });
+});

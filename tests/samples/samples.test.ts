@@ -194,6 +194,7 @@ describe('the faulty sample', () => {
       '117 contradiction signed-words-changed',
       '118 contradiction after-signature',
       '119 contradiction bad-signer',
+      '120 contradiction signed-before-visit',
     ]);
   });
 

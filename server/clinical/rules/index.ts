@@ -6,7 +6,13 @@ import { acuteDislocationIncomplete, invasiveUnconfirmed, steroidUnstable } from
 import { identifier } from './identifiers.ts';
 import { imageOlder, webChangeUnstable } from './images.ts';
 import { driftAfterSteroid, steroidRepeated } from './injections.ts';
-import { afterSignature, carriedUnconfirmed, reductionIncomplete, signedWordsChanged } from './lifecycle.ts';
+import {
+  afterSignature,
+  carriedUnconfirmed,
+  reductionIncomplete,
+  signedBeforeVisit,
+  signedWordsChanged,
+} from './lifecycle.ts';
 import { gradeAsStage, squeezeOrCompression, stageElsewhere, wrongRay } from './mixed-up.ts';
 import {
   antiInflammatoryUnasked,
@@ -69,6 +75,7 @@ export const RULES: readonly Rule[] = [
   squeezeOrCompression,
   statedTwice,
   signedWordsChanged,
+  signedBeforeVisit,
   afterSignature,
   valueOutOfRange,
   wrongUnit,

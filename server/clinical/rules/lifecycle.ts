@@ -1,4 +1,4 @@
-import { dayFrom, isoOf } from '../dates.ts';
+import { dayFrom, isoOf, range } from '../dates.ts';
 import type { AnyFact, Carried, Place, VisitEvent, VisitFacts } from '../facts.ts';
 import { eventsBefore, isAfterSignature, isSigned } from '../lifecycle.ts';
 import { defineRule } from './define-rule.ts';
@@ -50,6 +50,38 @@ export const afterSignature = defineRule({
         ],
       };
     }
+  },
+});
+
+export const signedBeforeVisit = defineRule({
+  ...practice,
+  code: 'signed-before-visit',
+  name: 'Signed or added to before the visit',
+  severity: 'contradiction',
+  scope: 'visit',
+  reads: [],
+  what: 'A signature or an addendum carries a day that is earlier than its visit.',
+  why: 'Nobody signs what has not happened yet: one of the two days is wrong, and all that counts from it.',
+  instead: 'Correct the day of the signature or addendum, or that of the visit.',
+  examples: {
+    invalid: '2nd drawer 2\nsigned 2026-03-01 AB',
+    valid: '2nd drawer 2\nsigned 2026-03-09 AB',
+    nearMiss: '2nd drawer 2\nsigned 2026-03 AB',
+  },
+  *check({ visit: { date, lifecycle } }) {
+    if (!date) return;
+    const visited = isoOf(dayFrom(date));
+    for (const { addendum, signature } of lifecycle?.parts ?? [])
+      for (const [name, signing] of [
+        ['addendum', addendum],
+        ['signature', signature],
+      ] as const) {
+        if (!signing?.date || isoOf(range(signing.date).last) >= visited) continue;
+        yield {
+          place: signing.place,
+          message: `The day of this ${name} is before its visit of ${visited}. Correct one of the two days.`,
+        };
+      }
   },
 });
 

@@ -1,4 +1,5 @@
-import { subjectKey } from '../facts.ts';
+import type { LineSyntax } from '../../../grammar/syntax.ts';
+import { type AnyFact, subjectKey } from '../facts.ts';
 import { defineRule } from './define-rule.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -14,7 +15,7 @@ export const wrongSide = defineRule({
   why: 'The wrong side reaches the imaging request and the theatre list.',
   instead: 'Correct the side, make the visit bilateral, or name the side of each statement.',
   examples: { invalid: 'L2 drawer 2', valid: 'R2 drawer 2', nearMiss: 'compression sore both feet' },
-  *check({ visit }) {
+  *check({ visit, lines }) {
     const seen = new Set<number>();
     for (const { why, place, word } of visit.unclear) {
       if (why !== 'no side' || seen.has(word.line)) continue;
@@ -31,7 +32,7 @@ export const wrongSide = defineRule({
       const once = `${fact.origin.place.line} ${subjectKey(fact.subject, fact.side)}`;
       if (!fact.side || fact.side === visit.side || reported.has(once)) continue;
       const bothSides = visit.facts.some((other) => other.statement === fact.statement && other.side === visit.side);
-      if (bothSides) continue;
+      if (bothSides || isCompared(fact, lines)) continue;
       reported.add(once);
       yield {
         place: fact.origin.place,
@@ -40,6 +41,11 @@ export const wrongSide = defineRule({
     }
   },
 });
+
+const COMPARED = /\b(?:(?:r|right)\s*[=<>≈]\s*(?:l|left)|(?:l|left)\s*[=<>≈]\s*(?:r|right))\b/i;
+/** `drawer R=L` compares the feet and is kept as typed: it names no wrong side. */
+const isCompared = ({ clarity, origin }: AnyFact, lines: readonly LineSyntax[]): boolean =>
+  clarity === 'unclear' && COMPARED.test(lines[origin.place.line]?.text ?? '');
 
 const INVASIVE: readonly string[] = ['operation', 'steroid'];
 
