@@ -1,5 +1,6 @@
 import { commands, type ExtensionContext, Uri } from 'vscode';
 import { convertDictation } from './convert-dictation.ts';
+import { convertWhenLeft } from './convert-when-left.ts';
 import { noteView } from './note-view.ts';
 import { RuleLinks, rulesPage } from './rule-links.ts';
 import { type Connect, type Server, startServer } from './server-life.ts';
@@ -21,6 +22,7 @@ export function activateWith(context: ExtensionContext, connect: Connect): Serve
     commands.registerCommand('forefoot.copyNote', note.copy),
     commands.registerCommand('forefoot.convertDictation', () => convertDictation(server.ask)),
     commands.registerCommand('forefoot.restartServer', server.restart),
+    ...convertWhenLeft(server.ask),
   );
   return server;
 }

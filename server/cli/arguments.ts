@@ -23,6 +23,7 @@ export function readArguments(command: Command, args: readonly string[], now: Da
     ...(values.why === true ? { why: true } : {}),
     ...(values.scales === true ? { scales: true } : {}),
     ...(values.check === true ? { dryRun: true } : {}),
+    ...(values.dictated === true ? { dictated: true } : {}),
     help,
   };
 }

@@ -23,6 +23,8 @@ export interface Invocation {
   readonly scales?: true;
   /** Only says which files formatting would change. */
   readonly dryRun?: true;
+  /** Dictated lines are converted before the note is formatted. */
+  readonly dictated?: true;
 }
 
 export type Run = (invocation: Invocation, terminal: Terminal) => Promise<ExitCode>;
@@ -36,6 +38,7 @@ export type OptionName =
   | 'settings'
   | 'complete'
   | 'check'
+  | 'dictated'
   | 'why'
   | 'scales';
 

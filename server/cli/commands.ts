@@ -73,15 +73,17 @@ export const COMMANDS: readonly Command[] = [
   },
   {
     name: 'format',
-    usage: 'PATH... [--check] [--settings FILE]',
+    usage: 'PATH... [--dictated] [--check] [--settings FILE]',
     summary: 'Write notes in canonical words, single spaces and aligned columns, without changing what they say',
     help: [
       ...PATHS,
       'Files are changed in place, each whole or not at all; standard input is formatted to standard output.',
       'Quotes, comments and whatever was not read with certainty keep their text.',
+      '--dictated first turns dictated lines into typed lines. What was read still says the same; what only the proposed',
+      'breaks, subjects and sections made readable is named in a comment on its line, for the clinician to confirm.',
       'Exit 0: done. 1: --check found a file that would change. 2: something could not be read or written.',
     ],
-    options: ['check', 'settings'],
+    options: ['check', 'dictated', 'settings'],
     paths: 'some',
     load: async () => (await import('./format.ts')).format,
   },
@@ -122,6 +124,7 @@ export const OPTIONS: Readonly<Record<OptionName, { type: 'string' | 'boolean'; 
   scales: { type: 'boolean', says: '--scales            the other published scales beside each stage' },
   complete: { type: 'boolean', says: '--complete          ask every visit for the steps that its purpose needs' },
   check: { type: 'boolean', says: '--check             change nothing; name the files that would change' },
+  dictated: { type: 'boolean', says: '--dictated          turn dictated lines into typed lines first' },
   stdio: { type: 'boolean', says: '--stdio             over standard input and output, the only way there is' },
 };
 

@@ -1,5 +1,6 @@
 import { readFileSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
+import { convertEdits } from '../features/dictation.ts';
 import { formattedText } from '../workspace/format-note.ts';
 import { OpenNote } from '../workspace/note.ts';
 import { workshop } from '../workspace/workshop.ts';
@@ -9,7 +10,7 @@ import { eachNote } from './read-note.ts';
 
 /** `forefoot format`: notes in their canonical form. What a note says stays the same, as does each of its line ends. */
 export const format: Run = async (invocation, terminal) => {
-  const { paths, today, dryRun } = invocation;
+  const { paths, today, dryRun, dictated } = invocation;
   const settings = new NoteSettings(invocation, terminal);
   const shop = workshop();
   let changed = 0;
@@ -17,7 +18,9 @@ export const format: Run = async (invocation, terminal) => {
   const failed = await eachNote(paths, terminal, async ({ file, text }) => {
     const mark = text.startsWith('\ufeff') ? '\ufeff' : '';
     const body = text.slice(mark.length);
-    const formatted = mark + formattedText(new OpenNote(file, 0, body, shop, today, settings.of(file)), body);
+    const open = (lines: string) => new OpenNote(file, 0, lines, shop, today, settings.of(file));
+    const typed = dictated ? converted(open(body), body) : body;
+    const formatted = mark + formattedText(open(typed), typed);
     const piped = file === '<stdin>';
     seen++;
     if (formatted !== text) {
@@ -31,6 +34,15 @@ export const format: Run = async (invocation, terminal) => {
   if (failed + settings.broken > 0) return 2;
   return dryRun && changed > 0 ? 1 : 0;
 };
+
+/** The text with its dictated lines as typed lines. */
+function converted(note: OpenNote, text: string): string {
+  const starts = [0, ...[...text.matchAll(/\r\n|\r|\n/g)].map(({ index, 0: end }) => index + end.length)];
+  return convertEdits(note, 0, note.lineCount - 1).reduceRight((changed, { range, newText }) => {
+    const at = ({ line, character }: { line: number; character: number }) => (starts[line] ?? 0) + character;
+    return changed.slice(0, at(range.start)) + newText + changed.slice(at(range.end));
+  }, text);
+}
 
 function summary(seen: number, changed: number, dryRun: boolean): string {
   const verb = dryRun ? 'would change' : 'changed';

@@ -2,7 +2,7 @@
 export interface Settings {
   /** The day that counts as today, for a note that is read later than it was written. */
   readonly today?: string;
-  /** A dictated line is converted when it is left by Enter. */
+  /** A dictated line is converted when it is left. */
   readonly convertDictation?: true;
 }
 

@@ -28,6 +28,30 @@ describe('forefoot format', () => {
     expect(forefoot(['format', '--check', 'b.forefoot'], { cwd }).code).toBe(0);
   });
 
+  test('--dictated writes dictated lines as typed lines, names what it proposes, and leaves them alone the second time', () => {
+    const said = note(
+      'second ray drawer grade one no sorry grade two full stop third ray drawer zero',
+      'zzq tender two',
+    );
+    const typed = note('2nd MTP  drawer 2', '3rd MTP  drawer 0', 'zzq tender two');
+    const dos = said.replaceAll('\n', '\r\n');
+    const cwd = folderWith({
+      'a.forefoot': said,
+      'b.forefoot': note('plan tape eight weeks stiff insert no steroid'),
+      'c.forefoot': dos,
+    });
+    expect(forefoot(['format', '--dictated', '--check', 'a.forefoot'], { cwd }).code).toBe(1);
+    expect(text(cwd, 'a.forefoot')).toBe(said);
+    expect(forefoot(['format', '--dictated', '.'], { cwd }).code).toBe(0);
+    expect(text(cwd, 'a.forefoot')).toBe(typed);
+    expect(text(cwd, 'b.forefoot')).toBe(
+      note('plan     tape 8 weeks; stiff-insert, no steroid  // proposed, please confirm: stiff-insert, no steroid'),
+    );
+    expect(text(cwd, 'c.forefoot')).toBe(typed.replaceAll('\n', '\r\n'));
+    expect(forefoot(['format', '--dictated', '--check', '.'], { cwd }).code).toBe(0);
+    expect(forefoot(['format', '--dictated', '-'], { input: said })).toEqual({ code: 0, out: typed, err: '' });
+  });
+
   test('prints standard input', () => {
     expect(forefoot(['format', '-'], { input: untidy })).toEqual({ code: 0, out: tidy, err: '' });
     expect(forefoot(['format', '--check', '-'], { input: untidy })).toEqual({ code: 1, out: '<stdin>\n', err: '' });

@@ -52,14 +52,42 @@ test.each([
   ],
   [
     'history onset gradual five months trigger running exam second ray tender plan tape second ray six weeks',
-    'history  onset gradual 5 months, trigger running\nexam     2nd MTP tender\nplan     tape 2nd MTP 6 weeks',
+    [
+      'history  onset gradual 5 months, trigger running  // proposed, please confirm: trigger',
+      'exam     2nd MTP tender  // proposed, please confirm: tender',
+      'plan     tape 2nd MTP 6 weeks  // proposed, please confirm: tape',
+    ].join('\n'),
   ],
   ['the second toe is swollen and it is tender', '2nd MTP  swelling, tender'],
-  ['plan met pad stiff insert no steroid', 'plan     met-pad; stiff-insert, no steroid'],
+  [
+    'plan met pad stiff insert no steroid',
+    'plan     met-pad; stiff-insert, no steroid  // proposed, please confirm: stiff-insert, no steroid',
+  ],
   ['second ray drawer two previously comma swelling mild', '2nd MTP  drawer two previously, swelling mild'],
   ['second ray paper unable quote too sore unquote', '2nd MTP  paper unable "too sore"'],
   ['web two no click squeeze or numbness', 'web 2    no click, squeeze, or numbness'],
 ])('%s', (dictated, typed) => {
+  expect(converted(VISIT, dictated)).toBe(typed);
+});
+
+test.each([
+  [
+    'tender second toe plantar paper holds hva twenty degrees',
+    [
+      'tender   2nd MTP plantar',
+      '2nd MTP  paper holds  // proposed, please confirm: paper',
+      'xray     hva 20°  // proposed, please confirm: hva',
+    ].join('\n'),
+  ],
+  [
+    // Redness may be of the toe or of the foot: no subject is proposed.
+    'swelling second toe moderate no redness hva twenty degrees',
+    [
+      'swelling 2nd MTP moderate, no redness  // proposed, please confirm: no redness',
+      'xray     hva 20°  // proposed, please confirm: hva',
+    ].join('\n'),
+  ],
+])('a subject and a section that were said once or not at all are proposed, and marked: %s', (dictated, typed) => {
   expect(converted(VISIT, dictated)).toBe(typed);
 });
 

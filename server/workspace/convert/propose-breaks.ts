@@ -1,15 +1,11 @@
-import { FILLERS, LIST_ENDERS, SECTION_WORDS } from '../../../grammar/lexicon/closed-words.ts';
+import { FILLERS, LIST_ENDERS, SECTION_WORD, SECTION_WORDS } from '../../../grammar/lexicon/closed-words.ts';
 import type { Section } from '../../../grammar/lexicon/entry.ts';
 import { entryOf } from '../../../grammar/lexicon/index.ts';
 import { readLine } from '../../../grammar/read-line.ts';
 import { formIndex } from '../../../grammar/reader/forms.ts';
 import { CONNECTIVES, EMPHASIS } from '../../../grammar/spoken/spoken-words.ts';
 import type { FindingNode, LineSyntax, Role } from '../../../grammar/syntax.ts';
-
-interface Insertion {
-  readonly at: number;
-  readonly text: string;
-}
+import { type Insertion, onlySectionOf, subjectsFor } from './propose-places.ts';
 
 /**
  * The line with the breaks that its speaker is likely to have meant, put where they take no clear finding and change none: before a
@@ -55,7 +51,12 @@ const isNew = (line: LineSyntax, at: number, text: string): boolean =>
 
 /** Sections first, since they decide what else has its place. */
 function insertions(line: LineSyntax): Insertion[][] {
-  return [sectionStarts(line), [...examStarts(line), ...denials(line), ...neighbours(line), ...lists(line)]];
+  return [
+    sectionStarts(line),
+    ownSections(line),
+    [...examStarts(line), ...denials(line), ...neighbours(line), ...lists(line)],
+    subjectsFor(line),
+  ];
 }
 
 const textOf = ({ text }: LineSyntax, role: Role): string => text.slice(role.start, role.end).toLowerCase();
@@ -78,6 +79,20 @@ function examStarts(line: LineSyntax): Insertion[] {
     const at = startOfStatement(line, start);
     return at === undefined ? [] : [{ at, text: 'new line ' }];
   });
+}
+/** `tear partial` is an image's alone only where no other section takes it: `hva twenty degrees`, `review in six weeks`. */
+function ownSections(line: LineSyntax): Insertion[] {
+  return line.problems.flatMap(({ code, start, text, section }) => {
+    const own = code === 'word-out-of-place' && section === 'exam' ? onlySectionOf(text) : undefined;
+    const at = own && (startOfStatement(line, start) ?? afterValue(line, start));
+    return own === undefined || at === undefined ? [] : [{ at, text: `new line ${SECTION_WORD[own]} ` }];
+  });
+}
+const CLOSING: ReadonlySet<Role['kind']> = new Set(['finding', 'value', 'modifier'] satisfies Role['kind'][]);
+/** The place itself where a finding, its value or its status closes what was said before. */
+function afterValue({ roles }: LineSyntax, start: number): number | undefined {
+  const before = roles.findLast(({ end, kind }) => end <= start && kind !== 'filler');
+  return before === undefined || CLOSING.has(before.kind) ? start : undefined;
 }
 function isOfExam(text: string, section: Section): boolean {
   const parts = text.toLowerCase().split(/[\s-]+/);
@@ -161,27 +176,25 @@ function startBefore(line: LineSyntax, place: number): number {
 
 const saysItself = ({ slots, status }: FindingNode): boolean => Object.keys(slots).length > 0 || status !== 'present';
 
-/** Are all findings that were clear still there, each saying the same? */
+/** Are all findings that were clear still there, each saying the same? One that has no subject may be given one. */
 function keepsClear(before: LineSyntax, after: LineSyntax): boolean {
   const said = clearOf(after);
-  return clearOf(before).every((each) => {
-    const at = said.indexOf(each);
+  return clearOf(before).every(({ says, of }) => {
+    const at = said.findIndex((each) => each.says === says && (of === undefined || each.of === of));
     if (at >= 0) said.splice(at, 1);
     return at >= 0;
   });
 }
-const clearOf = (line: LineSyntax): string[] =>
+interface Clear {
+  readonly says: string;
+  readonly of: string | undefined;
+}
+const clearOf = (line: LineSyntax): Clear[] =>
   findingsOf(line)
     .filter(({ causes }) => causes.length === 0)
-    .map(({ id, section, subject, side, status, slots }) =>
-      JSON.stringify([
-        id,
-        section,
-        status,
-        side,
-        subjectOf(subject),
-        Object.entries(slots).map(([slot, { value, causes }]) => [slot, value, causes.length]),
-      ]),
-    );
-const subjectOf = (subject: FindingNode['subject']): unknown =>
-  subject && { ...subject, start: undefined, end: undefined };
+    .map(({ id, section, subject, side, status, slots }) => {
+      const values = Object.entries(slots).map(([slot, { value, causes }]) => [slot, value, causes.length]);
+      const own = id !== 'panel' && entryOf(id).subjects.every((each) => each === 'ray' || each === 'web');
+      const of = subject || !own ? JSON.stringify({ ...subject, start: 0, end: 0 }) : undefined;
+      return { says: JSON.stringify([id, section, status, side, values]), of };
+    });

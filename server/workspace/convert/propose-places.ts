@@ -1,0 +1,41 @@
+import type { Section } from '../../../grammar/lexicon/entry.ts';
+import { entryOf } from '../../../grammar/lexicon/index.ts';
+import { formOf } from '../../../grammar/reader/forms.ts';
+import { subjectText } from '../../../grammar/reader/read-subjects.ts';
+import type { FindingNode, LineSyntax, SubjectNode } from '../../../grammar/syntax.ts';
+
+/** Words to be put into a line at an offset. */
+export interface Insertion {
+  readonly at: number;
+  readonly text: string;
+}
+
+/**
+ * `swelling second toe no redness`: the one subject that a line names, for the findings after it that have none. Nothing where the line
+ * names two, or a subject that could not be read, or where another place could be meant.
+ */
+export function subjectsFor(line: LineSyntax): Insertion[] {
+  const found = line.statements.flatMap(({ findings }) => findings);
+  const named = new Map(found.flatMap(({ subject }) => (subject ? [[subjectText(subject), subject] as const] : [])));
+  const only = [...named.values()][0];
+  const heard = new Set(line.roles.filter(({ kind }) => kind === 'subject').map(({ canonical }) => canonical));
+  if (!only || named.size > 1 || heard.size > 1 || only.at === 'others') return [];
+  if (line.problems.some(({ code }) => code === 'ambiguous-web')) return [];
+  const text = subjectText(only);
+  return found.flatMap((finding) => (wants(finding, only) ? [{ at: finding.start, text: `; ${text} ` }] : []));
+}
+
+/** A finding of rays or webs alone, that the subject precedes and that has none. */
+function wants({ id, subject, start, section }: FindingNode, only: SubjectNode): boolean {
+  if (subject || id === 'panel' || only.start >= start || section !== 'exam') return false;
+  const kinds = entryOf(id).subjects;
+  const kind = only.at === 'webs' ? 'web' : 'ray';
+  return kinds.includes(kind) && kinds.every((each) => each === 'ray' || each === 'web');
+}
+
+/** The one section other than the exam in which a word that has no place in the exam belongs; `undefined` where it fits in several. */
+export function onlySectionOf(text: string): Section | undefined {
+  const sections = new Set((formOf(text)?.findings ?? []).flatMap(({ id }) => entryOf(id).sections));
+  const [only] = sections;
+  return sections.size === 1 && only !== 'exam' ? only : undefined;
+}
