@@ -1,6 +1,6 @@
 import { readFileSync, realpathSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { convertEdits } from '../features/dictation.ts';
+import { convertEdits } from '../workspace/convert/convert-edits.ts';
 import { formattedText } from '../workspace/format-note.ts';
 import { OpenNote } from '../workspace/note.ts';
 import { workshop } from '../workspace/workshop.ts';

@@ -1,12 +1,8 @@
 import type { CodeAction, Diagnostic, TextEdit } from 'vscode-languageserver-types';
-import { readLine } from '../../grammar/read-line.ts';
-import { isDictated } from '../../grammar/reader/outline.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
-import { readVisitFacts } from '../clinical/read-facts.ts';
 import type { Range } from '../workspace/blocks.ts';
-import { convertLine } from '../workspace/convert/convert-line.ts';
-import { isSignedLine } from '../workspace/format-note.ts';
-import type { Note, Visit } from '../workspace/note.ts';
+import { convertEdits, linesOf } from '../workspace/convert/convert-edits.ts';
+import type { Note } from '../workspace/note.ts';
 import { suggestionsFor } from '../workspace/suggest/suggestions.ts';
 import { spanOn } from '../workspace/text-edits.ts';
 import { CONVERT_LINES, CONVERT_VISIT, wants } from './protocol-numbers.ts';
@@ -88,31 +84,3 @@ const action = (note: Note, title: string, kind: string, edits: TextEdit[]): Cod
   kind,
   edit: { changes: { [note.uri]: edits } },
 });
-const linesOf = (first: number, last: number): number[] =>
-  Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => first + i);
-
-/** One edit for each dictated line between two lines of the file that can be written as typed lines without a change of what is said. */
-export function convertEdits(note: Note, first: number, last: number, remember = false): TextEdit[] {
-  const edits: TextEdit[] = [];
-  const done = new Map<number, VisitLines>();
-  for (const at of linesOf(first, Math.min(last, note.lineCount - 1))) {
-    const line = note.line(at);
-    const visit = note.visitAt(at);
-    if (!line || !visit || isSignedLine(note, at) || !isDictated(line.text)) continue;
-    const state = done.get(visit.index) ?? { lines: [...visit.lines], moved: 0 };
-    done.set(visit.index, state);
-    const own = at - visit.firstLine + state.moved;
-    const read = (lines: readonly LineSyntax[]) => readVisitFacts(lines, note.header, note.settings);
-    const converted = convertLine({ lines: state.lines, at: own, read, remember });
-    if (!converted || converted.join('\n') === line.text) continue;
-    state.lines.splice(own, 1, ...converted.map((text) => readLine(text)));
-    state.moved += converted.length - 1;
-    edits.push({ range: spanOn(at, 0, line.text.length), newText: converted.join(note.lineEnd) });
-  }
-  return edits;
-}
-interface VisitLines {
-  /** The lines of a visit with those before already converted. */
-  readonly lines: Visit['lines'][number][];
-  moved: number;
-}

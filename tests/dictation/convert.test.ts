@@ -91,6 +91,40 @@ test.each([
   expect(converted(VISIT, dictated)).toBe(typed);
 });
 
+test.each([
+  [
+    'a list whose beginning was not read is not parted',
+    'risks discussed including floating toe comma stiffness comma infection',
+    'infection',
+  ],
+  ['what was not done is not parted from its denial', "he hasn't tried an injection and does not want one", 'tried'],
+  [
+    'no operation is proposed for an approach',
+    'injected right second m t p today dorsal approach tape on for two weeks',
+    'operation',
+  ],
+  ['the kind of visit is no plan', 'pre op clinic right foot', 'plan'],
+  [
+    'a subject is not taken from another statement',
+    'purchase present in the others full stop p i p joint flexible',
+    'others',
+  ],
+])('%s', (_, dictated, word) => {
+  const lines = (converted(VISIT, dictated) ?? '').split('\n');
+  expect(lines.filter((line) => line.startsWith(word))).toEqual([]);
+  expect(lines.join()).not.toContain('please confirm');
+});
+
+test.each([
+  'she has not tried tape four weeks comma drawer two',
+  'she hasnt tried met pad four weeks no relief full stop second toe drawer grade two',
+  'mother tried tape four weeks full stop second toe drawer grade two',
+  'we would not plan tape second toe full stop third toe drawer one',
+])('no section is parted from a word that turns it: %s', (dictated) => {
+  for (const line of (converted(VISIT, dictated) ?? dictated).split('\n'))
+    expect(line).not.toMatch(/^(?:tried|plan)\b/);
+});
+
 test('what was taken back stands in a comment on request', () => {
   const dictated = 'second ray drawer grade one no sorry grade two';
   expect(converted(VISIT, dictated)).toBe('2nd MTP  drawer 2');

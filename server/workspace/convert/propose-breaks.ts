@@ -6,6 +6,7 @@ import { formIndex } from '../../../grammar/reader/forms.ts';
 import { CONNECTIVES, EMPHASIS } from '../../../grammar/spoken/spoken-words.ts';
 import type { FindingNode, LineSyntax, Role } from '../../../grammar/syntax.ts';
 import { type Insertion, onlySectionOf, subjectsFor } from './propose-places.ts';
+import { isTurned } from './turned-section.ts';
 
 /**
  * The line with the breaks that its speaker is likely to have meant, put where they take no clear finding and change none: before a
@@ -16,7 +17,8 @@ export function proposeBreaks(line: LineSyntax): LineSyntax {
   let best = line;
   const refused = new Set<string>();
   for (let round = 0; round < MOST; round++) {
-    const isFresh = (each: Insertion) => isNew(best, each.at, each.text) && !refused.has(key(best, each));
+    const isFresh = (each: Insertion) =>
+      isNew(best, each.at, each.text) && !leansOn(best, each) && !refused.has(key(best, each));
     const fresh = insertions(best)
       .map((group) => group.filter(isFresh))
       .find((group) => group.length > 0);
@@ -35,12 +37,20 @@ const MOST = 8;
 /** Counted from the end of the line, which what is put in before it does not move. */
 const key = ({ text }: LineSyntax, { at, text: inserted }: Insertion): string => `${text.length - at}${inserted}`;
 
-/** Puts in as many as leave every clear finding as it was: all at once, or else each half by itself. */
+/** `has not | tried`, `in the | others`: what stands before a new line would say something of what follows it. */
+const leansOn = ({ text }: LineSyntax, { at, text: inserted }: Insertion): boolean =>
+  inserted.startsWith(NEW_LINE) && LEANING.test(text.slice(0, at));
+const NEW_LINE = 'new line ';
+const LEANING =
+  /(?:\b(?:an?|the|in|of|on|at|to|for|with|from|under|over|behind|by|and|or|not|no|never|without|has|have|had|is|are|was|were|be|been|her|his|their|my)|n['’]?t)\s+$/i;
+
+/** Puts in as many as leave every clear finding as it was: all at once, or else each half by itself. A section that nobody said has to make a finding clear. */
 function insertKept(line: LineSyntax, list: readonly Insertion[]): LineSyntax {
   if (list.length === 0) return line;
   const text = list.reduceRight((put, { at, text }) => put.slice(0, at) + text + put.slice(at), line.text);
   const tried = readLine(text);
-  if (keepsClear(line, tried)) return tried;
+  const owed = list.filter(({ text }) => text.startsWith(NEW_LINE) && text !== NEW_LINE).length;
+  if (keepsClear(line, tried) && clearOf(tried).length >= clearOf(line).length + owed) return tried;
   if (list.length === 1) return line;
   const half = list.length >> 1;
   return insertKept(insertKept(line, list.slice(half)), list.slice(0, half));
@@ -68,7 +78,7 @@ function sectionStarts(line: LineSyntax): Insertion[] {
   return line.roles.flatMap((role, i) => {
     const section = SECTION_WORDS[textOf(line, role)];
     const opens = role.kind === 'keyword' || (role.kind === 'reported' && section && !section.strong);
-    return i > 0 && opens && section ? [{ at: role.start, text: 'new line ' }] : [];
+    return i > 0 && opens && section && !isTurned(line, i) ? [{ at: role.start, text: NEW_LINE }] : [];
   });
 }
 
@@ -76,17 +86,32 @@ function sectionStarts(line: LineSyntax): Insertion[] {
 function examStarts(line: LineSyntax): Insertion[] {
   return line.problems.flatMap(({ code, start, text, section }) => {
     if (code !== 'word-out-of-place' || section === undefined || !isOfExam(text, section)) return [];
+    if (isListed(line, start)) return [];
     const at = startOfStatement(line, start);
-    return at === undefined ? [] : [{ at, text: 'new line ' }];
+    return at === undefined ? [] : [{ at, text: NEW_LINE }];
   });
 }
-/** `tear partial` is an image's alone only where no other section takes it: `hva twenty degrees`, `review in six weeks`. */
+/** `hva twenty degrees` is a film's alone, `review in six weeks` a plan's; no section takes a treatment by guess. */
 function ownSections(line: LineSyntax): Insertion[] {
   return line.problems.flatMap(({ code, start, text, section }) => {
-    const own = code === 'word-out-of-place' && section === 'exam' ? onlySectionOf(text) : undefined;
+    if (code !== 'word-out-of-place' || section !== 'exam' || isListed(line, start)) return [];
+    const own = onlySectionOf(text);
     const at = own && (startOfStatement(line, start) ?? afterValue(line, start));
-    return own === undefined || at === undefined ? [] : [{ at, text: `new line ${SECTION_WORD[own]} ` }];
+    return own === undefined || at === undefined ? [] : [{ at, text: `${NEW_LINE}${SECTION_WORD[own]} ` }];
   });
+}
+/** `risks discussed including stiffness comma infection`: one of a list whose beginning was not read says what that beginning says. */
+function isListed({ roles, text }: LineSyntax, start: number): boolean {
+  let listed = false;
+  for (const { kind, start: from, end } of roles.toReversed()) {
+    if (end > start) continue;
+    if (kind === 'reported') return listed;
+    if (kind === 'keyword') return false;
+    if (kind !== 'punctuation') continue;
+    if (!/^(?:,|comma)$/i.test(text.slice(from, end))) return false;
+    listed = true;
+  }
+  return false;
 }
 const CLOSING: ReadonlySet<Role['kind']> = new Set(['finding', 'value', 'modifier'] satisfies Role['kind'][]);
 /** The place itself where a finding, its value or its status closes what was said before. */

@@ -33,9 +33,14 @@ function wants({ id, subject, start, section }: FindingNode, only: SubjectNode):
   return kinds.includes(kind) && kinds.every((each) => each === 'ray' || each === 'web');
 }
 
-/** The one section other than the exam in which a word that has no place in the exam belongs; `undefined` where it fits in several. */
+/**
+ * The image, or the plan for a review, in which alone a word belongs that has no place in the exam; `undefined` where it fits in several.
+ * A treatment is planned, tried or done by its section or verb alone, so that no section is proposed for one.
+ */
 export function onlySectionOf(text: string): Section | undefined {
-  const sections = new Set((formOf(text)?.findings ?? []).flatMap(({ id }) => entryOf(id).sections));
-  const [only] = sections;
-  return sections.size === 1 && only !== 'exam' ? only : undefined;
+  const found = formOf(text)?.findings ?? [];
+  const [only, more] = new Set(found.flatMap(({ id }) => entryOf(id).sections));
+  const proposed = found.every(({ id }) => id === 'review') || IMAGES.includes(only as Section);
+  return only && !more && proposed ? only : undefined;
 }
+const IMAGES: readonly Section[] = ['xray', 'us', 'mri', 'ct'];

@@ -2,6 +2,7 @@ import { CORRECTIONS, SPOKEN_BREAKS } from '../../../grammar/spoken/spoken-words
 import type { LineSyntax, Role } from '../../../grammar/syntax.ts';
 import type { Span } from '../../../grammar/values.ts';
 import { keptSpans } from '../format-line.ts';
+import { isTurned } from './turned-section.ts';
 
 /** Which of the words that only join are written: labels (`grade`, `for`) may be needed to read a line the same way. */
 export type Joining = 'none' | 'labels' | 'all';
@@ -29,7 +30,8 @@ export function writeLines(line: LineSyntax, joining: Joining): Written[] {
     else if (role.kind !== 'filler' || isWritten(role, own, joining)) {
       const sided = isSide(role) && leading.has(line.roles[i + 1]?.start ?? -1);
       const leads = leading.has(role.start) && !isSide(line.roles[i - 1]);
-      if (role.kind === 'keyword' || ((sided || leads) && !page.isOpening)) page.newLine();
+      const opens = role.kind === 'keyword' && !isTurned(line, i);
+      if (opens || ((sided || leads) && !page.isOpening)) page.newLine();
       page.write(role.canonical ?? own, role.kind === 'keyword' || role.kind === 'subject' || isSide(role));
     }
   });
