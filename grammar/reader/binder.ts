@@ -125,10 +125,20 @@ export class Binder {
     if (this.no && !this.no.adjective && this.before.length === 0) this.denyBack(this.no);
     this.flush();
     this.tell();
+    this.leaveOthers();
     this.current = undefined;
     this.between = undefined;
     this.segment++;
     this.push({ is: 'break', by: 'punctuation' });
+  }
+  /** `present in the others; pip flexible`: `others` at the end of what was not read are of that, and of nothing that follows. */
+  private leaveOthers(): void {
+    if (this.subject?.at !== 'others') return;
+    const { elements } = this.statement;
+    const segment = elements.slice(elements.findLastIndex(({ is }) => is === 'break') + 1);
+    if (segment.at(-1)?.is !== 'subject' || !segment.some(({ is }) => is === 'unread')) return;
+    this.unreadSubject = this.subject;
+    this.subject = undefined;
   }
   /** `swelling no`, with nothing after it, denies the bare finding before. */
   private denyBack(no: Span): void {

@@ -172,8 +172,12 @@ function partReach(segment: readonly Element[]): void {
     if (element.is !== 'finding') return;
     const { draft } = element;
     const part = PARTS.includes(draft.id);
-    if (!part && !lacksResult(draft)) return;
     const { start, end } = draft.word;
+    const denied =
+      draft.status === 'absent' && draft.entry?.bare === 'incomplete' && Object.keys(draft.slots).length === 0;
+    // `no pin tract redness`: the sign is denied, and the site is only where it would be.
+    if (denied && segment[i + 1]?.is === 'finding') draft.causes.push({ why: 'no result', text: '', start, end });
+    if (!part && !lacksResult(draft)) return;
     const cause: Cause = { why: part ? 'foreign part' : 'no result', text: '', start, end };
     // `no calf tenderness or swelling`: what the list goes on with is still of the part.
     const after = segment[i + 1]?.is === 'list end' ? segment[i + 2] : segment[i + 1];

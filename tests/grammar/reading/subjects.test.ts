@@ -16,6 +16,14 @@ checkRules({
     ['first tender', 'unclear: tenderness', 'unknown-word'],
     ['mtp2 tender', '2 tenderness'],
   ],
+  'the others of what was not read are not those of the next statement': [
+    ['present in the others; pip flexible', 'unclear: pip', 'word-out-of-place'],
+    ['others paper holds; pip flexible', 'others paper result=holds; others pip rigidity=flexible'],
+  ],
+  'a site whose sign is denied is not denied itself': [
+    ['2nd no pin tract redness', 'unclear: pin-site; unclear: redness'],
+    ['2nd pin-site dry no redness', '2 pin-site state=dry; 2 no redness'],
+  ],
   'lists and ranges of rays': [
     ['2nd-4th tender', '2,3,4 tenderness'],
     ['2nd to 4th tender', '2,3,4 tenderness'],
