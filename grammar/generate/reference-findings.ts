@@ -100,7 +100,7 @@ function valuesText(slot: Slot): string {
     case 'fraction':
       return `so many of so many, ${code('9/10')}`;
     case 'duration':
-      return `a length of time, ${code('8 weeks')}`;
+      return `a length of time${slot.least ? ' of days or more' : ''}, ${code('8 weeks')}`;
     case 'date':
       return `a date, ${code('2026-03-09')}, or a time before the visit, ${code('3 weeks ago')}`;
     case 'clock':

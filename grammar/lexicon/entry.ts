@@ -95,6 +95,8 @@ export interface GradeSlot extends SlotBase {
 }
 export interface DurationSlot extends SlotBase {
   readonly kind: 'duration';
+  /** Minutes and hours are of something else (`trainers 20 min`). */
+  readonly least?: 'days';
 }
 export interface DateSlot extends SlotBase {
   readonly kind: 'date';

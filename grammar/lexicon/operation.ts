@@ -271,7 +271,7 @@ export const ORDERS = [
     subjects: ['foot', 'patient'],
     word: 'ordinary-shoes',
     forms: ['normal shoes', 'own shoes', 'regular shoes', 'trainers'],
-    slots: { from: duration(['from', 'at', 'in', 'after']), on: date(['on']) },
+    slots: { from: { ...duration(['from', 'at', 'in', 'after']), least: 'days' }, on: date(['on']) },
     order: 143,
     technique: 'In the note of the operation and in a plan they are ordered, in an exam they are worn.',
     meaning: 'After the pin and before impact.',

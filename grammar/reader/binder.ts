@@ -3,7 +3,7 @@ import type { Entry, Lead, Section, Slot, SubjectKind } from '../lexicon/entry.t
 import { entryOf, type FindingId } from '../lexicon/index.ts';
 import type { CauseKind, ReadingCode, ReadingProblem, Role, RoleKind, SubjectNode } from '../syntax.ts';
 import type { Side, Span, Status, Value } from '../values.ts';
-import { causeOf, type Draft, type Element, hasValue, type StatementDraft, setSlot } from './draft.ts';
+import { causeOf, type Draft, type Element, endsUnread, hasValue, type StatementDraft, setSlot } from './draft.ts';
 import { type Form, type Match, matchesAt, type ValueClaim } from './forms.ts';
 import type { Item } from './items.ts';
 import type { SideMention } from './sides.ts';
@@ -125,20 +125,12 @@ export class Binder {
     if (this.no && !this.no.adjective && this.before.length === 0) this.denyBack(this.no);
     this.flush();
     this.tell();
-    this.leaveOthers();
+    if (this.subject?.at === 'others' && endsUnread(this.statement))
+      [this.unreadSubject, this.subject] = [this.subject, undefined];
     this.current = undefined;
     this.between = undefined;
     this.segment++;
     this.push({ is: 'break', by: 'punctuation' });
-  }
-  /** `present in the others; pip flexible`: `others` at the end of what was not read are of that, and of nothing that follows. */
-  private leaveOthers(): void {
-    if (this.subject?.at !== 'others') return;
-    const { elements } = this.statement;
-    const segment = elements.slice(elements.findLastIndex(({ is }) => is === 'break') + 1);
-    if (segment.at(-1)?.is !== 'subject' || !segment.some(({ is }) => is === 'unread')) return;
-    this.unreadSubject = this.subject;
-    this.subject = undefined;
   }
   /** `swelling no`, with nothing after it, denies the bare finding before. */
   private denyBack(no: Span): void {

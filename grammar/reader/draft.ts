@@ -123,3 +123,9 @@ export function finished(draft: Draft, line: string): FindingNode {
   const optional = { ...(subject ? { subject } : {}), ...(side ? { side } : {}), ...(beside ? { beside } : {}) };
   return { id, section, word, segment, start, end, status: draft.status, slots, quotes, causes, ...optional };
 }
+
+/** `present in the others; pip flexible`: a subject at the end of what was not read is of that, and of nothing that follows. */
+export function endsUnread({ elements }: StatementDraft): boolean {
+  const segment = elements.slice(elements.findLastIndex(({ is }) => is === 'break') + 1);
+  return segment.at(-1)?.is === 'subject' && segment.some(({ is }) => is === 'unread');
+}

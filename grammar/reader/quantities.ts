@@ -95,6 +95,7 @@ export interface Fitted {
 }
 
 const isTime = (unit: Unit | undefined): unit is TimeUnit => TIME_UNITS.some((known) => known === unit);
+const SHORT: readonly TimeUnit[] = ['minutes', 'hours'];
 const durationOf = (q: Quantity, unit: TimeUnit): Duration => ({
   low: q.low,
   high: q.high,
@@ -108,7 +109,7 @@ const durationOf = (q: Quantity, unit: TimeUnit): Duration => ({
  */
 export function fitQuantity(q: Quantity, open: readonly (readonly [string, Slot])[]): Fitted | undefined {
   for (const [slot, shape] of open) {
-    if (shape.kind === 'duration' && isTime(q.unit))
+    if (shape.kind === 'duration' && isTime(q.unit) && !(shape.least === 'days' && SHORT.includes(q.unit)))
       return { slot, value: { is: 'duration', ...durationOf(q, q.unit) } };
     if (shape.kind === 'grade' && q.unit === undefined) return { slot, ...graded(q, shape) };
     if (shape.kind === 'number' && fitsUnit(q, shape)) return { slot, ...measured(q, shape) };

@@ -20,6 +20,10 @@ checkRules({
     ['present in the others; pip flexible', 'unclear: pip', 'word-out-of-place'],
     ['others paper holds; pip flexible', 'others paper result=holds; others pip rigidity=flexible'],
   ],
+  'minutes are no time from which a shoe is worn': [
+    ['trainers 20 min', 'unclear: ordinary-shoes', 'number-without-place unknown-word'],
+    ['trainers from 6 weeks', 'ordinary-shoes from=6weeks'],
+  ],
   'a site whose sign is denied is not denied itself': [
     ['2nd no pin tract redness', 'unclear: pin-site; unclear: redness'],
     ['2nd pin-site dry no redness', '2 pin-site state=dry; 2 no redness'],
