@@ -13,10 +13,11 @@ type Denier = { readonly by: Draft } | { readonly by: Cause };
  * After a denied finding the next bare ones are unclear until the statement ends, a subject, or a value of their own
  * (`no redness, fever`); a closing `or` denies the whole list (`no click, squeeze or numbness`). The same holds after a
  * denial that was not read (`no bruising, swelling`) and after a distancing word before its finding (`was red, swollen`).
+ * `no swelling, TTP plantar` denies no tenderness: an adjective with a place of its own, after a comma, goes on with no list of nouns.
  * A condition or another person holds for the rest of the statement (`if no better, operation`).
  */
-export function deny(elements: readonly Element[]): void {
-  const list = new DeniedList(elements);
+export function deny(elements: readonly Element[], line: string): void {
+  const list = new DeniedList(elements, line);
   let leading = true;
   let held: Cause | undefined;
   let allergic: Draft | undefined;
@@ -65,13 +66,16 @@ class DeniedList {
   private run: Draft[] = [];
   private denier: Denier | undefined;
   private readonly elements: readonly Element[];
+  private readonly line: string;
 
-  constructor(elements: readonly Element[]) {
+  constructor(elements: readonly Element[], line: string) {
     this.elements = elements;
+    this.line = line;
   }
 
   take(draft: Draft): void {
     if (draft.denied || draft.deniesPart) this.settle({ by: draft });
+    else if (this.standsAlone(draft)) this.settle();
     else if (this.denier && isBare(draft)) {
       if (this.closed && this.run.length > 0 && this.isClosedBefore(draft)) this.settle(this.denier);
       this.run.push(draft);
@@ -97,6 +101,15 @@ class DeniedList {
     this.closed = false;
   }
 
+  /** Only right after one denied finding, in a statement without `or`. */
+  private standsAlone({ id, word, slots, segment }: Draft): boolean {
+    const by = this.denier?.by;
+    if (!by || 'why' in by || this.run.length > 0 || by.segment === segment || by.id === id) return false;
+    if (!ADJECTIVES.has(this.line.slice(word.start, word.end).toLowerCase())) return false;
+    const place = slots.place;
+    return place !== undefined && place.start >= word.end && !this.elements.some(({ is }) => is === 'list end');
+  }
+
   /** Has the list already been closed by an `or` and one finding after it? */
   private isClosedBefore(draft: Draft): boolean {
     const at = this.elements.findIndex((element) => element.is === 'finding' && element.draft === draft);
@@ -105,6 +118,9 @@ class DeniedList {
     return before.slice(last).some((element) => element.is === 'finding');
   }
 }
+
+/** What no `no` denies: nobody says `no tender`. */
+const ADJECTIVES: ReadonlySet<string> = new Set(['tender', 'ttp']);
 
 const reach = ({ word }: Draft): Cause => ({ why: 'reach of no', text: 'no', start: word.start, end: word.end });
 

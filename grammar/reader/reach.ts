@@ -10,12 +10,12 @@ import { formOf } from './forms.ts';
  * What an unread, negating or distancing word does to the findings near it: better unread than misread.
  * Each rule adds causes to the findings that it reaches and removes nothing.
  */
-export function applyReach(statements: readonly StatementDraft[]): void {
+export function applyReach(statements: readonly StatementDraft[], line: string): void {
   let before: Draft | undefined;
   let trailing: Cause | undefined;
   let unused: Cause | undefined;
   for (const { elements } of statements) {
-    deny(elements);
+    deny(elements, line);
     for (const { by, elements: segment } of segments(elements)) {
       unreadReach(segment, before);
       partReach(segment);

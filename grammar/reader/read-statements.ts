@@ -26,7 +26,7 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
   const { heading, next }: ReturnType<typeof readHeading> = from > 0 ? { next: from } : readHeading(binder);
   for (let i = next; i < items.length; ) i = step(binder, i);
   binder.closeSegment();
-  applyReach(binder.statements);
+  applyReach(binder.statements, binder.line);
   sideReach(binder.statements, binder.sides, line);
   pairReach(binder.statements);
   const statements = binder.statements
