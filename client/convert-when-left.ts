@@ -1,4 +1,12 @@
-import { type Disposable, Range, TextDocumentChangeReason, WorkspaceEdit, window, workspace } from 'vscode';
+import {
+  type Disposable,
+  Range,
+  type TextDocument,
+  TextDocumentChangeReason,
+  WorkspaceEdit,
+  window,
+  workspace,
+} from 'vscode';
 import type { Ask } from './protocol.ts';
 
 interface Typed {
@@ -24,11 +32,10 @@ export function convertWhenLeft(ask: Ask): Disposable[] {
     if (!left || left.uri !== document.uri.toString()) return;
     if (selections.some(({ start, end }) => start.line <= left.line && left.line <= end.line)) return;
     typed = undefined;
-    if (workspace.getConfiguration('forefoot', document).get('convertDictation', false)) void convert(left.line);
+    if (workspace.getConfiguration('forefoot', document).get('convertDictation', false))
+      void convert(document, left.line);
   });
-  const convert = async (line: number): Promise<void> => {
-    const document = window.activeTextEditor?.document;
-    if (!document) return;
+  const convert = async (document: TextDocument, line: number): Promise<void> => {
     const { uri, version } = document;
     const found = await ask('forefoot/convertDictation', { uri: uri.toString(), firstLine: line, lastLine: line });
     if (document.version !== version) return;

@@ -11,7 +11,7 @@ export interface Insertion {
 }
 
 /**
- * `swelling second toe no redness`: the one subject that a line names, for the findings after it that have none. Nothing where the line
+ * `tender second toe plantar paper holds`: the one subject that a line names, for the findings after it that have none. Nothing where the line
  * names two, or a subject that could not be read, or where another place could be meant.
  */
 export function subjectsFor(line: LineSyntax): Insertion[] {
