@@ -6,7 +6,7 @@ import { realisticNotes } from './notes.ts';
 /**
  * What two readings said of every alarm: would a surgeon, reading the note, call it right? `why` stands where the answer is not plain.
  * The second reading is independent: its reader saw the notes and their alarms alone, neither the first verdicts nor the code. The two agreed on each of the 74 alarms of that day.
- * The two alarms of an acute dislocation came later; their second reader had seen the first verdict.
+ * The two alarms of an acute dislocation came later and were read the same way; their second reader found them right, and their wording long for a joint that a quotation says is reduced.
  * `UPDATE_VERDICTS=1 npx vitest run tests/clinical/realistic` writes new alarms as `to judge` and takes out those that are gone.
  */
 type Said = 'right' | 'false' | 'to judge';
