@@ -1,7 +1,8 @@
 import type { HeaderNode, LineSyntax } from '../../grammar/syntax.ts';
 import type { Span } from '../../grammar/values.ts';
 import type { SyntaxEdit } from './analysis.ts';
-import type { Carried, Lifecycle, Place, VisitEvent, VisitFacts, VisitPart } from './facts.ts';
+import { type Day, dayFrom } from './dates.ts';
+import type { AnyFact, Carried, Lifecycle, Place, VisitEvent, VisitFacts, VisitPart } from './facts.ts';
 import { sealOf } from './seal.ts';
 
 type Node<K extends HeaderNode['is']> = Extract<HeaderNode, { is: K }>;
@@ -78,6 +79,12 @@ function carriedIn(lines: readonly LineSyntax[]): Carried[] {
 /** The part in which a line stands; the visit's own text where it is not divided. */
 export const partAt = ({ lifecycle }: VisitFacts, line: number): VisitPart | undefined =>
   lifecycle?.parts.findLast(({ from }) => from <= line);
+
+/** The day on which a fact was written: that of its addendum, else of its visit; `undefined` where that is not dated to the day. */
+export function writtenOn(visit: VisitFacts, { origin }: Pick<AnyFact, 'origin'>): Day | undefined {
+  const date = partAt(visit, origin.place.line)?.addendum?.date ?? visit.date;
+  return date?.month && date.day ? dayFrom({ ...date, month: date.month, day: date.day }) : undefined;
+}
 
 /** How many events stand above a line. */
 export const eventsBefore = ({ lifecycle }: Pick<VisitFacts, 'lifecycle'>, line: number): number =>

@@ -4,6 +4,7 @@ import type { NextStep, NoStage, RayAnalysis, StageOutcome } from './analysis.ts
 import { type Answer, ask, clearFacts, isStated } from './answers.ts';
 import { CAUTIONS } from './cautions.ts';
 import { pulsesFelt, webSigns } from './circulation.ts';
+import type { Course } from './course.ts';
 import { type Day, dayFrom, dayOf, daysBetween } from './dates.ts';
 import type { DrawerStep } from './drawer.ts';
 import { footKey, rayKey, steroidDays } from './episode.ts';
@@ -32,9 +33,13 @@ export function nextStep(view: GateView, stage: RayAnalysis, drawer: readonly Dr
     step: tapeless ? `${row.step} No tape here: ${tapeless} stated.` : row.step,
     why: flagged
       ? `${capital(flagged.why)}.`
-      : row.adequate && inputs.kept === 'not stated'
-        ? `${row.why} ${NOT_SAID}`
-        : row.why,
+      : [
+          row.why,
+          row.adequate && inputs.kept === 'not stated' && NOT_SAID,
+          (row.adequate || row.id === 'poorly kept') && toldBefore(view.whole.feet[view.side].course()),
+        ]
+          .filter(Boolean)
+          .join(' '),
     wouldChange: row.wouldChange,
     cautions: [...(hasUnreadRedFlag(view.visit) ? (['unread red flag'] as const) : []), ...row.cautions].map(
       (id) => CAUTIONS[id],
@@ -49,6 +54,8 @@ export function nextStep(view: GateView, stage: RayAnalysis, drawer: readonly Dr
 }
 
 const NOT_SAID = 'How it was kept is not stated; it is taken as adequate.';
+const toldBefore = ({ toldOn }: Course): string | undefined =>
+  toldOn && `The course is as ${toldOn === 'undated' ? 'an earlier visit' : `the visit of ${toldOn}`} told it.`;
 
 /** What speaks against tape, in words, where the visit states it: `a tape allergy is`. */
 function tapeBarred(view: GateView): string | undefined {

@@ -4,9 +4,10 @@ import type { Duration } from '../../grammar/values.ts';
 import type { VisitAnalysis } from './analysis.ts';
 import { clearFacts } from './answers.ts';
 import { capital } from './argument/phrases.ts';
-import { after, type Day, dayFrom, dayOf, daysBetween, isoOf } from './dates.ts';
-import { PROTECTING } from './episode.ts';
+import { PROTECTING } from './course.ts';
+import { after, dayFrom, dayOf, daysBetween, isoOf } from './dates.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
+import { writtenOn } from './lifecycle.ts';
 import { COURSE_JUDGED_DAYS } from './windows.ts';
 
 /** A day of the newest visit's plan that has passed without a later visit. */
@@ -27,15 +28,13 @@ export function overdue({ facts, after: left }: VisitAnalysis, today: string): O
   if (!now || !facts.date || daysBetween(dayFrom(facts.date), now) <= 0) return [];
   const decision = left.watch.decision?.split('|');
   const decided = decision ? ` The patient's decision of ${decision[1]}: ${decision[0]}.` : '';
-  return [...pins(left.watch), ...reviews(left.watch), ...courses(facts, dayFrom(facts.date))].flatMap(
-    ({ about, due, what }) => {
-      const day = dayOf(due);
-      const late = day ? daysBetween(day, now) : 0;
-      if (late <= 0) return [];
-      const text = `${what} ${due}, ${lateness(late)} before ${today}; no visit of a later date stands in this file.${decided}`;
-      return [{ about, due, text, ...practice }];
-    },
-  );
+  return [...pins(left.watch), ...reviews(left.watch), ...courses(facts)].flatMap(({ about, due, what }) => {
+    const day = dayOf(due);
+    const late = day ? daysBetween(day, now) : 0;
+    if (late <= 0) return [];
+    const text = `${what} ${due}, ${lateness(late)} before ${today}; no visit of a later date stands in this file.${decided}`;
+    return [{ about, due, text, ...practice }];
+  });
 }
 
 interface Due {
@@ -57,10 +56,11 @@ const pins = (watch: Watch): Due[] =>
   );
 
 /** The last day of each protecting measure that this visit plans; one without a length can be judged from six weeks on. */
-function courses(visit: VisitFacts, start: Day): Due[] {
+function courses(visit: VisitFacts): Due[] {
   const planned = PROTECTING.flatMap((finding) =>
     (clearFacts(visit.facts, finding) as AnyFact[]).flatMap((fact) => {
-      if (fact.section !== 'plan' || fact.status !== 'present') return [];
+      const start = writtenOn(visit, fact);
+      if (fact.section !== 'plan' || fact.status !== 'present' || !start) return [];
       const time = 'for' in fact.values && fact.values.for?.is === 'duration' ? fact.values.for : undefined;
       const what = capital(entryOf(finding).word);
       return time

@@ -1,6 +1,6 @@
 import type { Sourced } from '../../grammar/lexicon/entry.ts';
 import type { CautionId } from './cautions.ts';
-import type { Course } from './episode.ts';
+import type { Course } from './course.ts';
 import type { RedFlag } from './red-flags.ts';
 
 /** What the path looks at: each a small closed set, so that every combination can be enumerated. */

@@ -5,6 +5,7 @@ import { pulsesFelt } from './circulation.ts';
 import { after, type Day, dayFrom, daysBefore, daysOf, isoOf, range } from './dates.ts';
 import { factsOf } from './fact-index.ts';
 import { type AnyFact, subjectKey, type VisitFacts } from './facts.ts';
+import { partAt, writtenOn } from './lifecycle.ts';
 import { mentions } from './remarks.ts';
 
 /** What speaks against a drug, a tape, a boot or an operation, and is seldom written again at the next visit. */
@@ -37,14 +38,13 @@ type Keep = (key: WatchKey, value: string | undefined) => void;
 interface Seen {
   readonly visit: VisitFacts;
   readonly before: Watch;
-  readonly day: Day | undefined;
   readonly on: string;
 }
 
 /** What is kept after a visit; the same object where the visit adds nothing. Pure. */
 export function foldWatch(before: Watch, visit: VisitFacts): Watch {
   const day = visit.date ? dayFrom(visit.date) : undefined;
-  const seen: Seen = { visit, before, day, on: day ? isoOf(day) : 'undated' };
+  const seen: Seen = { visit, before, on: day ? isoOf(day) : 'undated' };
   let after: Partial<Record<WatchKey, string>> | undefined;
   const keep: Keep = (key, value) => {
     if ((after ?? before)[key] === value) return;
@@ -125,9 +125,9 @@ function images({ visit, on }: Seen, keep: Keep): void {
 }
 
 /** The days of injections that were given, as early as each may have been. */
-function injections({ visit, before, day }: Seen, keep: Keep): void {
+function injections({ visit, before }: Seen, keep: Keep): void {
   for (const fact of clearFacts(visit.facts, 'steroid')) {
-    const first = givenSteroid(fact) ? firstDayOf(fact.values.on, day) : undefined;
+    const first = givenSteroid(fact) ? firstDayOf(fact.values.on, writtenOn(visit, fact)) : undefined;
     if (!first) continue;
     const key = `injection ${footOf(fact)}` as const;
     const days = new Set(before[key]?.split(' '));
@@ -144,9 +144,8 @@ function firstDayOf(on: When, day: Day | undefined): string | undefined {
 }
 /** The days of this visit's injections of a foot, once each. */
 export function injectionDays(visit: VisitFacts, foot: Foot): string[] {
-  const day = visit.date ? dayFrom(visit.date) : undefined;
   const given = clearFacts(visit.facts, 'steroid').filter((fact) => givenSteroid(fact) && footOf(fact) === foot);
-  return [...new Set(given.flatMap(({ values }) => firstDayOf(values.on, day) ?? []))];
+  return [...new Set(given.flatMap((fact) => firstDayOf(fact.values.on, writtenOn(visit, fact)) ?? []))];
 }
 
 const latest = (day: Day, duration: Duration): string => isoOf(after(day, { ...duration, low: duration.high }));
@@ -154,9 +153,10 @@ const latest = (day: Day, duration: Duration): string => isoOf(after(day, { ...d
 const PIN_OUT =
   /\b(?:pin|wire)s?\s+(?:is\s+|was\s+|were\s+)?(?:out|removed|pulled)|\b(?:removed|pulled)\s+(?:the\s+)?(?:pin|wire|k-wire)/i;
 
-function pins({ visit, before, day }: Seen, keep: Keep): void {
+function pins({ visit, before }: Seen, keep: Keep): void {
   for (const fact of clearFacts(visit.facts, 'procedure'))
     if (present(fact) && fact.values.what?.words.includes('pin')) {
+      const day = writtenOn(visit, fact);
       const key = `pin ${subjectKey(fact.subject, fact.side)}` as const;
       keep(key, day && fact.values.for ? latest(day, fact.values.for) : (before[key] ?? 'undated'));
     }
@@ -172,6 +172,7 @@ function pins({ visit, before, day }: Seen, keep: Keep): void {
     }
     if (fact.clarity !== 'clear') continue;
     const { at, on } = fact.values;
+    const day = writtenOn(visit, fact);
     const due = at && day ? latest(day, at) : on?.is === 'date' ? isoOf(range(on.date).last) : undefined;
     if (!due || !present(fact)) continue;
     const known = pinKeys(before, fact);
@@ -197,20 +198,25 @@ export function pinKeys(watch: Watch, { subject, side }: Pick<AnyFact, 'subject'
   return subject.at === 'ray' ? keys.filter((key) => key.endsWith('foot') || key.endsWith(`ray ${subject.ray}`)) : keys;
 }
 
-function orders({ visit, day }: Seen, keep: Keep): void {
+function orders({ visit }: Seen, keep: Keep): void {
   for (const fact of clearFacts(visit.facts, 'ordinary-shoes')) {
     if (fact.section === 'exam' || !present(fact)) continue;
     const { from, on } = fact.values;
+    const day = writtenOn(visit, fact);
     const first = from && day ? isoOf(after(day, from)) : on?.is === 'date' ? isoOf(range(on.date).first) : undefined;
     if (first) keep(`shoes ${footOf(fact)}`, first);
   }
-  if (!day) return;
-  const [review] = clearFacts(visit.facts, 'review').filter(present);
-  const due = review?.values.in
-    ? latest(day, review.values.in)
-    : review?.values.on?.is === 'date'
-      ? isoOf(range(review.values.on.date).last)
-      : undefined;
+  if (!visit.date) return;
+  const reviews = clearFacts(visit.facts, 'review').filter(present);
+  // What an addendum plans has overtaken what the visit planned.
+  const review = reviews.findLast(({ origin }) => partAt(visit, origin.place.line)?.addendum) ?? reviews[0];
+  const day = review && writtenOn(visit, review);
+  const due =
+    day && review.values.in
+      ? latest(day, review.values.in)
+      : review?.values.on?.is === 'date'
+        ? isoOf(range(review.values.on.date).last)
+        : undefined;
   keep('review', due);
 }
 

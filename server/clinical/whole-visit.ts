@@ -1,5 +1,6 @@
 import type { Side } from '../../grammar/values.ts';
-import { type Course, courseOf, type EpisodeState, isoDayOf, type PlateImage, plateImages } from './episode.ts';
+import { type Course, courseOf } from './course.ts';
+import { type EpisodeState, isoDayOf, type PlateImage, plateImages } from './episode.ts';
 import type { HeaderFacts, VisitFacts } from './facts.ts';
 import { type FootFeeling, footFeeling } from './feeling.ts';
 import { isAcuteInjury } from './injury.ts';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { analyseNote } from '../../server/clinical/analyse-note.ts';
-import { courseOf, foldVisit, NO_EPISODE, PROTECTING } from '../../server/clinical/episode.ts';
+import { courseOf, PROTECTING } from '../../server/clinical/course.ts';
+import { foldVisit, NO_EPISODE } from '../../server/clinical/episode.ts';
 import { lastVisit, rayOf, TODAY } from './note.ts';
 
 const TWO = '2nd tender plate, drawer 2, medial';
@@ -54,6 +55,60 @@ describe('a course without operation', () => {
     expect([silent.response, silent.kept]).toEqual(['not stated', 'not stated']);
     const told = course(note(visit('2026-03-09', 'first', `tried tape 2nd 8 weeks daily partial\n${TWO}`)));
     expect([told.response, told.kept]).toEqual(['not better', 'well']);
+  });
+  describe('that an earlier visit told of', () => {
+    const failed = visit('2026-01-05', 'review', `tried tape 2nd 12 weeks daily no-relief\n${TWO}\nplan mri 2nd`);
+    const scan = `${TWO}\nmri 2nd tear full`;
+    it('has still failed at the next visit, which brings the image', () => {
+      const later = course(note(failed, visit('2026-02-05', 'review', scan)));
+      expect([later.length, later.response, later.kept, later.toldOn]).toEqual([
+        'twelve weeks or more',
+        'not better',
+        'well',
+        '2026-01-05',
+      ]);
+      const { next } = rayOf(note(failed, visit('2026-02-05', 'review', scan)));
+      expect(next.row).toBe('discuss operation');
+      expect(next.why).toContain('The course is as the visit of 2026-01-05 told it.');
+    });
+    it('is overtaken by what this visit says', () => {
+      const later = course(
+        note(failed, visit('2026-02-05', 'review', `tried boot 4 weeks poorly-kept better\n${scan}`)),
+      );
+      expect([later.length, later.response, later.kept]).toEqual(['under six weeks', 'better', 'poorly']);
+      expect(later.toldOn).toBeUndefined();
+    });
+    it('is open again once a measure is planned anew', () => {
+      const again = visit('2026-01-05', 'review', `tried tape 2nd 6 weeks partial\n${TWO}\nplan tape 2nd; boot`);
+      expect(course(note(planned, again, visit('2026-03-30', 'review', TWO)))).toMatchObject({
+        length: 'twelve weeks or more',
+        response: 'not stated',
+      });
+    });
+    it('and that helped is asked about again', () => {
+      const helped = visit('2026-01-05', 'review', `tried tape 2nd 12 weeks better\n${TWO}`);
+      expect(course(note(helped, visit('2026-09-05', 'review', TWO))).response).toBe('not stated');
+    });
+    it('starts its clock again when what is planned follows one that was poorly kept, or one that had helped', () => {
+      const start = (...body: [string, string, string][]) =>
+        states(note(...body.map(([day, kind, text]) => visit(day, kind, text)))).at(-1)?.course;
+      const first: [string, string, string] = ['2026-01-05', 'first', `${TWO}\nplan tape 2nd`];
+      const again = `${TWO}\nplan tape 2nd`;
+      expect(start(first, ['2026-03-05', 'review', `tried tape 2nd poorly-kept\n${again}`])).toEqual({
+        right: '2026-03-05',
+      });
+      expect(start(first, ['2026-03-05', 'review', `tried tape 2nd daily partial\n${again}`])).toEqual({
+        right: '2026-01-05',
+      });
+      const relapse: [string, string, string] = ['2026-09-05', 'review', again];
+      expect(start(first, ['2026-04-05', 'review', `tried tape 2nd better\n${TWO}`], relapse)).toEqual({
+        right: '2026-09-05',
+      });
+    });
+    it('is forgotten with an operation', () => {
+      const operated = visit('2026-03-05', 'operation', 'operation 2nd plate repair');
+      expect(states(note(failed, operated)).at(-1)?.told).toEqual({});
+    });
   });
   it('that was refused or avoided is none', () => {
     expect(course(note(visit('2026-03-09', 'first', `tried no tape\n${TWO}`))).length).toBe('none');

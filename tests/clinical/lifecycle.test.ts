@@ -23,6 +23,15 @@ describe('a visit that is signed', () => {
     expect(stageOf('2nd tender plantar, drawer 2\nsigned 2026-03-09 AB')).toBe('2');
     expect(stageOf('2nd tender plantar\nsigned 2026-03-09 AB\naddendum 2026-03-10 CD\n2nd drawer 2')).toBe('2');
   });
+  it('counts its relative dates from its own day', () => {
+    const left = (added: string, visit = '') =>
+      lastVisit(`${visit || '2nd drawer 2'}\nsigned 2026-03-09 AB\naddendum 2026-04-20 CD\n${added}`).after;
+    expect(left('tried steroid web 2 2 weeks ago').steroid).toEqual({ right: '2026-04-06' });
+    expect(left('plan review in 6 weeks', 'plan review in 6 weeks').watch.review).toBe('2026-06-01');
+    expect(left('plan tape 2nd 8 weeks').course).toEqual({ right: '2026-04-20' });
+    expect(left('operation 2nd pin 6 weeks').watch['pin right ray 2']).toBe('2026-06-01');
+    expect(left('plan ordinary shoes from 2 weeks').watch['shoes right']).toBe('2026-05-04');
+  });
   it('has parts, each with its own signature', () => {
     const { parts = [] } =
       facts('2nd drawer 2\nsigned 2026-03-09 AB\naddendum 2026-03-10 CD\n3rd drawer 1\nsigned 2026-03-10 CD')

@@ -1,8 +1,9 @@
 import { ordinalOf, type Side } from '../../../grammar/values.ts';
 import { clearFacts } from '../answers.ts';
 import { pulsesFelt } from '../circulation.ts';
+import { PROTECTING } from '../course.ts';
 import { dayFrom, dayOf, daysBetween, range } from '../dates.ts';
-import { footKey, PROTECTING, rayKey, steroidDays } from '../episode.ts';
+import { footKey, rayKey, steroidDays } from '../episode.ts';
 import { factsOf } from '../fact-index.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
 import { isOpenWound } from '../open-wound.ts';
