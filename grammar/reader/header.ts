@@ -1,4 +1,5 @@
 import { SEX_BY_FORM, VISIT_KIND_BY_FORM, VISIT_SIDE_BY_FORM } from '../lexicon/header-words.ts';
+import { own } from '../own.ts';
 import type { HeaderNode, ReadingProblem, Role, StatementNode, VisitKind } from '../syntax.ts';
 import { DRAWER_SCALES, type Side } from '../values.ts';
 import { matchesAt } from './forms.ts';
@@ -155,7 +156,7 @@ const HEADERS: Readonly<Record<string, HeaderLine>> = {
 /** Reads a header line; `undefined` where its words open none. */
 export function readHeader(line: string, items: readonly Item[]): HeaderRead | undefined {
   const first = items[0];
-  const kind = first?.is === 'word' ? HEADERS[first.text.toLowerCase()] : undefined;
+  const kind = first?.is === 'word' ? own(HEADERS, first.text.toLowerCase()) : undefined;
   if (!first || !kind) return undefined;
   // A longer phrase of the lexicon (`forefoot compression`) is a statement.
   if (matchesAt(items, 0).some(({ next }) => next > 1)) return undefined;

@@ -1,5 +1,6 @@
 import type { GradeSlot, NumberSlot, Slot, TimeUnit, Unit } from '../lexicon/entry.ts';
 import { CONVERTED, TIME_UNITS, UNIT_WORDS } from '../lexicon/unit-words.ts';
+import { own } from '../own.ts';
 import type { CauseKind } from '../syntax.ts';
 import { type Bound, type Duration, isWeb, type Value } from '../values.ts';
 import type { Item, ItemOf } from './items.ts';
@@ -33,8 +34,8 @@ export function quantityAt(items: readonly Item[], start: number): Quantity | un
   const after = items[start + 1];
   const word = after?.is === 'word' ? after.text.toLowerCase() : undefined;
   const typed = item.unit?.toLowerCase() ?? word;
-  const converted = typed === undefined ? undefined : CONVERTED[typed];
-  const unit = converted?.to ?? (typed === undefined ? undefined : UNIT_WORDS[typed]);
+  const converted = typed === undefined ? undefined : own(CONVERTED, typed);
+  const unit = converted?.to ?? (typed === undefined ? undefined : own(UNIT_WORDS, typed));
   const factor = converted?.factor ?? 1;
   const takesWord = item.unit === undefined && unit !== undefined;
   return {

@@ -1,3 +1,4 @@
+import { own } from '../own.ts';
 import type { Item } from '../reader/items.ts';
 import type { PartialDate } from '../values.ts';
 import { numberAt } from './spoken-numbers.ts';
@@ -9,6 +10,7 @@ interface Part {
   readonly next: number;
 }
 
+const TENS: Readonly<Record<string, number>> = { twenty: 20, thirty: 30 };
 /** `third`, `twenty first`, `3rd`, `3`: a day of a month. */
 function dayAt(items: readonly Item[], index: number): Part | undefined {
   const item = items[index];
@@ -16,7 +18,7 @@ function dayAt(items: readonly Item[], index: number): Part | undefined {
   const word = wordAt(items, index);
   const one = ORDINAL_WORDS.get(word);
   if (one !== undefined) return { value: one, next: index + 1 };
-  const tens = { twenty: 20, thirty: 30 }[word];
+  const tens = own(TENS, word);
   const unit = ORDINAL_WORDS.get(wordAt(items, index + 1));
   if (tens && unit !== undefined && unit < 10) return { value: tens + unit, next: index + 2 };
   const number = numberAt(items, index);

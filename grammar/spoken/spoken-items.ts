@@ -1,4 +1,5 @@
 import { CONVERTED, UNIT_WORDS } from '../lexicon/unit-words.ts';
+import { own } from '../own.ts';
 import { matchesAt } from '../reader/forms.ts';
 import type { Item } from '../reader/items.ts';
 import { spokenBreak, spokenQuote } from './spoken-breaks.ts';
@@ -31,10 +32,10 @@ const mayBeSpoken = (item: Item): boolean =>
 
 const isUnit = (items: readonly Item[], index: number): boolean => {
   const word = wordAt(items, index);
-  return word in UNIT_WORDS || word in CONVERTED || word === 'percent' || word === 'per';
+  return Object.hasOwn(UNIT_WORDS, word) || Object.hasOwn(CONVERTED, word) || word === 'percent' || word === 'per';
 };
 const isMeasure = (items: readonly Item[], index: number): boolean => {
-  const unit = UNIT_WORDS[wordAt(items, index)];
+  const unit = own(UNIT_WORDS, wordAt(items, index));
   return wordAt(items, index).length > 1 && (unit === 'mm' || unit === '°' || unit === '%');
 };
 

@@ -1,3 +1,4 @@
+import { own } from '../own.ts';
 import type { Item, ItemOf } from '../reader/items.ts';
 import { phrases, spanOf, wordAt } from './spoken-phrases.ts';
 import { FRACTIONS, HEARD_AS, NUMBER_WORDS, SPOKEN_BOUNDS } from './spoken-words.ts';
@@ -36,9 +37,10 @@ function belowHundred(items: readonly Item[], start: number): SpokenNumber | und
   return { value, next: start + 1, said: first };
 }
 
+const SCALES: Readonly<Record<string, number>> = { hundred: 100, thousand: 1000 };
 /** `two thousand twenty six`, `a hundred and five`: the words after the count of hundreds or thousands. */
 function withHundreds(items: readonly Item[], first: SpokenNumber): SpokenNumber {
-  const scale = { hundred: 100, thousand: 1000 }[wordAt(items, first.next)];
+  const scale = own(SCALES, wordAt(items, first.next));
   if (!scale || first.value < 1 || first.value > 9) return first;
   let next = first.next + 1;
   const said = [...first.said, wordAt(items, first.next)];
@@ -187,7 +189,7 @@ export function heardNumber(
   index: number,
   around: { readonly isMeasure: IsUnit; readonly isKnown: (index: number) => boolean },
 ): { item: Item; next: number } | undefined {
-  const value = HEARD_AS[wordAt(items, index)];
+  const value = own(HEARD_AS, wordAt(items, index));
   if (value === undefined || numberAt(items, index - 1)) return undefined;
   const graded = GRADE_LABELS.includes(wordAt(items, index - 1)) && around.isKnown(index + 1);
   if (!graded && !around.isMeasure(items, index + 1)) return undefined;

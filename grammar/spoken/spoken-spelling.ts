@@ -18,7 +18,8 @@ export function spelledWord(items: readonly Item[], start: number): { item: Item
   }
   return best;
 }
-const isWritten = (letters: string): boolean => isForm(letters) || letters in UNIT_WORDS || letters in CONVERTED;
+const isWritten = (letters: string): boolean =>
+  isForm(letters) || Object.hasOwn(UNIT_WORDS, letters) || Object.hasOwn(CONVERTED, letters);
 
 const wordOf = (items: readonly Item[], start: number, next: number, text: string): Item => ({
   is: 'word',

@@ -2,6 +2,7 @@ import { NOT_DONE, SECTION_WORD } from '../../grammar/lexicon/closed-words.ts';
 import type { Entry, Lead, Section, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
 import { entryOf, type FindingId, LEXICON } from '../../grammar/lexicon/index.ts';
 import { LIFECYCLE_WORDS, PREFIX_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
+import { own } from '../../grammar/own.ts';
 import { readLine } from '../../grammar/read-line.ts';
 import type { RoleKind } from '../../grammar/syntax.ts';
 import type { CompletionContext } from './completion-context.ts';
@@ -53,7 +54,7 @@ function isTaken({ text, kind }: Candidate, { before, header, lineStart }: Compl
 function headerWords(word: string, { before, today, codes }: CompletionContext): Candidate[] {
   const written = before.toLowerCase().split(/\s+/);
   if (word === 'allow') return codes.map((code) => plain('value', code, 'a report of this visit'));
-  return (HEADER_WORDS[word]?.after(today) ?? [])
+  return (own(HEADER_WORDS, word)?.after(today) ?? [])
     .filter((each) => !written.includes(each))
     .map((each) => plain('header', each, each === today ? 'today' : `after ${word}`));
 }

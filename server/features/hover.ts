@@ -1,5 +1,6 @@
 import type { Hover } from 'vscode-languageserver-types';
 import { PREFIX_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
+import { own } from '../../grammar/own.ts';
 import type { SubjectNode } from '../../grammar/syntax.ts';
 import { advised } from '../clinical/advise.ts';
 import type { Evidence, Report, VisitAnalysis } from '../clinical/analysis.ts';
@@ -111,7 +112,7 @@ const textOf = ({ lines }: Visit, { place }: Evidence): string =>
 const header = ({ line, role, text }: WordAt): string =>
   (line.kind === 'header' || (PREFIXES.includes(text.toLowerCase()) && role === line.roles[0])) &&
   role.kind === 'keyword'
-    ? (HEADER_WORDS[text.toLowerCase()]?.about ?? '')
+    ? (own(HEADER_WORDS, text.toLowerCase())?.about ?? '')
     : '';
 /** Words before the statements of a line. */
 const PREFIXES: readonly string[] = PREFIX_WORDS;

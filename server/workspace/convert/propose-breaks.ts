@@ -1,6 +1,7 @@
 import { FILLERS, LIST_ENDERS, SECTION_WORD, SECTION_WORDS } from '../../../grammar/lexicon/closed-words.ts';
 import type { Section } from '../../../grammar/lexicon/entry.ts';
 import { entryOf } from '../../../grammar/lexicon/index.ts';
+import { own } from '../../../grammar/own.ts';
 import { readLine } from '../../../grammar/read-line.ts';
 import { formIndex } from '../../../grammar/reader/forms.ts';
 import { CONNECTIVES, EMPHASIS } from '../../../grammar/spoken/spoken-words.ts';
@@ -76,7 +77,7 @@ const isSaid = ({ kind, struck }: Role): boolean => kind !== 'filler' && !struck
 /** A section word in the line, and a weak one that could not be read where it stands (`trigger running exam second ray`). */
 function sectionStarts(line: LineSyntax): Insertion[] {
   return line.roles.flatMap((role, i) => {
-    const section = SECTION_WORDS[textOf(line, role)];
+    const section = own(SECTION_WORDS, textOf(line, role));
     const opens = role.kind === 'keyword' || (role.kind === 'reported' && section && !section.strong);
     return i > 0 && opens && section && !isTurned(line, i) ? [{ at: role.start, text: NEW_LINE }] : [];
   });

@@ -32,7 +32,7 @@ const FIGURES = [
   '14:30',
   '7/10',
 ];
-const ODD = ['zzq', 'é', 'ß', '😀', '\u00a0', '\u200b', '١٢', '\ud800', 'ﬁ', '\t'];
+const ODD = ['zzq', 'constructor', 'é', 'ß', '😀', '\u00a0', '\u200b', '١٢', '\ud800', 'ﬁ', '\t'];
 const token = fc.oneof(
   fc.constantFrom(...OPEN),
   fc.constantFrom(...CLOSED),
@@ -227,4 +227,19 @@ test.each([
   };
   shortest(unit.repeat(count));
   expect(shortest(unit.repeat(2 * count)) / shortest(unit.repeat(count))).toBeLessThan(3);
+});
+
+describe('a word that is the name of something in the machine', () => {
+  test.each([
+    'WORD worker, standing all day',
+    'xray wb hva 22 WORD',
+    'pain 2nd 6 WORD',
+    'smokes 20 WORD a day',
+    '2nd drawer two WORD',
+    '2nd drawer WORD, medial',
+  ])('is read as any other unknown word: %s', (line) => {
+    const told = (word: string): string =>
+      JSON.stringify(readLine(line.replace('WORD', word))).replaceAll(word, 'WORD');
+    expect(told('constructor')).toEqual(told('qonstructor'));
+  });
 });
