@@ -151,12 +151,17 @@ export type HeaderNode =
       readonly at: Span;
     };
 
-/** Findings of an earlier visit, copied and not confirmed: the words after the prefix say nothing of today. */
+/**
+ * Findings of an earlier visit, copied and not confirmed, or proposed by a conversion of what was dictated: until somebody confirms them,
+ * the words after the prefix say nothing of today.
+ */
 export interface CarriedNode {
   readonly prefix: Span;
   readonly words: Span;
   /** Of the visit that they come from. */
   readonly date?: PartialDate;
+  /** Proposed, not copied; a comment after the words may hold what was said. */
+  readonly proposed?: true;
 }
 
 /** A heading's side and subject hold down to the next heading or visit. */

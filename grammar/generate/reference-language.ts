@@ -107,6 +107,10 @@ function lifecycleReference(): string {
           '`carried DATE …`',
           'marks the words after it as copied from the visit of that date; alone on a line, it marks the lines below down to the next blank one',
         ],
+        [
+          '`proposed …`',
+          'marks the words after it as proposed by a conversion of dictation; a comment behind them keeps what was said',
+        ],
         ['`examiner BY …`', 'says who examined what the line says; alone on a line, what the lines below say'],
       ],
     ),
@@ -115,6 +119,7 @@ function lifecycleReference(): string {
       'A seal covers the lines from the `visit` or `addendum` line to the signature, without comments, blank lines, `allow` lines and the width of white space. Without a seal nothing is claimed. It shows that words were changed, not by whom; signed lines are never formatted.',
       'After an event, a finding of the same subject that is stated again is the one that holds; what is not stated again holds on. A dislocation before a `reduction` has passed once the joint is described after it. Under a `block`, pain, tenderness and feeling say what the block did and are not computed with. Around a reduction, circulation and feeling are asked for on both sides.',
       'Carried words count for nothing until they are confirmed, one by one; the note lists them as not confirmed.',
+      'Proposed words count for nothing either; until they are confirmed, the note tells the words that were said.',
     ]),
   );
 }

@@ -41,6 +41,10 @@ export const LIFECYCLE_RULES: Rules = {
     match: anyCase(String.raw`^\s*(${phrases(['carried'])})(?:(?:\s+${words(CARRIED_FILLERS)})?\s+(${DATE}))?`),
     captures: captures(SCOPES.header, SCOPES.date),
   },
+  'prefix-proposed': {
+    match: anyCase(String.raw`^\s*(${phrases(['proposed'])})`),
+    captures: captures(SCOPES.header),
+  },
   'prefix-examiner': {
     match: anyCase(String.raw`^\s*(${phrases(['examiner'])})\s+(${SIGNER})`),
     captures: captures(SCOPES.header, SCOPES.name),

@@ -5,7 +5,7 @@ import type { EventKind } from '../syntax.ts';
 /** Lines of their own. */
 export const LIFECYCLE_WORDS = ['signed', 'addendum', 'event'] as const;
 /** They stand before the statements of a line, or alone above a block of lines. */
-export const PREFIX_WORDS = ['carried', 'examiner'] as const;
+export const PREFIX_WORDS = ['carried', 'proposed', 'examiner'] as const;
 
 type Forms<K extends string> = Readonly<Record<K, readonly string[]>>;
 

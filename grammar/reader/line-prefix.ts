@@ -12,10 +12,10 @@ export interface LinePrefix extends Pick<LineSyntax, 'carried' | 'examiner'> {
   readonly problems: readonly ReadingProblem[];
 }
 
-/** Reads `carried DATE` or `examiner BY` at the start of a line; `undefined` where neither stands there. */
+/** Reads `carried DATE`, `proposed` or `examiner BY` at the start of a line; `undefined` where none stands there. */
 export function readPrefix(line: string, items: readonly Item[]): LinePrefix | undefined {
   const word = lower(items[0]);
-  if (word === 'carried') return carried(line, items);
+  if (word === 'carried' || word === 'proposed') return carried(line, items, word === 'proposed');
   return word === 'examiner' ? examiner(items) : undefined;
 }
 
@@ -25,7 +25,7 @@ const role = (kind: Role['kind'], { start, end }: Span): Role => ({ kind, start,
  * Without a date the words are carried all the same: of an earlier visit nothing is taken as today's, whichever it was. What
  * then stands before the findings stays part of the words.
  */
-function carried(line: string, items: readonly Item[]): LinePrefix {
+function carried(line: string, items: readonly Item[], proposed: boolean): LinePrefix {
   const [first] = items as readonly [Item, ...Item[]];
   const dated = CARRIED_FILLERS.includes(lower(items[1])) ? 2 : 1;
   const found = items[dated];
@@ -33,7 +33,7 @@ function carried(line: string, items: readonly Item[]): LinePrefix {
   const problems: ReadingProblem[] = [];
   let next = 1;
   let date: PartialDate | undefined;
-  if (found?.is === 'date' || found?.is === 'bad date') {
+  if (!proposed && (found?.is === 'date' || found?.is === 'bad date')) {
     if (dated === 2) roles.push(role('filler', items[1] as Item));
     roles.push(role(found.is === 'date' ? 'value' : 'reported', found));
     if (found.is === 'date') date = found.date;
@@ -57,7 +57,12 @@ function carried(line: string, items: readonly Item[]): LinePrefix {
     next,
     roles,
     problems,
-    carried: { prefix: { start: first.start, end: words.start }, words, ...(date ? { date } : {}) },
+    carried: {
+      prefix: { start: first.start, end: words.start },
+      words,
+      ...(date ? { date } : {}),
+      ...(proposed ? { proposed } : {}),
+    },
   };
 }
 

@@ -15,6 +15,8 @@ export function carriedFixes(lines: readonly LineSyntax[], visit: VisitFacts): (
   return ({ code, place }) => {
     const carried = visit.lifecycle?.carried.find((each) => each.place.line === place.line);
     const line = lines[place.line];
+    if (code === 'proposed-unconfirmed' && carried && !isSigned(visit, place.line))
+      return proposedFixes(visit, carried);
     if (code !== 'carried-unconfirmed' || !carried || !line || isSigned(visit, place.line)) return [];
     const drop = fix('Drop it: it was not found again', [{ edit: 'remove line', line: place.line }]);
     const count = line.statements.reduce((sum, { findings }) => sum + findings.length, 0);
@@ -22,6 +24,19 @@ export function carriedFixes(lines: readonly LineSyntax[], visit: VisitFacts): (
     const between = lines.slice(carried.prefix.line, place.line).some(({ heading }) => heading !== undefined);
     return between ? [drop] : [fix('Confirm as found today', confirmed(carried)), drop];
   };
+}
+
+/** Confirm one proposal or all of the visit as what was meant, or bring back the words that were said. */
+function proposedFixes(visit: VisitFacts, own: Carried): Fix[] {
+  const open = (visit.lifecycle?.carried ?? []).filter((each) => each.proposed && !isSigned(visit, each.place.line));
+  const back = own.said
+    ? [fix('Bring back what was said', [replace({ ...own.prefix, end: own.said.place.end }, own.said.text)])]
+    : [];
+  const all =
+    open.length > 1
+      ? [fix(`Confirm all ${open.length} proposals of this visit as what was meant`, open.flatMap(confirmed))]
+      : [];
+  return [fix('Confirm as what was meant', confirmed(own)), ...back, ...all];
 }
 
 /** The words alone on their line; a line of a block moves above it. */

@@ -106,14 +106,18 @@ export interface VisitEvent {
   readonly rays: readonly Ray[];
   readonly side?: Side;
 }
-/** Words copied from an earlier visit, not confirmed: nothing is known from them of today. */
+/** Words copied from an earlier visit, or proposed for what was dictated, and not confirmed: nothing is known from them of today. */
 export interface Carried {
   readonly text: string;
   readonly place: Place;
   /** Of the visit that they come from. */
   readonly date?: PartialDate;
-  /** The word `carried` before them, on their line or on the line of a heading above. */
+  /** The word before them (`carried`, `proposed`), on their line or on the line of a heading above. */
   readonly prefix: Place;
+  /** Proposed by a conversion, not copied. */
+  readonly proposed?: true;
+  /** The words that were dictated, where a comment on the line of a proposal keeps them. */
+  readonly said?: { readonly text: string; readonly place: Place };
 }
 export interface Lifecycle {
   readonly parts: readonly VisitPart[];

@@ -60,11 +60,22 @@ function carriedIn(lines: readonly LineSyntax[]): Carried[] {
   lines.forEach((line, at) => {
     const { carried: node, kind, text } = line;
     if (node) {
-      const { date, prefix, words } = node;
-      const own = { prefix: placeOn(at, prefix), ...(date ? { date } : {}) };
+      const { date, prefix, words, proposed } = node;
+      const own = {
+        prefix: placeOn(at, prefix),
+        ...(date ? { date } : {}),
+        ...(proposed ? { proposed } : {}),
+      };
       const alone = words.end === words.start;
-      heading = alone ? own : undefined;
-      if (!alone) found.push({ ...own, place: placeOn(at, words), text: text.slice(words.start, words.end) });
+      heading = alone && !proposed ? own : undefined;
+      const said = proposed ? saidOn(line) : undefined;
+      if (!alone)
+        found.push({
+          ...own,
+          place: placeOn(at, words),
+          text: text.slice(words.start, words.end),
+          ...(said ? { said: { place: placeOn(at, said), text: text.slice(said.start, said.end) } } : {}),
+        });
     } else if (kind === 'blank' || kind === 'header') heading = undefined;
     else if (heading && line.statements.length > 0) {
       const words = withoutComment(line);
@@ -74,6 +85,15 @@ function carriedIn(lines: readonly LineSyntax[]): Carried[] {
     }
   });
   return found;
+}
+
+/** The words of the comment of a line. */
+function saidOn({ text, roles }: LineSyntax): Span | undefined {
+  const comment = roles.find(({ kind }) => kind === 'comment');
+  if (!comment) return undefined;
+  const own = text.slice(comment.start, comment.end);
+  const start = comment.start + (/^\/+\s*/.exec(own)?.[0].length ?? 0);
+  return start < comment.end ? { start, end: comment.start + own.trimEnd().length } : undefined;
 }
 
 /** The part in which a line stands; the visit's own text where it is not divided. */

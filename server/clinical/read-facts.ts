@@ -13,6 +13,7 @@ import { dividedFacts } from './events.ts';
 import type {
   Allowance,
   AnyFact,
+  Carried,
   FactCause,
   HeaderFacts,
   Place,
@@ -59,7 +60,7 @@ export function readVisitFacts(
   const known = visit?.is === 'visit' ? visit : undefined;
   const drawerScale = header.drawerScale ?? settings.drawerScale;
   const lifecycle = readLifecycle(lines);
-  const carried = new Set(lifecycle?.carried.map(({ place }) => place.line));
+  const carried = new Map(lifecycle?.carried.map((each) => [each.place.line, each] as const));
   const reader = new FactReader(
     known?.side,
     drawerScale,
@@ -74,7 +75,11 @@ export function readVisitFacts(
     if (line.heading)
       heading = { ...(line.heading.subject ? (heading.side ? { side: heading.side } : {}) : {}), ...line.heading };
     reader.carried = known?.side === 'both' && (heading.side ?? 'both') !== 'both' && !line.heading?.side;
-    if (carried.has(at)) return;
+    const unconfirmed = carried.get(at);
+    if (unconfirmed) {
+      if (unconfirmed.proposed) reader.proposed(line, unconfirmed, heading);
+      return;
+    }
     for (const [index, statement] of line.statements.entries())
       reader.statement(line.text, statement, heading, `${at}:${index}`, at);
   });
@@ -93,7 +98,7 @@ export function readVisitFacts(
 }
 
 /** The rays that any statement or heading of the visit names, with or without side. */
-function namedRays(lines: readonly LineSyntax[], carried: ReadonlySet<number>): ReadonlySet<Ray> {
+function namedRays(lines: readonly LineSyntax[], carried: ReadonlyMap<number, unknown>): ReadonlySet<Ray> {
   const named = new Set<Ray>();
   const add = (subject: SubjectNode | undefined) => {
     if (subject?.at === 'rays') for (const ray of subject.rays) named.add(ray);
@@ -139,6 +144,19 @@ class FactReader {
       if (!this.finding(node, heading, `${id}:${index}`, at)) unread.push(node);
     });
     this.keepVerbatim(text, statement, unread, heading, line);
+  }
+
+  /** Of a proposal only what was said is known, word for word, until somebody confirms it. */
+  proposed({ statements }: LineSyntax, { said, place, text }: Carried, heading: HeadingNode): void {
+    const words = said ?? { place, text };
+    const [first] = statements;
+    const finding = first?.findings.find(({ subject }) => subject);
+    this.verbatim.push({
+      ...words,
+      section: first?.section ?? 'exam',
+      quote: false,
+      ...this.only(finding?.subject ?? heading.subject, finding?.side, heading),
+    });
   }
 
   /** Adds the facts of one finding; false where any of it has to be written as typed. */
@@ -270,17 +288,24 @@ class FactReader {
       };
       const { start, end } = quote ? inner : wholeWords(text, inner);
       const node = nodes.find(({ subject }) => subject)?.subject ?? heading.subject;
-      const only = node ? this.expand(node) : [];
-      const side = node?.side ?? heading.side ?? this.visitSide;
       this.verbatim.push({
         text: text.slice(start, end),
         place: { line, start, end },
         section: statement.section,
         quote,
-        ...(only.length === 1 && only[0] ? { subject: only[0] } : {}),
-        ...(side && side !== 'both' ? { side } : {}),
+        ...this.only(node, node?.side, heading),
       });
     }
+  }
+  /** The one subject and side that unread words stand under, where there is one. */
+  private only(
+    node: SubjectNode | undefined,
+    own: Side | 'both' | undefined,
+    heading: HeadingNode,
+  ): Pick<Verbatim, 'subject' | 'side'> {
+    const [subject, more] = node ? this.expand(node) : [];
+    const side = own ?? heading.side ?? this.visitSide;
+    return { ...(subject && !more ? { subject } : {}), ...(side && side !== 'both' ? { side } : {}) };
   }
 }
 

@@ -32,7 +32,10 @@ export function filedSections(visit: VisitFacts): FiledSection[] {
     visit.lifecycle?.parts.find(({ from }) => from > part.from)?.from ?? Number.POSITIVE_INFINITY;
   return [
     ...ownSections(visit, own, end(own)),
-    { title: CARRIED_TITLE, sentences: visit.lifecycle.carried.map(carriedSentence) },
+    {
+      title: CARRIED_TITLE,
+      sentences: visit.lifecycle.carried.filter(({ proposed }) => !proposed).map(carriedSentence),
+    },
     { title: 'Signature', sentences: own.signature ? [signatureSentence(own.signature)] : [] },
     lateSection(visit, own, end(own)),
     ...addenda.flatMap((part) => [addendumSection(visit, part, end(part)), lateSection(visit, part, end(part))]),

@@ -63,6 +63,12 @@ export const HEADER_WORDS: Readonly<Record<string, HeaderWord>> = {
     form: 'carried',
     after: () => [],
   },
+  proposed: {
+    about:
+      '**proposed** marks words that a conversion of dictation proposes. They count for nothing until you confirm them; what was said stands behind `//`.',
+    form: 'proposed',
+    after: () => [],
+  },
   examiner: {
     about: '**examiner** says who examined, by initials or role; two examiners may differ without contradiction.',
     form: 'examiner',

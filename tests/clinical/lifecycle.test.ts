@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { hasUnreadRedFlag } from '../../server/clinical/reading-reports.ts';
 import { sealOf } from '../../server/clinical/seal.ts';
 import { lastVisit, rayOf, stageOf } from './note.ts';
 
@@ -195,4 +196,31 @@ it('two examiners may differ without contradiction', () => {
 it('a clot in the words of the clinician is a red flag', () => {
   expect(rayOf('2nd drawer 1, tender plantar\nclot').next.row).toBe('clot');
   expect(rayOf('2nd drawer 1, tender plantar\nno clot').next.row).not.toBe('clot');
+});
+
+describe('a proposal of a conversion', () => {
+  const PROPOSED = 'proposed 2nd drawer 2 painful  // drawer two and it reproduces her pain';
+  it('is no fact and stages nothing, and its words are told as they were said', () => {
+    expect(finds(PROPOSED)).toEqual([]);
+    expect(lastVisit(PROPOSED).rays).toEqual([]);
+    expect(facts(PROPOSED).verbatim).toMatchObject([
+      { text: 'drawer two and it reproduces her pain', section: 'exam', subject: { at: 'ray', ray: 2 } },
+    ]);
+  });
+  it('without the words that were said is told as it stands', () => {
+    expect(facts('proposed: plan boot').verbatim).toMatchObject([{ text: 'plan boot', section: 'plan' }]);
+  });
+  it('stands as an assumption beside the stage of its ray', () => {
+    const { assumptions } = rayOf(`2nd tender plantar, drawer 1\n${PROPOSED}`, 2) ?? {};
+    expect(assumptions?.join()).toContain('drawer two and it reproduces her pain');
+  });
+  it('says nothing of the lines below it', () => {
+    expect(finds('proposed\n2nd drawer 2')).toEqual(['drawer']);
+  });
+  it('counts once it is confirmed', () => {
+    expect(finds(PROPOSED.replace('proposed ', ''))).toEqual(['drawer']);
+  });
+  it('still alarms by the words that were said', () => {
+    expect(hasUnreadRedFlag(facts('proposed 2nd wound discharging  // wound with pus coming out'))).toBe(true);
+  });
 });

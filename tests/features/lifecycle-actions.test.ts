@@ -107,3 +107,19 @@ stage 2nd 2
     );
   });
 });
+
+describe('proposals of a conversion', () => {
+  const one = 'proposed 2nd drawer 2 painful  // drawer two and it reproduces her pain';
+  const two = 'proposed 2nd tender plantar  // sore just under the joint';
+  test('are confirmed one by one or all at once, and what was said is brought back', () => {
+    const own = actionsAt(`${VISIT}\n${one}|\n${two}`, ['quickfix']);
+    expect(own.after(/^Confirm as/)).toContain('\n2nd drawer 2 painful  // drawer two');
+    expect(own.after(/^Bring/)).toContain('\ndrawer two and it reproduces her pain\nproposed');
+    expect(own.after(/^Confirm all 2 proposals/)).not.toContain('proposed');
+  });
+  test('are left as they are once they are signed', () => {
+    expect(actionsAt(`${VISIT}\n${one}|\nsigned 2026-03-09 AB`, ['quickfix']).titles).not.toContain(
+      'Confirm as what was meant',
+    );
+  });
+});

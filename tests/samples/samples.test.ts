@@ -189,12 +189,13 @@ describe('the faulty sample', () => {
       '107 missing incomplete-visit',
       '111 contradiction neuropathic-swelling',
       '112 style heard-number',
-      '115 contradiction carried-unconfirmed',
-      '116 danger reduction-incomplete',
-      '117 contradiction signed-words-changed',
-      '118 contradiction after-signature',
-      '119 contradiction bad-signer',
-      '120 contradiction signed-before-visit',
+      '113 missing proposed-unconfirmed',
+      '116 contradiction carried-unconfirmed',
+      '117 danger reduction-incomplete',
+      '118 contradiction signed-words-changed',
+      '119 contradiction after-signature',
+      '120 contradiction bad-signer',
+      '121 contradiction signed-before-visit',
     ]);
   });
 

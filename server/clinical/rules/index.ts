@@ -9,6 +9,7 @@ import { driftAfterSteroid, steroidRepeated } from './injections.ts';
 import {
   afterSignature,
   carriedUnconfirmed,
+  proposedUnconfirmed,
   reductionIncomplete,
   signedBeforeVisit,
   signedWordsChanged,
@@ -91,5 +92,6 @@ export const RULES: readonly Rule[] = [
   reviewOverdue,
   incompleteVisit,
   carriedUnconfirmed,
+  proposedUnconfirmed,
   unclearFinding,
 ];

@@ -129,6 +129,7 @@ export const carriedUnconfirmed = defineRule({
   },
   *check({ visit }) {
     for (const each of visit.lifecycle?.carried ?? []) {
+      if (each.proposed) continue;
       const signed = isSigned(visit, each.place.line);
       const title = signed ? ' The visit was signed with it.' : '';
       yield {
@@ -143,6 +144,35 @@ const sourceOf = ({ date }: Carried): string =>
   date?.month && date.day
     ? `the visit of ${isoOf(dayFrom({ year: date.year, month: date.month, day: date.day }))}`
     : 'an earlier visit';
+
+export const proposedUnconfirmed = defineRule({
+  ...practice,
+  code: 'proposed-unconfirmed',
+  name: 'Proposed, not confirmed',
+  severity: 'missing',
+  scope: 'statement',
+  reads: [],
+  what: 'A conversion of dictation has proposed how words may be read, and nobody has confirmed it.',
+  why: 'A proposal is a guess at what was meant. Until somebody who was there confirms it, it counts for nothing, and the note tells the words that were said.',
+  instead: 'Compare it with the words behind `//`, then confirm it, or bring back what was said.',
+  examples: {
+    invalid: 'proposed 2nd drawer 2 painful  // drawer two and it reproduces her pain',
+    valid: '2nd drawer 2 painful  // drawer two and it reproduces her pain',
+    nearMiss: '2nd drawer 2 "proposed the boot"',
+  },
+  *check({ visit }) {
+    for (const { place, proposed } of visit.lifecycle?.carried ?? []) {
+      if (!proposed) continue;
+      const signed = isSigned(visit, place.line);
+      const title = signed ? ' The visit was signed with it.' : '';
+      yield {
+        place,
+        severity: signed ? 'contradiction' : 'missing',
+        message: `Proposed for what was dictated and not confirmed, so it counts for nothing.${title} Confirm it, or bring back what was said.`,
+      };
+    }
+  },
+});
 
 const CIRCULATION: readonly string[] = ['dp', 'pt', 'pulses', 'capillary-refill', 'perfusion'];
 const isDislocated = (fact: AnyFact): boolean =>
