@@ -1,12 +1,23 @@
-import { SECTION_WORD, STORY_FROM } from '../lexicon/closed-words.ts';
+import { SECTION_WORD } from '../lexicon/closed-words.ts';
 import type { Entry, Lead, Section, Slot, SubjectKind } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
-import type { CauseKind, ReadingCode, ReadingProblem, Role, RoleKind, SubjectNode } from '../syntax.ts';
+import type { CauseKind, ReadingProblem, Role, RoleKind, SubjectNode } from '../syntax.ts';
 import type { Side, Span, Status, Value } from '../values.ts';
-import { causeOf, type Draft, type Element, endsUnread, hasValue, type StatementDraft, setSlot } from './draft.ts';
+import {
+  causeOf,
+  type Draft,
+  type Element,
+  endsUnread,
+  hasValue,
+  kindOfSubject,
+  kindsOf,
+  type StatementDraft,
+  setSlot,
+} from './draft.ts';
 import { type Form, type Match, matchesAt, type ValueClaim } from './forms.ts';
 import type { Item } from './items.ts';
 import type { SideMention } from './sides.ts';
+import { tell } from './story.ts';
 
 /** Section words that say more than their section: the formatter leaves them. */
 const KEPT_SECTION_WORDS: readonly string[] = ['orders', 'scores'];
@@ -39,7 +50,11 @@ export class Binder {
   subject: SubjectNode | undefined;
   /** The finding whose slots are open. */
   current: Draft | undefined;
+  /** The finding with which the segment before ended: what stands alone after the comma may go on with it. */
+  closed: Draft | undefined;
   before: Before[] = [];
+  /** How long, said before the finding that has lasted. */
+  ahead: (Span & { readonly value: Value }) | undefined;
   no: Pending<Status> | undefined;
   not: Pending<Status> | undefined;
   side: Pending<Side | 'both'> | undefined;
@@ -78,6 +93,13 @@ export class Binder {
     return this.statement.elements.length === 0 && this.before.length === 0 && !this.no && !this.not && !this.side;
   }
 
+  /** Nothing has been read since the last comma. */
+  atSegmentStart(): boolean {
+    const last = this.last();
+    const waits = this.no || this.not || this.side || this.question || this.ahead || this.before.length > 0;
+    return !waits && (last === undefined || last.is === 'break');
+  }
+
   /** A word or number that nothing takes: kept as typed, reported, and it reaches its neighbours. */
   unread(at: Span, why: CauseKind, code?: ReadingProblem['code']): void {
     this.flush();
@@ -105,7 +127,8 @@ export class Binder {
 
   /** Words that wait for a finding and did not get one are unread. */
   flush(): void {
-    const waiting = [this.no, this.not, this.side, ...this.before].filter((each) => each !== undefined);
+    const waiting = [this.no, this.not, this.side, this.ahead, ...this.before].filter((each) => each !== undefined);
+    this.ahead = undefined;
     this.no = undefined;
     this.not = undefined;
     this.side = undefined;
@@ -124,9 +147,12 @@ export class Binder {
   closeSegment(): void {
     if (this.no && !this.no.adjective && this.before.length === 0) this.denyBack(this.no);
     this.flush();
-    this.tell();
+    tell(this);
     if (this.subject?.at === 'others' && endsUnread(this.statement))
       [this.unreadSubject, this.subject] = [this.subject, undefined];
+    const last = this.last();
+    const ended = last === undefined || last.is === 'break' || (last.is === 'finding' && last.draft === this.current);
+    this.closed = ended ? this.current : undefined;
     this.current = undefined;
     this.between = undefined;
     this.segment++;
@@ -138,27 +164,6 @@ export class Binder {
     if (!draft || hasValue(draft) || draft.statusGiven || this.last()?.is !== 'finding') return;
     this.no = undefined;
     this.giveStatus('absent', no);
-  }
-  /** A story is kept as typed on purpose: its words are verbatim and not reported one by one. */
-  private tell(): void {
-    const from = STORY_FROM[this.section];
-    const { elements } = this.statement;
-    const segment = elements.slice(elements.findLastIndex((each) => isComma(each)) + 1);
-    const start = this.segmentStart;
-    this.segmentStart = this.roles.at(-1)?.end ?? start;
-    if (from === undefined || segment.filter((each) => tells(each, this.section)).length < from) return;
-    const told = segment.some(({ is }) => is === 'finding' || is === 'subject') ? UNREAD : WORDS;
-    let whole: Span | undefined;
-    for (let i = this.roles.length - 1; i >= 0; i--) {
-      const role = this.roles[i];
-      if (!role || role.start < start) break;
-      if (!told.has(role.kind)) continue;
-      this.roles[i] = { kind: 'verbatim', start: role.start, end: role.end };
-      whole = { start: role.start, end: whole?.end ?? role.end };
-    }
-    if (whole && told === WORDS) this.keep(whole, false);
-    for (let i = this.problems.length - 1; i >= 0 && (this.problems[i]?.start ?? -1) >= start; i--)
-      if (TOLD_CODES.has(this.problems[i]?.code ?? 'bad-header')) this.problems.splice(i, 1);
   }
   closeStatement(start: number): void {
     this.closeSegment();
@@ -174,6 +179,7 @@ export class Binder {
     this.subject = undefined;
     this.unreadSubject = undefined;
     this.closeStatement(start);
+    this.closed = undefined;
   }
 
   openSection(section: Section, at: Span): void {
@@ -184,6 +190,7 @@ export class Binder {
     if (!this.atStart()) this.closeStatement(at.start);
     this.section = section;
     this.sectionNamed = true;
+    this.closed = undefined;
     this.sectionSide = undefined;
     this.statements.pop();
     this.statement = this.open(at.start);
@@ -348,6 +355,8 @@ export class Binder {
       this.role('value', each, claim ? { slot: claim.slot, ...finding } : finding);
     }
     this.before = [];
+    if (this.ahead) setSlot(draft, 'for', this.ahead.value, this.ahead);
+    this.ahead = undefined;
     const side = this.side?.value ?? draft.subject?.side ?? this.sectionSide;
     if (side) draft.side = side;
     if (this.side) draft.start = Math.min(draft.start, this.side.start);
@@ -376,21 +385,9 @@ function leadIn(elements: readonly Element[]): readonly Element[] {
   return segment.filter(({ is }) => is === 'unread' || is === 'distancing');
 }
 
-const UNREAD: ReadonlySet<RoleKind> = new Set(['reported']);
-const WORDS: ReadonlySet<RoleKind> = new Set(['reported', 'modifier', 'filler', 'value']);
-const TOLD_CODES: ReadonlySet<ReadingCode> = new Set(['unknown-word', 'word-out-of-place', 'number-without-place']);
-/** Words of no list make a story; in an impression anything does that is no diagnosis. */
-const tells = (element: Element, section: Section): boolean =>
-  element.is === 'unread' && (section === 'impression' || element.cause.why === 'unknown word');
-const isComma = (element: Element): boolean => element.is === 'break' && element.by === 'punctuation';
-
 const many = (shape: Slot): boolean => shape.kind === 'words' && shape.many === true;
 
 /** The slot in which a value may stand before its finding. */
 export function beforeClaim(form: Form, id: FindingId, entry: Entry): ValueClaim | undefined {
   return form.values.get(id)?.find(({ slot }) => entry.slots[slot]?.before || entry.slots[slot]?.locating);
 }
-
-export const kindOfSubject = (subject: SubjectNode): SubjectKind => (subject.at === 'webs' ? 'web' : 'ray');
-export const kindsOf = (id: Draft['id'], entry: Entry | undefined): readonly SubjectKind[] =>
-  id === 'panel' ? ['ray', 'web'] : (entry?.subjects ?? []);

@@ -1,4 +1,4 @@
-import type { Entry, Section } from '../lexicon/entry.ts';
+import type { Entry, Section, SubjectKind } from '../lexicon/entry.ts';
 import type { FindingId } from '../lexicon/index.ts';
 import type { Cause, CauseKind, FindingNode, SlotNode, SubjectNode, VerbatimNode } from '../syntax.ts';
 import type { Side, Span, Status, Value } from '../values.ts';
@@ -66,6 +66,10 @@ export const causeOf = (why: CauseKind, at: Span, line: string): Cause => ({
   start: at.start,
   end: at.end,
 });
+
+export const kindOfSubject = (subject: SubjectNode): SubjectKind => (subject.at === 'webs' ? 'web' : 'ray');
+export const kindsOf = (id: Draft['id'], entry: Entry | undefined): readonly SubjectKind[] =>
+  id === 'panel' ? ['ray', 'web'] : (entry?.subjects ?? []);
 
 /** Has the finding a value of its own, other than a place? */
 export const hasValue = (draft: Draft): boolean =>

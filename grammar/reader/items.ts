@@ -18,7 +18,15 @@ export type Item =
       /** A small word that can only be a number here (`grade to`). */
       readonly heard?: true;
     } & Span)
-  | ({ readonly is: 'slashed'; readonly first: number; readonly second: number; readonly said?: true } & Span)
+  | ({
+      readonly is: 'slashed';
+      readonly first: number;
+      readonly second: number;
+      /** The lower end of `6-8/52`. */
+      readonly from?: number;
+      readonly bound?: '~' | '<' | '>';
+      readonly said?: true;
+    } & Span)
   | ({ readonly is: 'ordinal'; readonly low: number; readonly high: number } & Span)
   | ({ readonly is: 'sided'; readonly side: Side; readonly ray: number } & Span)
   | ({ readonly is: 'date'; readonly date: PartialDate; readonly said?: true } & Span)

@@ -65,11 +65,15 @@ export class OutlineParser extends EmbeddedActionsParser {
   /** `>50 %`; a bound before anything but a number stands for itself. */
   private readonly bounded = this.RULE('bounded', (): Item => {
     const bound = this.CONSUME(t.Bound);
+    const fraction = this.OPTION1(() => this.CONSUME(t.Slashed));
     const tokens = this.OPTION({
-      GATE: () => this.LA(1).tokenType === t.NumberShape,
+      GATE: () => !fraction && this.LA(1).tokenType === t.NumberShape,
       DEF: () => this.SUBRULE(this.number),
     });
-    return this.ACTION(() => (tokens ? quantity({ bound, ...tokens }) : other(bound)));
+    return this.ACTION(() => {
+      if (fraction) return slashed(fraction, bound);
+      return tokens ? quantity({ bound, ...tokens }) : other(bound);
+    });
   });
 
   /** `2`, `10-15°`, `50 %`, `2+`; the unit sign may stand off the number. */
@@ -155,9 +159,17 @@ function quantity({ bound, first, second, sign, plus }: QuantityTokens): Item {
 const boundOf = (image: string): '~' | '<' | '>' =>
   image === '<' || image === '≤' ? '<' : image === '>' || image === '≥' ? '>' : '~';
 
-function slashed(token: IToken): Item {
-  const [first = '', second = ''] = token.image.split('/');
-  return { is: 'slashed', first: Number(first), second: Number(second), ...span(token) };
+function slashed(token: IToken, bound?: IToken): Item {
+  const [range = '', second = ''] = token.image.split('/');
+  const [first = '', last] = range.split('-');
+  return {
+    is: 'slashed',
+    first: Number(last ?? first),
+    second: Number(second),
+    ...(last === undefined ? {} : { from: Number(first) }),
+    ...(bound ? { bound: boundOf(bound.image) } : {}),
+    ...span(bound ?? token, token),
+  };
 }
 function sided(token: IToken): Item {
   const right = token.image[0]?.toLowerCase() === 'r';

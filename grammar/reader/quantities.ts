@@ -85,8 +85,10 @@ function slashedDuration(item: ItemOf<'slashed'>, start: number): Quantity | und
   const units: Readonly<Record<number, TimeUnit>> = { 52: 'weeks', 12: 'months', 7: 'days' };
   const unit = units[item.second];
   if (!unit) return undefined;
-  const count = { low: item.first, high: item.first, unit, range: false, plus: false };
-  return { ...count, start: item.start, end: item.end, next: start + 1 };
+  const low = item.from ?? item.first;
+  const bound = item.bound ? { bound: BOUNDS[item.bound] as Bound } : {};
+  const count = { low, high: item.first, unit, ...bound, range: low !== item.first, plus: false };
+  return low > item.first ? undefined : { ...count, start: item.start, end: item.end, next: start + 1 };
 }
 
 export interface Fitted {
@@ -170,16 +172,19 @@ export function fitItem(item: Item, open: readonly (readonly [string, Slot])[]):
     if (item.is === 'clock' && shape.kind === 'clock')
       return { slot, value: { is: 'clock', hour: item.hour, minute: item.minute } };
     if (item.is !== 'slashed') continue;
-    if (shape.kind === 'pair' && item.second === item.first + 1 && isWeb(item.first))
+    const whole = item.from === undefined && item.bound === undefined;
+    if (shape.kind === 'pair' && whole && item.second === item.first + 1 && isWeb(item.first))
       return { slot, value: { is: 'pair', web: item.first } };
-    if (shape.kind === 'fraction') {
+    if (shape.kind === 'fraction' && whole) {
       const value: Value = { is: 'fraction', part: item.first, whole: item.second };
       return item.first > item.second || item.second === 0 ? { slot, value, cause: 'out of range' } : { slot, value };
     }
     const outOf = shape.kind === 'number' && (shape.unit === `/${item.second}` || isOfAllPoints(shape, item.second));
     if (outOf) {
-      const value: Value = { is: 'number', low: item.first, high: item.first, unit: shape.unit };
-      return item.first > item.second ? { slot, value, cause: 'out of range' } : { slot, value };
+      const low = item.from ?? item.first;
+      const bound = item.bound ? { bound: BOUNDS[item.bound] as Bound } : {};
+      const value: Value = { is: 'number', low, high: item.first, unit: shape.unit, ...bound };
+      return item.first > item.second || low > item.first ? { slot, value, cause: 'out of range' } : { slot, value };
     }
   }
   return undefined;

@@ -2,9 +2,11 @@ import type { Slot } from '../lexicon/entry.ts';
 import { heard, pauses, spokenPair, typedItem, typedQuantity } from '../spoken/as-typed.ts';
 import { readCorrection } from '../spoken/corrections.ts';
 import type { HeadingNode, LineSyntax, StatementNode } from '../syntax.ts';
+import { readAhead } from './ahead.ts';
 import { Binder } from './binder.ts';
 import { causeOf, finished } from './draft.ts';
 import { matchesAt } from './forms.ts';
+import { readNextScore } from './go-on.ts';
 import type { Item } from './items.ts';
 import { outline } from './outline.ts';
 import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
@@ -107,7 +109,14 @@ function step(binder: Binder, i: number): number {
     case 'sided':
       return readSubject(binder, i) ?? lone(binder, i);
     default:
-      return saidValue(binder, i) ?? readQuantity(binder, i) ?? readSubject(binder, i) ?? lone(binder, i);
+      return (
+        saidValue(binder, i) ??
+        readNextScore(binder, i) ??
+        readQuantity(binder, i) ??
+        readAhead(binder, i) ??
+        readSubject(binder, i) ??
+        lone(binder, i)
+      );
   }
 }
 

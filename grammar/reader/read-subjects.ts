@@ -1,7 +1,7 @@
 import type { SubjectNode } from '../syntax.ts';
 import { ordinalOf } from '../values.ts';
-import { type Binder, kindOfSubject, kindsOf } from './binder.ts';
-import { causeOf, type Draft } from './draft.ts';
+import type { Binder } from './binder.ts';
+import { causeOf, type Draft, kindOfSubject, kindsOf } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
 import type { Item } from './items.ts';
 import { fitQuantity } from './quantities.ts';

@@ -2,19 +2,24 @@ import { entryOf, type FindingId } from '../lexicon/index.ts';
 import { ORDINAL_WORDS } from '../spoken/spoken-words.ts';
 import type { Role, SubjectNode } from '../syntax.ts';
 import type { Span } from '../values.ts';
+import { findingPast } from './adjectives.ts';
 import { type Binder, beforeClaim } from './binder.ts';
 import { causeOf, type Draft, hasValue, isBare } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
+import { goOn } from './go-on.ts';
 import { announcesPair, takePair } from './pairs.ts';
+import { readSlashList } from './slash-list.ts';
 import { subjectAt } from './subjects.ts';
 
 /** Reads the word or phrase at an index; returns the index after it. */
 export function readWords(binder: Binder, i: number): number {
   const matches = matchesAt(binder.items, i);
+  goOn(binder, i);
   for (const match of matches) if (take(binder, match, i)) return match.next;
   const next = matches[0]?.next ?? i + 1;
   const at = binder.span(i, next);
   const item = binder.items[i];
+  if (item && matches.length === 0 && readSlashList(binder, item)) return i + 1;
   if (item?.is === 'other' && (item.text === '(' || item.text === ')')) binder.role('punctuation', item);
   else if (item?.is === 'other' && /^(->|→)$/.test(item.text)) binder.unread(at, 'comparison', 'word-out-of-place');
   else if (matches.length > 0) binder.unread(at, 'word out of place', 'word-out-of-place');
@@ -87,12 +92,29 @@ const takeStatus: Taker = (binder, { form, next }, index) => {
             : undefined;
   if (!status) return false;
   const at = binder.span(index, next);
+  if (form.parts[0] === '+' && saysNothing(form, draft) && takePlus(binder, draft, next, at)) return true;
   if (saysNothing(form, draft)) draft.causes.push(causeOf('named result', at, binder.line));
   binder.giveStatus(status, at);
   if (status !== 'present') draft.open = draft.entry?.bare === 'incomplete' && status === 'equivocal';
   binder.role('modifier', at, draft.id === 'panel' ? {} : { finding: draft.id });
   return true;
 };
+
+/** `ga + popliteal block` joins two procedures; `tuning fork +` at the end of its segment is positive. */
+function takePlus(binder: Binder, draft: Draft, next: number, at: Span): boolean {
+  const kind = draft.entry?.kind;
+  const joined = kind === 'procedure' || draft.id === 'anaesthesia';
+  if (joined && hasValue(draft) && (findingPast(binder, next) || subjectFollows(binder, next))) {
+    binder.role('filler', at);
+    return true;
+  }
+  const after = binder.items[next];
+  const ends = after === undefined || after.is === 'break' || after.is === 'comment';
+  const slot = binder.openSlots().find(([, shape]) => shape.kind === 'words' && 'positive' in shape.values)?.[0];
+  if (kind !== 'sign' || !ends || !slot || hasValue(draft) || draft.statusGiven) return false;
+  binder.setValue(slot, { is: 'word', words: ['positive'] }, at, undefined, 'positive');
+  return true;
+}
 
 /** `TTP++`: the sign is there; how much is kept as a remark. */
 const takeMuch: Taker = (binder, { form, next }, index) => {
@@ -155,15 +177,18 @@ function deniedPossible(binder: Binder, at: { start: number; end: number }): boo
 
 /** An adjective or a place that belongs to the finding after it. */
 const takeBefore: Taker = (binder, { form, next }, index) => {
-  const after = binder.findingAt(next);
+  const after = findingPast(binder, next);
   const at = binder.span(index, next);
   if (form.classes.has('adjective') && binder.no && !binder.no.adjective && after) {
     binder.no = { ...binder.no, adjective: true };
     binder.role('filler', at);
     return true;
   }
-  if (form.classes.has('emphasis')) return emphasises(binder, at, after?.id);
-  if (!after || !beforeClaim(form, after.id, entryOf(after.id))) return false;
+  if (form.classes.has('emphasis')) return emphasises(binder, at, binder.findingAt(next)?.id);
+  const claim = after && beforeClaim(form, after.id, entryOf(after.id));
+  if (!claim || after.slots.includes(claim.slot)) return false;
+  // `tender plantar callus`: a finding of its own, that the place between may be of.
+  if (after.slots.length > 0 && binder.findingIn(form)) return false;
   binder.before.push({ form, ...at });
   return true;
 };

@@ -95,7 +95,7 @@ function sided(at: At): SubjectRead {
 function slashedWeb(at: At): SubjectRead | undefined {
   const item = at.items[at.start] as Extract<Item, { is: 'slashed' }>;
   const next = classAt(at.items, at.start + 1, 'web word');
-  if (next === undefined || item.second !== item.first + 1) return undefined;
+  if (next === undefined || item.second !== item.first + 1 || !isWhole(item)) return undefined;
   return webs(at, [item.first], next);
 }
 
@@ -175,9 +175,11 @@ function isBare(items: readonly Item[], index: number): boolean {
 }
 /** `toes 3/4`: neighbours, and no fraction that means something else (`toes 4/5` is their strength). */
 function slashedRays(item: Item | undefined): number[] | undefined {
-  if (item?.is !== 'slashed' || item.first < 2 || item.second > 4) return undefined;
+  if (item?.is !== 'slashed' || item.first < 2 || item.second > 4 || !isWhole(item)) return undefined;
   return item.second === item.first + 1 ? [item.first, item.second] : undefined;
 }
+/** Two numbers and nothing about them (`2-3/4`, `~2/3`). */
+const isWhole = ({ from, bound }: Extract<Item, { is: 'slashed' }>): boolean => from === undefined && !bound;
 const isPlural = (at: At, from: number): boolean => /s$/i.test(textBetween(at, from));
 const textBetween = (at: At, next: number): string => {
   const last = at.items[next - 1];

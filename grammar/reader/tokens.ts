@@ -36,7 +36,8 @@ export const OpenQuote = shape('OpenQuote', /["“].*/, ['"', '“']);
 export const IsoDate = shape('IsoDate', /\d{4}-\d{2}(?:-\d{2})?(?![\w-])/, digits);
 export const SlashDate = shape('SlashDate', /\d{1,2}[/.]\d{1,2}[/.](?:\d{4}|\d{2})(?![\w/])/, digits);
 export const Clock = shape('Clock', /\d{1,2}:\d{2}(?!\d)/, digits);
-export const Slashed = shape('Slashed', /\d{1,3}\/\d{1,3}(?![\w/])/, digits);
+/** `3/52`, and `6-8/52` from one to the other. */
+export const Slashed = shape('Slashed', /(?:\d{1,3}-)?\d{1,3}\/\d{1,3}(?![\w/])/, digits);
 export const Ordinal = shape('Ordinal', /[1-9](?:st|nd|rd|th)(?![A-Za-z0-9])/i, digits);
 export const SidedRay = shape('SidedRay', /[RrLl][1-5](?![A-Za-z0-9])/, [...'RrLl']);
 export const NumberShape = shape('Number', /\d+(?:\.\d+)?/, digits);

@@ -145,3 +145,8 @@ describe('what the evidence says of an extended toe', () => {
     expect(whys.join()).toMatch(/extended/);
   });
 });
+
+it('calls pain at two moments no contradiction, and at one moment one', () => {
+  expect(codesOf('pain 2nd 6/10 walking, 2/10 at rest')).not.toContain('stated-twice');
+  expect(codesOf('pain 2nd 6/10 walking, 2/10 walking')).toContain('stated-twice');
+});

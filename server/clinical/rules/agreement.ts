@@ -8,9 +8,9 @@ import { gradeWrittenAsStage } from './mixed-up.ts';
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const memory = { source: 'COUGH11', mark: 'from memory, to be verified' } as const;
 
-/** Two examiners may differ without contradiction. */
+/** Two examiners may differ without contradiction, and so may pain at two moments (`6/10 walking, 2/10 at rest`). */
 const keyOf = (fact: AnyFact): string =>
-  `${fact.section} ${subjectKey(fact.subject, fact.side)} ${fact.finding} ${('examiner' in fact.values && fact.values.examiner?.words) || ''}`;
+  `${fact.section} ${subjectKey(fact.subject, fact.side)} ${fact.finding} ${('examiner' in fact.values && fact.values.examiner?.words) || ''} ${(fact.finding === 'pain' && fact.values.character?.words) || ''}`;
 
 export const statedTwice = defineRule({
   ...practice,

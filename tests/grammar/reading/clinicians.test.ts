@@ -133,7 +133,7 @@ checkRules({
     ['history no fever, no morning stiffness', 'history/no fever; history/no morning-stiffness'],
     ['history fever last week', 'unclear: fever', 'unread-red-flag'],
     ['history am stiffness 30 mins', 'history/morning-stiffness for=30minutes'],
-    ['pain 2nd 6-7/10', 'unclear: pain', 'unknown-word number-without-place'],
+    ['pain 2nd 6-7/10', 'pain/2 pain score=6-7/10'],
     ['pain 2nd was 8/10 now 4/10', 'unclear: pain', 'number-without-place'],
     ['pain 3/10 2nd 5/10 3rd', 'unclear: pain', 'number-without-place'],
     [

@@ -1,0 +1,76 @@
+import { entryOf, type FindingId } from '../lexicon/index.ts';
+import type { Span } from '../values.ts';
+import { findingPast } from './adjectives.ts';
+import type { Binder } from './binder.ts';
+import { matchesAt } from './forms.ts';
+import { isPlain } from './go-on.ts';
+import { fitQuantity, quantityAt } from './quantities.ts';
+
+/** Of these a duration before the word says how long they have lasted; of a stiffness in the morning it would say how long it takes. */
+const LASTING: readonly FindingId[] = [
+  'pain',
+  'nerve-symptom',
+  'course',
+  'weight-loss',
+  'malaise',
+  'diabetes',
+  'inflammatory-arthritis',
+  'mass',
+  'pregnancy',
+];
+/** A treatment that was kept up for so long (`tried 6/52 boot`); an injection, that long ago, is none. */
+const KEPT_UP: readonly FindingId[] = [
+  'tape',
+  'pad',
+  'insert',
+  'boot',
+  'postop-shoe',
+  'footwear',
+  'stretching',
+  'physiotherapy',
+  'rest-and-cold',
+  'cast',
+  'anti-inflammatory',
+];
+
+/**
+ * A duration at the start of a segment: before what has lasted (`history 3/52 dorsal forefoot pain`), alone after the pain
+ * (`pain of the forefoot, 3/12`), or alone at the start of a history. Anywhere else nothing takes it.
+ */
+export function readAhead(binder: Binder, index: number): number | undefined {
+  const { items, section } = binder;
+  if (!binder.atSegmentStart() || (section !== 'history' && section !== 'tried')) return undefined;
+  const quantity = quantityAt(items, index);
+  const fitted = quantity && fitQuantity(quantity, [['for', { kind: 'duration', least: 'days' }]]);
+  if (!quantity || fitted?.value.is !== 'duration' || fitted.cause) return undefined;
+  const { next } = quantity;
+  const at = binder.span(index, next);
+  const of = matchesAt(items, next).find(({ form }) => form.parts.join(' ') === 'of');
+  const after = findingPast(binder, of?.next ?? next);
+  const lasting = section === 'history' ? LASTING : KEPT_UP;
+  if (after && lasting.includes(after.id)) {
+    binder.ahead = { ...at, value: fitted.value };
+    binder.role('value', at, { finding: after.id, slot: 'for' });
+    return next;
+  }
+  const item = items[next];
+  if (section !== 'history' || (item && item.is !== 'break' && item.is !== 'comment')) return undefined;
+  if (!lastsAlone(binder, at)) return undefined;
+  binder.setValue('for', fitted.value, at);
+  return next;
+}
+
+const COMPLAINTS: readonly string[] = ['pain', 'nerve-symptom'];
+/** Makes the finding current that the duration is of: the complaint before the comma, or the duration of symptoms. */
+function lastsAlone(binder: Binder, at: Span): boolean {
+  const { closed, statement } = binder;
+  if (statement.elements.length === 0 && binder.sectionNamed) {
+    const draft = binder.draft('duration', entryOf('duration'), at);
+    binder.current = draft;
+    binder.push({ is: 'finding', draft });
+    return true;
+  }
+  const complaint = closed && COMPLAINTS.includes(closed.id) && isPlain(closed) && !closed.slots.for;
+  if (complaint) binder.current = closed;
+  return complaint ?? false;
+}

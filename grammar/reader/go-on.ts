@@ -1,0 +1,107 @@
+import type { Slot } from '../lexicon/entry.ts';
+import { entryOf, type FindingId } from '../lexicon/index.ts';
+import type { Value } from '../values.ts';
+import type { Binder } from './binder.ts';
+import type { Draft } from './draft.ts';
+import { type Form, matchesAt } from './forms.ts';
+import type { Item } from './items.ts';
+import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
+
+/** What stands alone between two breaks, and can be of nothing but the finding before the comma. */
+
+const endsSegment = (item: Item | undefined): boolean =>
+  item === undefined || item.is === 'break' || item.is === 'comment';
+const JOINERS: readonly string[] = ['and', '&'];
+const isJoiner = ({ parts: [word = '', ...more] }: Form): boolean => more.length === 0 && JOINERS.includes(word);
+
+/** Nothing has denied, doubted or turned it. */
+export const isPlain = ({ status, denied, deniesPart, doubted, causes }: Draft): boolean =>
+  status === 'present' && !denied && !deniesPart && !doubted && causes.length === 0;
+
+/**
+ * `skin thin, dry`: words alone after a comma go on with the values of the finding before, where it has one of the same slot
+ * and takes several. A word that would be a finding of its own here (`calf soft, red`) is that.
+ */
+export function goOn(binder: Binder, index: number): void {
+  const { closed } = binder;
+  if (!closed?.entry || !closed.open || binder.last()?.is !== 'break' || !binder.atSegmentStart() || !isPlain(closed))
+    return;
+  let i = index;
+  for (;;) {
+    const value = matchesAt(binder.items, i).find(({ form }) => isMore(binder, closed, form));
+    if (!value) return;
+    i = value.next;
+    if (endsSegment(binder.items[i])) break;
+    i = matchesAt(binder.items, i).find(({ form }) => isJoiner(form))?.next ?? i;
+  }
+  binder.current = closed;
+}
+
+function isMore(binder: Binder, draft: Draft, form: Form): boolean {
+  if (form.classes.size > 0 || form.side || form.section) return false;
+  const claim = binder.findingIn(form);
+  if (claim && (claim.lead || entryOf(claim.id).bare === 'present')) return false;
+  return (form.values.get(draft.id as FindingId) ?? []).some(({ slot }) => {
+    const shape = draft.entry?.slots[slot];
+    return shape?.kind === 'words' && shape.many === true && draft.slots[slot]?.causes.length === 0;
+  });
+}
+
+/**
+ * `pain 6/10 walking, 2/10 at rest`: another score with its own moment is a pain of its own, where each score stands before its
+ * moment. A bare number before a plural (`3 nights`) counts nights.
+ */
+export function readNextScore(binder: Binder, index: number): number | undefined {
+  const starts = binder.atSegmentStart();
+  const first = starts ? binder.closed : binder.current;
+  if (binder.section !== 'pain' || first?.id !== 'pain' || !isPlain(first)) return undefined;
+  if (first.awaits || first.trailing || first.twinOf) return undefined;
+  const { score, character } = first.slots;
+  const leads = score && score.causes.length === 0 && (character ? score.start < character.start : starts);
+  const last = binder.last();
+  const follows = starts || (last?.is === 'finding' && last.draft === first && !binder.no && !binder.not);
+  if (!leads || !follows || binder.before.length > 0) return undefined;
+  const value = scoreAt(binder, index);
+  if (!value || !onlyMoments(binder, value.next)) return undefined;
+  const at = binder.span(index, value.next);
+  const next: Draft = { ...binder.draft('pain', first.entry, at), ...(first.side ? { side: first.side } : {}) };
+  binder.current = next;
+  binder.push({ is: 'finding', draft: next });
+  binder.setValue('score', value.value, at);
+  return value.next;
+}
+
+function scoreAt({ items }: Binder, index: number): { value: Value; next: number } | undefined {
+  const item = items[index];
+  const open: [string, Slot][] = Object.entries(entryOf('pain').slots).filter(([slot]) => slot === 'score');
+  const slashed = item && fitItem(item, open);
+  if (slashed) return slashed.cause ? undefined : { value: slashed.value, next: index + 1 };
+  const quantity = quantityAt(items, index);
+  if (!quantity || quantity.unit !== undefined || !Number.isInteger(quantity.low)) return undefined;
+  const after = items[quantity.next];
+  if (after?.is === 'word' && /s$/i.test(after.text)) return undefined;
+  const fitted = fitQuantity(quantity, open);
+  return fitted && !fitted.cause ? { value: fitted.value, next: quantity.next } : undefined;
+}
+
+/** Nothing but moments, and further scores with theirs, up to the end of the segment. */
+function onlyMoments(binder: Binder, index: number): boolean {
+  let moments = 0;
+  for (let i = index; ; ) {
+    const moment = matchesAt(binder.items, i).find(({ form }) =>
+      form.values.get('pain')?.some(({ slot }) => slot === 'character'),
+    );
+    if (moment) {
+      moments++;
+      i = moment.next;
+      continue;
+    }
+    if (moments === 0) return false;
+    if (endsSegment(binder.items[i])) return true;
+    const score = scoreAt(binder, i);
+    const joiner = matchesAt(binder.items, i).find(({ form }) => isJoiner(form));
+    if (!score && !joiner) return false;
+    if (score) moments = 0;
+    i = score?.next ?? joiner?.next ?? i + 1;
+  }
+}
