@@ -226,7 +226,9 @@ test.each([
     return best;
   };
   shortest(unit.repeat(count));
-  expect(shortest(unit.repeat(2 * count)) / shortest(unit.repeat(count))).toBeLessThan(3);
+  // A busy machine may lengthen all runs of one of the two texts; it does not do so three times.
+  const ratio = () => shortest(unit.repeat(2 * count)) / shortest(unit.repeat(count));
+  expect(Math.min(ratio(), ratio(), ratio())).toBeLessThan(3);
 });
 
 describe('a word that is the name of something in the machine', () => {
