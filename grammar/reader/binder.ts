@@ -95,9 +95,12 @@ export class Binder {
 
   /** Nothing has been read since the last comma. */
   atSegmentStart(): boolean {
-    const last = this.last();
-    const waits = this.no || this.not || this.side || this.question || this.ahead || this.before.length > 0;
-    return !waits && (last === undefined || last.is === 'break');
+    return !this.waits() && (this.last()?.is ?? 'break') === 'break';
+  }
+  /** Has something been read that waits for a finding? */
+  private waits(): boolean {
+    const { no, not, side, question, ahead } = this;
+    return (no ?? not ?? side ?? question ?? ahead) !== undefined || this.before.length > 0;
   }
 
   /** A word or number that nothing takes: kept as typed, reported, and it reaches its neighbours. */
@@ -127,6 +130,7 @@ export class Binder {
 
   /** Words that wait for a finding and did not get one are unread. */
   flush(): void {
+    if (!this.waits()) return;
     const waiting = [this.no, this.not, this.side, this.ahead, ...this.before].filter((each) => each !== undefined);
     this.ahead = undefined;
     this.no = undefined;
@@ -211,15 +215,20 @@ export class Binder {
     draft.end = Math.max(draft.end, at.end);
   }
 
-  /** Slots of the current finding that still take a value. */
+  /** Slots of the current finding that still take a value; the one that was just announced first. */
   openSlots(): (readonly [string, Slot])[] {
-    const draft = this.current;
-    if (!draft?.open || !draft.entry) return [];
-    const label = this.label();
-    const open = Object.entries(draft.entry.slots).filter(
-      ([slot, shape]) => (!draft.slots[slot] || many(shape)) && (!shape.labelled || slot === label),
-    );
+    const open = Object.entries(this.current?.entry?.slots ?? {}).filter(([slot]) => this.isOpen(slot));
+    const label = open.length > 1 ? this.label() : undefined;
     return label === undefined ? open : open.sort(([a], [b]) => Number(b === label) - Number(a === label));
+  }
+  isOpen(slot: string): boolean {
+    const shape = this.unfilled(slot);
+    return shape !== undefined && (!shape.labelled || slot === this.label());
+  }
+  private unfilled(slot: string): Slot | undefined {
+    const draft = this.current;
+    const shape = draft?.open ? draft.entry?.slots[slot] : undefined;
+    return shape && (!draft?.slots[slot] || many(shape)) ? shape : undefined;
   }
   /** The slot of the current finding that the word just read has announced. */
   private label(): string | undefined {
@@ -228,12 +237,10 @@ export class Binder {
   }
   /** May a label of the slot stand here? One that also distances (`until`) only where its date follows. */
   takesLabel(slot: string, form: Form, next: number): boolean {
-    const draft = this.current;
-    const shape = draft?.open ? draft.entry?.slots[slot] : undefined;
-    if (!shape || (draft?.slots[slot] && !many(shape))) return false;
+    const shape = this.unfilled(slot);
     const after = this.items[next];
     const dated = after?.is === 'date' || (after?.is === 'number' && after.low >= 1900 && !after.unit);
-    return !shape.labelled || !form.classes.has('distancing') || dated;
+    return shape !== undefined && (!shape.labelled || !form.classes.has('distancing') || dated);
   }
 
   /** `canonical` is what the language writes for a value that was said in words. */
@@ -371,7 +378,7 @@ export class Binder {
   findingAt(index: number): (Match & { readonly id: FindingId }) | undefined {
     for (const match of matchesAt(this.items, index)) {
       const claim = this.findingIn(match.form);
-      if (claim) return { ...match, id: claim.id };
+      if (claim) return { form: match.form, next: match.next, id: claim.id };
       if (match.form.classes.size > 0) return undefined;
     }
     return undefined;

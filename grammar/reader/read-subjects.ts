@@ -5,7 +5,7 @@ import { causeOf, type Draft, kindOfSubject, kindsOf } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
 import type { Item } from './items.ts';
 import { fitQuantity } from './quantities.ts';
-import { subjectAt } from './subjects.ts';
+import { mayBeSubject, subjectAt } from './subjects.ts';
 
 export function readPair(binder: Binder, item: Extract<Item, { is: 'ordinal' }>, i: number): number | undefined {
   const open = binder.openSlots().find(([, shape]) => shape.kind === 'pair');
@@ -27,6 +27,7 @@ function slashedPair(items: readonly Item[], i: number): number | undefined {
 }
 
 export function readSubject(binder: Binder, i: number): number | undefined {
+  if (!mayBeSubject(binder.items, i)) return undefined;
   const read = subjectAt({
     items: binder.items,
     start: i,

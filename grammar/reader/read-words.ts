@@ -38,19 +38,28 @@ export function saidValue(binder: Binder, i: number): number | undefined {
 
 type Taker = (binder: Binder, match: Match, index: number) => boolean;
 /** The order of reading, as a table: the first that takes the phrase wins. */
-const take: Taker = (binder, match, index) => TAKERS.some((taker) => taker(binder, match, index));
+const take: Taker = (binder, match, index) => takersOf(match.form).some((taker) => taker(binder, match, index));
+
+const known = new WeakMap<Match['form'], readonly Taker[]>();
+/** Those that may take a form, by what it can mean; found once a form. */
+function takersOf(form: Match['form']): readonly Taker[] {
+  const before = known.get(form);
+  if (before) return before;
+  const takers = TAKERS.flatMap(({ may, take: taker }) => (may(form) ? [taker] : []));
+  known.set(form, takers);
+  return takers;
+}
 
 const takeValue: Taker = (binder, { form, next }, index) => {
   const draft = binder.current;
   if (!draft || draft.id === 'panel' || binder.before.length > 0) return false;
   const claims = form.values.get(draft.id);
   if (!claims) return false;
-  const open = new Map(binder.openSlots());
-  const claim = claims.find(({ slot }) => open.has(slot));
+  const claim = claims.find(({ slot }) => binder.isOpen(slot));
   if (!claim || (claim.slot === 'scale' && binder.roles.at(-1)?.slot !== 'scale')) return false;
   const at = binder.span(index, next);
   const goesOn = matchesAt(binder.items, next).some((after) =>
-    after.form.values.get(draft.id as FindingId)?.some(({ slot }) => slot !== claim.slot && open.has(slot)),
+    after.form.values.get(draft.id as FindingId)?.some(({ slot }) => slot !== claim.slot && binder.isOpen(slot)),
   );
   const why = goesOn ? undefined : eitherNeighbour(binder, form, next);
   binder.setValue(claim.slot, { is: 'word', words: [claim.value] }, at, why);
@@ -287,10 +296,9 @@ const takeSide: Taker = (binder, { form, next }, index) => {
 function awaitsResult(binder: Binder, next: number): boolean {
   const draft = binder.current;
   if (draft?.entry?.bare !== 'incomplete' || hasValue(draft) || draft.statusGiven) return false;
-  const open = new Map(binder.openSlots());
   return matchesAt(binder.items, next).some(
     ({ form: { values, classes } }) =>
-      classes.has('absent') || values.get(draft.id as FindingId)?.some(({ slot }) => open.has(slot)),
+      classes.has('absent') || values.get(draft.id as FindingId)?.some(({ slot }) => binder.isOpen(slot)),
   );
 }
 
@@ -349,15 +357,17 @@ function inDenial(binder: Binder): boolean {
   );
 }
 
-const TAKERS: readonly Taker[] = [
-  takeValue,
-  takeStatus,
-  takeMuch,
-  takeLabel,
-  takeDenial,
-  takeBefore,
-  takeSectionOrFinding,
-  takeSide,
-  takePanel,
-  takeClass,
+type May = (form: Match['form']) => boolean;
+const hasClass: May = ({ classes }) => classes.size > 0;
+const TAKERS: readonly { readonly may: May; readonly take: Taker }[] = [
+  { may: ({ values }) => values.size > 0, take: takeValue },
+  { may: hasClass, take: takeStatus },
+  { may: hasClass, take: takeMuch },
+  { may: ({ labels }) => labels.size > 0, take: takeLabel },
+  { may: hasClass, take: takeDenial },
+  { may: ({ values, classes }) => values.size + classes.size > 0, take: takeBefore },
+  { may: ({ section, findings }) => section !== undefined || findings.length > 0, take: takeSectionOrFinding },
+  { may: ({ side }) => side !== undefined, take: takeSide },
+  { may: hasClass, take: takePanel },
+  { may: hasClass, take: takeClass },
 ];

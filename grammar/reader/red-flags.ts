@@ -12,6 +12,7 @@ export function withRedFlags(
   statements: readonly StatementNode[],
   problems: readonly ReadingProblem[],
 ): ReadingProblem[] {
+  if (line.search(WORDS) < 0) return [...problems];
   const comment = items.find(({ is }) => is === 'comment')?.start ?? line.length;
   const findings = statements.flatMap((statement) => statement.findings);
   const flags: ReadingProblem[] = [];

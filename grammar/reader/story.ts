@@ -16,11 +16,12 @@ const isComma = (element: Element): boolean => element.is === 'break' && element
 /** A story is kept as typed on purpose: its words are verbatim and not reported one by one. */
 export function tell(binder: Binder): void {
   const from = STORY_FROM[binder.section];
-  const { elements } = binder.statement;
-  const segment = elements.slice(elements.findLastIndex((each) => isComma(each)) + 1);
   const start = binder.segmentStart;
   binder.segmentStart = binder.roles.at(-1)?.end ?? start;
-  if (from === undefined || segment.filter((each) => tells(each, binder.section)).length < from) return;
+  if (from === undefined) return;
+  const { elements } = binder.statement;
+  const segment = elements.slice(elements.findLastIndex((each) => isComma(each)) + 1);
+  if (segment.filter((each) => tells(each, binder.section)).length < from) return;
   const told = segment.some(({ is }) => is === 'finding' || is === 'subject') ? UNREAD : WORDS;
   let whole: Span | undefined;
   for (let i = binder.roles.length - 1; i >= 0; i--) {

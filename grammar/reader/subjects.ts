@@ -20,6 +20,12 @@ interface At {
   readonly opensFinding: (index: number) => boolean;
 }
 
+const SUBJECT_WORDS = ['others', 'web word', 'ray word'] as const;
+/** Cheap enough to ask of every item: most are words of no subject. */
+export const mayBeSubject = (items: readonly Item[], start: number): boolean =>
+  items[start]?.is !== 'word' ||
+  matchesAt(items, start).some(({ form }) => SUBJECT_WORDS.some((name) => form.classes.has(name)));
+
 /** The subject that starts at `start`, or `undefined` where none does. A list is read whole or not at all. */
 export function subjectAt(at: At): SubjectRead | undefined {
   const item = at.items[at.start];
@@ -103,7 +109,7 @@ function raySubject(at: At, numbers: readonly number[], next: number, part?: 'jo
   const rays = numbers.filter(isRay) as Ray[];
   if (rays.length === 0 || rays.length !== numbers.length) return { problem: 'unread subject', next };
   const { start } = at.items[at.start] as Item;
-  const unique = [...new Set(rays)].sort((a, b) => a - b);
+  const unique = rays.length === 1 ? rays : [...new Set(rays)].sort((a, b) => a - b);
   return {
     subject: { at: 'rays', rays: unique, ...(part ? { part } : {}), start, end: endBefore(at.items, next) },
     next,

@@ -44,8 +44,8 @@ export function pauses(line: string, items: readonly Item[]): Role[] {
   const roles: Role[] = [];
   let from = 0;
   for (const { start, end } of [...items, { start: line.length, end: line.length }]) {
-    const gap = line.slice(from, start);
-    const text = gap.trim();
+    const gap = start > from ? line.slice(from, start) : '';
+    const text = gap === ' ' ? '' : gap.trim();
     if (text) {
       const at = from + gap.indexOf(text);
       roles.push({ kind: 'filler', start: at, end: at + text.length });
