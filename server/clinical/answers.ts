@@ -1,6 +1,6 @@
 import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { Ray, Side, Web } from '../../grammar/values.ts';
-import { factsOf } from './fact-index.ts';
+import { clearFactsOf, factsOf } from './fact-index.ts';
 import type { AnyFact } from './facts.ts';
 
 type FactOf<F extends FindingId> = Extract<AnyFact, { finding: F }>;
@@ -31,14 +31,18 @@ export function concerns(fact: AnyFact, about: About): boolean {
 
 /** The one clear statement of a finding about a subject, or why there is none. Equal statements are one. */
 export function ask<F extends FindingId>(facts: readonly AnyFact[], finding: F, about: About): Answer<F> {
-  const all = factsOf(facts, finding).filter((fact) => concerns(fact, about));
-  const clear = all.filter(({ clarity }) => clarity === 'clear');
+  const clear = clearFacts(facts, finding, about);
   const [first] = clear;
-  if (!first) return all.length > 0 ? { is: 'unclear', facts: all } : { is: 'not mentioned' };
+  if (!first) {
+    const all = factsOf(facts, finding).filter((fact) => concerns(fact, about));
+    return all.length > 0 ? { is: 'unclear', facts: all } : NOT_MENTIONED;
+  }
   return clear.every((fact) => sameMeaning(fact, first))
     ? { is: 'stated', fact: first }
     : { is: 'conflicting', facts: clear };
 }
+
+const NOT_MENTIONED = { is: 'not mentioned' } as const;
 
 /** Do two facts of one finding say the same? Places and quotes aside. */
 export const sameMeaning = (a: AnyFact, b: AnyFact): boolean =>
@@ -50,11 +54,11 @@ const sorted = (values: object): [string, unknown][] => Object.entries(values).s
 export const clearFacts = <F extends FindingId>(
   facts: readonly AnyFact[],
   finding: F,
-  about: About = {},
+  about?: About,
 ): readonly FactOf<F>[] => {
-  const all = factsOf(facts, finding);
+  const all = clearFactsOf(facts, finding);
   // Most findings are not mentioned in most visits, and fifty rules ask.
-  return all.length === 0 ? all : all.filter((fact) => fact.clarity === 'clear' && concerns(fact, about));
+  return all.length === 0 || !about ? all : all.filter((fact) => concerns(fact, about));
 };
 
 /** Is any clear fact of the finding present (or absent) about the subject? */

@@ -104,8 +104,9 @@ export function foldCourses(before: Courses, visit: VisitFacts): Courses {
       if (fact.section === 'plan' && fact.status === 'present')
         planned.set(footKey(fact.side), dayWritten(visit, fact));
   for (const side of ['right', 'left'] as const) {
-    const went = told(triedMeasures(visit, side), []);
-    if (triedMeasures(visit, side).length === 0 || planned.has(side)) continue;
+    const tried = triedMeasures(visit, side);
+    if (tried.length === 0 || planned.has(side)) continue;
+    const went = told(tried, []);
     const earlier = memory[side];
     memory = { ...memory, [side]: { on: isoDayOf(visit), ...(earlier ? merged(earlier, went) : went) } };
   }

@@ -9,6 +9,7 @@ import {
   subtractDays,
   toString as toIso,
 } from 'temporal-polyfill/fns/PlainDate';
+import { Recent } from '../../grammar/recent.ts';
 import type { Duration, PartialDate, ValueOf } from '../../grammar/values.ts';
 
 /** A day without time. */
@@ -19,13 +20,24 @@ export function dayOf(iso: string): Day | undefined {
   const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(iso) ?? [];
   if (year === undefined) return undefined;
   try {
-    return create(Number(year), Number(month), Number(day));
+    return dayAt(Number(year), Number(month), Number(day));
   } catch {
     return undefined;
   }
 }
 export const dayFrom = ({ year, month, day }: PartialDate & { month: number; day: number }): Day =>
-  create(year, month, day);
+  dayAt(year, month, day);
+
+const days = new Recent<number, Day>(1_000);
+/** One object a day: a visit asks for its own some ten times. Throws for a day that the calendar lacks. */
+function dayAt(year: number, month: number, day: number): Day {
+  const key = (year * 100 + month) * 100 + day;
+  const known = days.get(key);
+  if (known) return known;
+  const made = create(year, month, day);
+  days.set(key, made);
+  return made;
+}
 
 /** Whole days from one day to another; negative where `to` is earlier. */
 export const daysBetween = (from: Day, to: Day): number => diffDays(from, to);
@@ -75,6 +87,13 @@ export function ageOf(
   return { least: daysBetween(last, day), most: daysBetween(first, day) };
 }
 
-export const isoOf = (day: Day): string => toIso(day);
+const written = new WeakMap<Day, string>();
+export function isoOf(day: Day): string {
+  const known = written.get(day);
+  if (known !== undefined) return known;
+  const iso = toIso(day);
+  written.set(day, iso);
+  return iso;
+}
 /** The day a whole number of days earlier. */
 export const daysBefore = (day: Day, days: number): Day => subtractDays(day, days);

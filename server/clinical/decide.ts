@@ -1,3 +1,4 @@
+import { Recent } from '../../grammar/recent.ts';
 import type { NoStage, RayAnalysis, Stage, StageOutcome } from './analysis.ts';
 import { type Deciding, type Possible, rowFor, type Verdict, worlds } from './staging-rows.ts';
 
@@ -11,8 +12,24 @@ export interface Decision {
   readonly mark: RayAnalysis['mark'];
 }
 
-/** The outcome over all worlds that the findings allow: one stage, the span of several, or no stage with its reason. */
+/** Few joints differ in what decides: most were decided before, in another visit. */
+const decided = new Recent<string, Decision>(500);
+
+/** The outcome over all worlds that the findings allow, found once for equal findings. */
 export function decide(possible: Possible): Decision {
+  const key = keyOf(possible);
+  const known = decided.get(key);
+  if (known) return known;
+  const decision = overWorlds(possible);
+  decided.set(key, decision);
+  return decision;
+}
+/** Written out: every ray of every visit asks. */
+const keyOf = (of: Possible): string =>
+  `${of.dislocated}|${of.overlap}|${of.drawer}|${of.alignment}|${of.gap}|${of.tender}|${of.swollen}|${of.purchase}|${of.sameOtherSide}`;
+
+/** One stage, the span of several, or no stage with its reason. */
+function overWorlds(possible: Possible): Decision {
   const rows = worlds(possible).map((world) => ({ row: rowFor(world), world }));
   const verdicts = rows.map(({ row, world }) => row.verdict(world));
   const [first] = rows;

@@ -2,23 +2,41 @@ import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { AnyFact } from './facts.ts';
 
 type ByFinding = ReadonlyMap<FindingId, readonly AnyFact[]>;
+interface Index {
+  readonly all: ByFinding;
+  readonly clear: ByFinding;
+  /** Facts with a remark in quotes. */
+  readonly quoted: readonly AnyFact[];
+}
 /**
  * Facts by finding of the list that was asked last: the core asks some hundred times of one visit, then of the next. A weak
  * map over all lists would keep every visit of a note until the next full collection.
  */
-let indexed: { readonly facts: readonly AnyFact[]; readonly index: ByFinding } | undefined;
+let indexed: { readonly facts: readonly AnyFact[]; readonly index: Index } | undefined;
 
-function indexOf(facts: readonly AnyFact[]): ByFinding {
+function indexOf(facts: readonly AnyFact[]): Index {
   if (indexed?.facts === facts) return indexed.index;
-  const index = new Map<FindingId, AnyFact[]>();
+  const all = new Map<FindingId, AnyFact[]>();
+  const quoted: AnyFact[] = [];
+  let clear = true;
   for (const fact of facts) {
-    const list = index.get(fact.finding);
+    const list = all.get(fact.finding);
     if (list) list.push(fact);
-    else index.set(fact.finding, [fact]);
+    else all.set(fact.finding, [fact]);
+    if (fact.quotes.length > 0) quoted.push(fact);
+    if (fact.clarity !== 'clear') clear = false;
   }
+  const index = { all, clear: clear ? all : clearOnly(all), quoted };
   indexed = { facts, index };
   return index;
 }
+
+function clearOnly(all: ByFinding): ByFinding {
+  const clear = new Map<FindingId, readonly AnyFact[]>();
+  for (const [finding, list] of all) clear.set(finding, list.every(isClear) ? list : list.filter(isClear));
+  return clear;
+}
+const isClear = ({ clarity }: AnyFact): boolean => clarity === 'clear';
 
 const NONE: readonly never[] = [];
 
@@ -27,4 +45,17 @@ export const factsOf = <F extends FindingId>(
   facts: readonly AnyFact[],
   finding: F,
 ): readonly Extract<AnyFact, { finding: F }>[] =>
-  (indexOf(facts).get(finding) ?? NONE) as readonly Extract<AnyFact, { finding: F }>[];
+  (indexOf(facts).all.get(finding) ?? NONE) as readonly Extract<AnyFact, { finding: F }>[];
+
+/** The clear facts of one finding, typed. */
+export const clearFactsOf = <F extends FindingId>(
+  facts: readonly AnyFact[],
+  finding: F,
+): readonly Extract<AnyFact, { finding: F }>[] =>
+  (indexOf(facts).clear.get(finding) ?? NONE) as readonly Extract<AnyFact, { finding: F }>[];
+
+/** The facts of each finding that is mentioned, clear ones and others. */
+export const byFinding = (facts: readonly AnyFact[]): Iterable<readonly AnyFact[]> => indexOf(facts).all.values();
+
+/** The facts that hold a remark in quotes, in their order. */
+export const quotedFacts = (facts: readonly AnyFact[]): readonly AnyFact[] => indexOf(facts).quoted;

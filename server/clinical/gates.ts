@@ -200,16 +200,20 @@ const isDenied = (answer: Answer<'pain'>): boolean =>
 
 /** The lesser rays of each side about which the visit states anything. */
 export function statedRays(visit: VisitFacts): { side: Side; ray: Ray }[] {
-  const found: { side: Side; ray: Ray }[] = [];
-  for (const side of ['right', 'left'] as const)
-    for (const ray of LESSER_RAYS)
-      if (
-        visit.facts.some(
-          (fact) => fact.side === side && fact.subject.at === 'ray' && fact.subject.ray === ray && isExamined(fact),
-        )
-      )
-        found.push({ side, ray });
-  return found;
+  const stated = { right: new Set<Ray>(), left: new Set<Ray>() };
+  for (const { side, subject, section } of visit.facts)
+    if (side && subject.at === 'ray' && EXAMINED.has(section)) stated[side].add(subject.ray);
+  return (['right', 'left'] as const).flatMap((side) =>
+    LESSER_RAYS.filter((ray) => stated[side].has(ray)).map((ray) => ({ side, ray })),
+  );
 }
-const isExamined = (fact: AnyFact): boolean =>
-  ['exam', 'stand', 'xray', 'us', 'mri', 'ct', 'operation', 'pain'].includes(fact.section);
+const EXAMINED: ReadonlySet<AnyFact['section']> = new Set([
+  'exam',
+  'stand',
+  'xray',
+  'us',
+  'mri',
+  'ct',
+  'operation',
+  'pain',
+]);

@@ -1,8 +1,9 @@
 import { entryOf } from '../../../grammar/lexicon/index.ts';
 import type { RayAnalysis } from '../analysis.ts';
 import { ask, clearFacts, dislocatedFilms, sameMeaning, straightToe } from '../answers.ts';
+import { byFinding } from '../fact-index.ts';
 import { type AnyFact, subjectKey } from '../facts.ts';
-import { defineRule, replace } from './define-rule.ts';
+import { defineRule, type Finding, replace } from './define-rule.ts';
 import { gradeWrittenAsStage } from './mixed-up.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -10,7 +11,7 @@ const memory = { source: 'COUGH11', mark: 'from memory, to be verified' } as con
 
 /** Two examiners may differ without contradiction, and so may pain at two moments (`6/10 walking, 2/10 at rest`). */
 const keyOf = (fact: AnyFact): string =>
-  `${fact.section} ${subjectKey(fact.subject, fact.side)} ${fact.finding} ${('examiner' in fact.values && fact.values.examiner?.words) || ''} ${(fact.finding === 'pain' && fact.values.character?.words) || ''}`;
+  `${fact.section} ${subjectKey(fact.subject, fact.side)} ${('examiner' in fact.values && fact.values.examiner?.words) || ''} ${(fact.finding === 'pain' && fact.values.character?.words) || ''}`;
 
 export const statedTwice = defineRule({
   ...practice,
@@ -28,32 +29,36 @@ export const statedTwice = defineRule({
     nearMiss: '2nd tender plantar\n2nd tender dorsal',
   },
   *check({ visit }) {
-    const first = new Map<string, AnyFact>();
-    for (const fact of visit.facts) {
-      const { many } = entryOf(fact.finding);
-      if (fact.clarity !== 'clear' || fact.origin.kind !== 'stated') continue;
-      const key = keyOf(fact);
-      const other = first.get(key);
-      const examiners = fact.examiner && other?.examiner && fact.examiner !== other.examiner;
-      if (!other || other.statement === fact.statement || examiners) {
-        first.set(key, other ?? fact);
-        continue;
-      }
-      const same = sameMeaning(fact, other);
-      const denies = many && (fact.status === 'absent') !== (other.status === 'absent') && isDenied(fact, other);
-      if (!same && many && !denies) continue;
-      const what = `${entryOf(fact.finding).word} of ${subjectKey(fact.subject, fact.side)}`;
-      yield {
-        place: fact.origin.place,
-        severity: same ? 'style' : 'contradiction',
-        message: same
-          ? `The ${what} is stated twice, alike. Keep one.`
-          : `The ${what} is stated twice, differently. Keep the one that is right.`,
-        related: [{ place: other.origin.place, message: 'the other statement' }],
-      };
-    }
+    for (const facts of byFinding(visit.facts)) if (facts.length > 1) yield* repeated(facts);
   },
 });
+/** What is stated again among the facts of one finding. */
+function* repeated(facts: readonly AnyFact[]): Iterable<Finding> {
+  const first = new Map<string, AnyFact>();
+  for (const fact of facts) {
+    if (fact.clarity !== 'clear' || fact.origin.kind !== 'stated') continue;
+    const key = keyOf(fact);
+    const other = first.get(key);
+    const examiners = fact.examiner && other?.examiner && fact.examiner !== other.examiner;
+    if (!other || other.statement === fact.statement || examiners) {
+      first.set(key, other ?? fact);
+      continue;
+    }
+    const { many } = entryOf(fact.finding);
+    const same = sameMeaning(fact, other);
+    const denies = many && (fact.status === 'absent') !== (other.status === 'absent') && isDenied(fact, other);
+    if (!same && many && !denies) continue;
+    const what = `${entryOf(fact.finding).word} of ${subjectKey(fact.subject, fact.side)}`;
+    yield {
+      place: fact.origin.place,
+      severity: same ? 'style' : 'contradiction',
+      message: same
+        ? `The ${what} is stated twice, alike. Keep one.`
+        : `The ${what} is stated twice, differently. Keep the one that is right.`,
+      related: [{ place: other.origin.place, message: 'the other statement' }],
+    };
+  }
+}
 /** A denial contradicts the same place or kind (`no injury` an injury); one that names none contradicts them all. */
 const isDenied = (a: AnyFact, b: AnyFact): boolean => {
   const [denied, said] = a.status === 'absent' ? [namedIn(a), namedIn(b)] : [namedIn(b), namedIn(a)];

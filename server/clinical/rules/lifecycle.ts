@@ -69,9 +69,9 @@ export const signedBeforeVisit = defineRule({
     nearMiss: '2nd drawer 2\nsigned 2026-03 AB',
   },
   *check({ visit: { date, lifecycle } }) {
-    if (!date) return;
+    if (!date || !lifecycle) return;
     const visited = isoOf(dayFrom(date));
-    for (const { addendum, signature } of lifecycle?.parts ?? [])
+    for (const { addendum, signature } of lifecycle.parts)
       for (const [name, signing] of [
         ['addendum', addendum],
         ['signature', signature],

@@ -165,13 +165,15 @@ export const wrongRay = defineRule({
       ({ section, status }) => section === 'plan' && status === 'present',
     );
     if (planned.length === 0) return;
+    const open = planned.filter((fact) => !namesOf(fact).some((name) => before.watch[`named ${name}`] !== undefined));
+    if (open.length === 0) return;
     const named = new Set<string>();
     for (const { section, subject, side } of visit.facts)
       if (section !== 'plan' && (subject.at === 'ray' || subject.at === 'web')) named.add(subjectKey(subject, side));
     const known = (name: string) => named.has(name) || before.watch[`named ${name}`] !== undefined;
     const unread = visit.verbatim.some(({ section, quote }) => !quote && section !== 'plan' && section !== 'history');
     const seen = new Set<number>();
-    for (const fact of planned) {
+    for (const fact of open) {
       const same = planned.filter(({ origin }) => origin.place === fact.origin.place);
       const names = same.flatMap(namesOf);
       const others = [...named].some((name) => fact.side !== undefined && name.startsWith(fact.side));

@@ -63,10 +63,10 @@ export const neuropathicSwelling = defineRule({
       return;
     for (const fact of swollen) {
       const side = fact.side as Side;
-      const numb = neuropathicWhy(footFeeling(visit, before.known, side)) !== undefined;
       const ray = fact.subject.at === 'ray' ? fact.subject.ray : 1;
       const sore = clearFacts(visit.facts, 'tenderness', { side, ray }).some(({ status }) => status === 'present');
-      if (!numb || sore || visit.kind === 'postop' || before.operated[`${side} ray ${ray}`]) continue;
+      if (sore || neuropathicWhy(footFeeling(visit, before.known, side)) === undefined) continue;
+      if (visit.kind === 'postop' || before.operated[`${side} ray ${ray}`]) continue;
       yield {
         place: fact.origin.word,
         message:

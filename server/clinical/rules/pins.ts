@@ -120,12 +120,12 @@ export const pinAndMotion = defineRule({
   },
   *check({ visit, before }) {
     const keys = pinsIn(visit, before.watch).filter((key) => !isLate(visit, before.watch[key]));
+    const [pin] = keys;
+    if (!pin) return;
     const held = (fact: AnyFact) => keys.includes(`pin ${subjectKey(fact.subject, fact.side)}`);
     const moved = (['mtp-dorsiflexion', 'mtp-plantarflexion', 'drawer'] as const)
       .flatMap((finding) => clearFacts(visit.facts, finding) as AnyFact[])
       .find((fact) => fact.status === 'present' && held(fact));
-    const [pin] = keys;
-    if (!pin) return;
     const message = `The pin of the ${pinName(pin)} is in, as far as the file says: no motion and no drawer through a pin. Write pin-out if it is out.`;
     if (moved) yield { place: moved.origin.place, message };
     const passive = visit.verbatim.find(

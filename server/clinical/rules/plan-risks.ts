@@ -37,6 +37,8 @@ export const antiInflammatoryRisk = defineRule({
     nearMiss: 'history no anticoagulant, not pregnant\nplan naproxen',
   },
   *check({ visit, before }) {
+    const drugs = planned(visit, 'anti-inflammatory');
+    if (drugs.length === 0) return;
     const risks = [
       ...RISKS.flatMap((finding) => clearFacts(visit.facts, finding) as AnyFact[]).filter(
         ({ status }) => status === 'present',
@@ -52,7 +54,7 @@ export const antiInflammatoryRisk = defineRule({
     const names = [...new Set([...risks.map(({ finding }) => finding), ...earlier])]
       .map((finding) => entryOf(finding).word)
       .join(', ');
-    for (const fact of planned(visit, 'anti-inflammatory'))
+    for (const fact of drugs)
       yield {
         place: fact.origin.place,
         message: `An anti-inflammatory is planned against a stated risk (${names}): it may do harm. Leave it out or settle it with the prescriber.`,

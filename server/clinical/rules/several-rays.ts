@@ -31,8 +31,9 @@ export const severalUnstableRays = defineRule({
   *check(view) {
     for (const side of SIDES) {
       const severe = view.rays.filter((each) => each.side === side && lowest(each) >= 3);
+      if (severe.length < 2 || asked(view, side)) continue;
       const [first, second] = severe.flatMap(({ evidence }) => evidence.find(({ role }) => role === 'decides') ?? []);
-      if (!first || !second || severe.length < 2 || asked(view, side)) continue;
+      if (!first || !second) continue;
       const rays = severe.map(({ ray }) => ray).join(' and ');
       yield {
         place: second.place,

@@ -29,8 +29,9 @@ export const wrongSide = defineRule({
     if (visit.side !== 'right' && visit.side !== 'left') return;
     const reported = new Set<string>();
     for (const fact of visit.facts) {
+      if (!fact.side || fact.side === visit.side) continue;
       const once = `${fact.origin.place.line} ${subjectKey(fact.subject, fact.side)}`;
-      if (!fact.side || fact.side === visit.side || reported.has(once)) continue;
+      if (reported.has(once)) continue;
       const bothSides = visit.facts.some((other) => other.statement === fact.statement && other.side === visit.side);
       if (bothSides || isCompared(fact, lines)) continue;
       reported.add(once);

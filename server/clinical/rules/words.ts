@@ -1,4 +1,5 @@
 import { dayFrom, dayOf, daysBetween } from '../dates.ts';
+import { quotedFacts } from '../fact-index.ts';
 import type { Place, VisitFacts } from '../facts.ts';
 import { yearsIn } from '../whole-visit.ts';
 import { REVIEW_LATE_DAYS } from '../windows.ts';
@@ -12,7 +13,7 @@ const SOMEBODY_ELSE = /mother|father|sister|brother|son\b|daughter|husband|wife|
 
 function* remarksWithPlace({ facts, verbatim }: VisitFacts): Iterable<{ text: string; place: Place }> {
   yield* verbatim;
-  for (const { quotes, origin } of facts) for (const text of quotes) yield { text, place: origin.place };
+  for (const { quotes, origin } of quotedFacts(facts)) for (const text of quotes) yield { text, place: origin.place };
 }
 
 export const ageAgainstBirthYear = defineRule({

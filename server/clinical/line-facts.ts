@@ -1,0 +1,311 @@
+import type { SubjectKind } from '../../grammar/lexicon/entry.ts';
+import { entryOf } from '../../grammar/lexicon/index.ts';
+import { Recent } from '../../grammar/recent.ts';
+import type {
+  FindingNode,
+  HeadingNode,
+  LineSyntax,
+  StatementNode,
+  SubjectNode,
+  VerbatimNode,
+} from '../../grammar/syntax.ts';
+import { LESSER_RAYS, type Ray, type Side, type Span, type Value } from '../../grammar/values.ts';
+import type {
+  AnyFact,
+  Carried,
+  FactCause,
+  HeaderFacts,
+  Place,
+  Subject,
+  Unclear,
+  Verbatim,
+  VisitFacts,
+} from './facts.ts';
+import { PANELS } from './panels.ts';
+import type { Settings } from './settings.ts';
+
+/** What one line of a visit says. */
+export type LineFacts = Pick<VisitFacts, 'facts' | 'verbatim' | 'unclear'>;
+
+/** What holds for a line from above it: its visit, the heading, who examines. */
+interface Above {
+  readonly visitSide: Side | 'both' | undefined;
+  readonly drawerScale: HeaderFacts['drawerScale'];
+  readonly panels: Settings['panels'];
+  readonly heading: HeadingNode;
+  /** In a bilateral visit: the side in force is that of a heading on an earlier line. */
+  readonly headed: boolean;
+  readonly examiner?: string | undefined;
+}
+export interface InForce extends Above {
+  /** Equal where all but the panels is. */
+  readonly key: string;
+}
+export const inForce = (above: Above): InForce => {
+  const { visitSide, drawerScale, heading, headed, examiner } = above;
+  return { ...above, key: JSON.stringify([visitSide, drawerScale, heading, headed, examiner]) };
+};
+
+interface Kept {
+  readonly at: number;
+  readonly force: InForce;
+  /** The rays that the visit names, where `others` stands in the line. */
+  readonly named?: string;
+  readonly facts: LineFacts;
+}
+/** Lines whose facts are kept: those of some hundred visits. */
+const KEPT = 2_000;
+/** Places and headings under which a line's facts are kept; the same words seldom stand on many. */
+const PLACES = 8;
+const kept = new Recent<LineSyntax, readonly Kept[]>(KEPT);
+
+/**
+ * The facts of one line that stands `at` so many lines below its visit's first. They depend on nothing else, so that a line
+ * which stands in many visits, or an unchanged line beside an edited one, is asked once and shares its facts.
+ * @param named the rays that the visit names: `others` are the rest
+ */
+export function lineFacts(line: LineSyntax, at: number, force: InForce, named: () => ReadonlySet<Ray>): LineFacts {
+  const before = kept.get(line) ?? [];
+  const same = before.find((each) => isSame(each, at, force, named));
+  if (same) return same.facts;
+  let asked: ReadonlySet<Ray> | undefined;
+  const { facts, verbatim, unclear } = new FactReader(line, at, force, () => {
+    asked = named();
+    return asked;
+  });
+  const found: Kept = { at, force, facts: { facts, verbatim, unclear }, ...(asked ? { named: listed(asked) } : {}) };
+  kept.set(line, [found, ...before.slice(0, PLACES - 1)]);
+  return found.facts;
+}
+
+/** Of a proposal only what was said is known, word for word, until somebody confirms it. */
+export function proposedWords(
+  { statements }: LineSyntax,
+  { said, place, text }: Carried,
+  force: InForce,
+  named: () => ReadonlySet<Ray>,
+): Verbatim {
+  const words = said ?? { place, text };
+  const [first] = statements;
+  const finding = first?.findings.find(({ subject }) => subject);
+  const under = onlyUnder(finding?.subject ?? force.heading.subject, finding?.side, force, named);
+  return { ...words, section: first?.section ?? 'exam', quote: false, ...under };
+}
+
+/** The one subject and side that unread words stand under, where there is one. */
+function onlyUnder(
+  node: SubjectNode | undefined,
+  own: Side | 'both' | undefined,
+  { heading, visitSide }: InForce,
+  named: () => ReadonlySet<Ray>,
+): Pick<Verbatim, 'subject' | 'side'> {
+  const [subject, more] = node ? expanded(node, named) : [];
+  const side = own ?? heading.side ?? visitSide;
+  return { ...(subject && !more ? { subject } : {}), ...(side && side !== 'both' ? { side } : {}) };
+}
+
+function expanded(subject: SubjectNode, named: () => ReadonlySet<Ray>): Subject[] {
+  if (subject.at === 'webs') return subject.webs.map((web) => ({ at: 'web', web }));
+  if (subject.at === 'others') return LESSER_RAYS.filter((ray) => !named().has(ray)).map((ray) => ({ at: 'ray', ray }));
+  const part = subject.part ? { part: subject.part } : {};
+  return subject.rays.map((ray) => ({ at: 'ray', ray, ...part }));
+}
+
+const isSame = (kept: Kept, at: number, force: InForce, named: () => ReadonlySet<Ray>): boolean =>
+  kept.at === at &&
+  (kept.force === force || (kept.force.key === force.key && kept.force.panels === force.panels)) &&
+  (kept.named === undefined || kept.named === listed(named()));
+const listed = (rays: ReadonlySet<Ray>): string => [...rays].sort().join();
+
+class FactReader {
+  readonly facts: AnyFact[] = [];
+  readonly verbatim: Verbatim[] = [];
+  readonly unclear: Unclear[] = [];
+  private readonly line: number;
+  private readonly text: string;
+  private readonly force: InForce;
+  private readonly named: () => ReadonlySet<Ray>;
+
+  constructor(line: LineSyntax, at: number, force: InForce, named: () => ReadonlySet<Ray>) {
+    this.line = at;
+    this.text = line.text;
+    this.force = force;
+    this.named = named;
+    for (const [index, statement] of line.statements.entries()) this.statement(statement, `${at}:${index}`);
+  }
+
+  private statement(statement: StatementNode, id: string): void {
+    const unread: (FindingNode | VerbatimNode)[] = [...statement.verbatim];
+    for (const [index, node] of statement.findings.entries())
+      if (!this.finding(node, `${id}:${index}`)) unread.push(node);
+    this.keepVerbatim(statement, unread);
+  }
+  private at({ start, end }: Span): Place {
+    return { line: this.line, start, end };
+  }
+
+  /** Adds the facts of one finding; false where any of it has to be written as typed. */
+  private finding(node: FindingNode, statement: string): boolean {
+    const subjects = this.subjects(node);
+    const sides = this.sides(node, subjects);
+    const causes: FactCause[] = [...node.causes, ...otherSide(node, sides)];
+    if (subjects.length === 0) causes.push({ why: 'no subject', text: '', ...spanOf(node.word) });
+    if (sides.length === 0) causes.push({ why: 'no side', text: '', ...spanOf(node.word) });
+    if (overlapsWhich(node, subjects)) causes.push({ why: 'which toe', text: '', ...spanOf(node.word) });
+    for (const cause of causes) this.report(node, cause);
+    const slots: Record<string, Place> = {};
+    let clear = causes.length === 0;
+    for (const slot of Object.keys(node.slots)) {
+      const read = node.slots[slot];
+      if (!read) continue;
+      slots[slot] = this.at(read);
+      if (read.causes.length > 0) clear = false;
+      for (const cause of read.causes) this.report(node, cause, slot);
+    }
+    const place = { place: this.at(node), word: this.at(node.word), slots };
+    const base: Base = { statement, section: node.section, quotes: node.quotes.map(({ text }) => text), causes };
+    const { examiner, headed } = this.force;
+    if (examiner) Object.assign(base, { examiner });
+    const { values, unclear } = this.values(node);
+    for (const subject of subjects.length > 0 ? subjects : [FOOT])
+      for (const side of sides.length > 0 ? sides : [undefined]) {
+        const where = { subject, side: subject.at === 'patient' ? undefined : side };
+        if (node.id === 'panel') this.panel({ ...base, ...where }, place);
+        else {
+          const origin = {
+            kind: 'stated',
+            ...place,
+            ...(headed && where.side && !node.side ? HEADED : {}),
+          } as const;
+          this.facts.push(factOf(base, where, { finding: node.id, status: node.status, values, unclear }, origin));
+        }
+      }
+    return clear;
+  }
+
+  private panel(base: Base & Where, place: Omit<AnyFact['origin'], 'kind'>): void {
+    const kind = base.subject.at === 'web' ? 'web' : 'ray';
+    for (const { finding, status, values = {} } of this.force.panels?.[kind] ?? PANELS[kind].members) {
+      const origin = { kind: 'panel', ...place } as const;
+      this.facts.push(factOf(base, base, { finding, status, values: this.scaledAll(values), unclear: [] }, origin));
+    }
+  }
+
+  private values(node: FindingNode): { values: Record<string, Value>; unclear: string[] } {
+    const values: Record<string, Value> = {};
+    const unclear: string[] = [];
+    const own = node.slots.scale?.value;
+    for (const [slot, { value, causes }] of Object.entries(node.slots)) {
+      if (causes.length > 0) unclear.push(slot);
+      else values[slot] = value.is === 'drawer grade' ? this.scaled(value, own) : value;
+    }
+    return { values, unclear };
+  }
+  private scaledAll(values: Readonly<Record<string, Value>>): Record<string, Value> {
+    const own = values.scale;
+    const scaled = (value: Value) => (value.is === 'drawer grade' ? this.scaled(value, own) : value);
+    return Object.fromEntries(Object.entries(values).map(([slot, value]) => [slot, scaled(value)]));
+  }
+  private scaled(value: Extract<Value, { is: 'drawer grade' }>, own: Value | undefined): Value {
+    const scale = own?.is === 'word' ? (own.words[0] as HeaderFacts['drawerScale']) : this.force.drawerScale;
+    return scale ? { ...value, scale } : value;
+  }
+
+  private subjects(node: FindingNode): Subject[] {
+    const { heading, visitSide } = this.force;
+    const kinds: readonly SubjectKind[] = node.id === 'panel' ? ['ray', 'web'] : entryOf(node.id).subjects;
+    const fits = (subject: SubjectNode | undefined) => subject && kinds.includes(subject.at === 'webs' ? 'web' : 'ray');
+    const typed = node.subject ?? (fits(heading.subject) ? heading.subject : undefined);
+    if (typed) return expanded(typed, this.named);
+    const anySide = node.side ?? heading.side ?? visitSide;
+    const sided = anySide !== undefined && !(anySide === 'both' && visitSide === 'both' && !node.side && !heading.side);
+    if (kinds.includes('foot') && (sided || !kinds.includes('patient'))) return [FOOT];
+    return kinds.includes('patient') ? [{ at: 'patient' }] : [];
+  }
+  /** In a bilateral visit a side is never inherited from the visit line. */
+  private sides(node: FindingNode, subjects: readonly Subject[]): (Side | undefined)[] {
+    if (subjects.length > 0 && subjects.every(({ at }) => at === 'patient')) return [undefined];
+    const { heading, visitSide } = this.force;
+    const side = node.side ?? heading.side ?? (visitSide === 'both' ? undefined : visitSide);
+    return side === 'both' ? ['right', 'left'] : side ? [side] : [];
+  }
+
+  private report(node: FindingNode, cause: FactCause, slot?: string): void {
+    const place = this.at(cause);
+    const same = (other: Unclear) => other.why === cause.why && other.place.start === place.start;
+    if (this.unclear.some((other) => same(other) && other.word.start === node.word.start)) return;
+    const where = { place, finding: node.id, section: node.section, word: this.at(node.word) };
+    this.unclear.push({ why: cause.why, text: cause.text, ...where, ...(slot ? { slot } : {}) });
+  }
+
+  /** All unread text of a comma-separated segment is kept as one run, from its first to its last unclear word. */
+  private keepVerbatim(statement: StatementNode, unread: readonly (FindingNode | VerbatimNode)[]): void {
+    if (unread.length === 0) return;
+    const { heading } = this.force;
+    const { text } = this;
+    const bySegment = new Map<number, (FindingNode | VerbatimNode)[]>();
+    for (const node of unread) bySegment.set(node.segment, [...(bySegment.get(node.segment) ?? []), node]);
+    for (const nodes of bySegment.values()) {
+      const quote = nodes.every((each) => 'quote' in each && each.quote);
+      const inner = {
+        start: Math.min(...nodes.map(({ start }) => start)),
+        end: Math.max(...nodes.map(({ end }) => end)),
+      };
+      const { start, end } = quote ? inner : wholeWords(text, inner);
+      const node = nodes.find(({ subject }) => subject)?.subject ?? heading.subject;
+      this.verbatim.push({
+        text: text.slice(start, end),
+        place: this.at({ start, end }),
+        section: statement.section,
+        quote,
+        ...onlyUnder(node, node?.side, this.force, this.named),
+      });
+    }
+  }
+}
+
+/** Widens a span to the words that it stands in: a `?` or a bracket that touches a word is part of what was written. */
+function wholeWords(text: string, span: Span): Span {
+  let { start, end } = span;
+  while (start > 0 && /[^\s,;.]/.test(text.charAt(start - 1))) start -= 1;
+  while (end < text.length && /[^\s,;.]/.test(text.charAt(end))) end += 1;
+  return { start, end };
+}
+
+type Base = Pick<AnyFact, 'statement' | 'section' | 'quotes' | 'causes' | 'examiner'>;
+type Where = { readonly subject: Subject; readonly side: Side | undefined };
+type Said = Pick<AnyFact, 'finding' | 'status' | 'values' | 'unclear'>;
+
+/** Written out: copying by spread took most of the time in which a visit's facts are read. */
+function factOf(base: Base, { subject, side }: Where, said: Said, origin: AnyFact['origin']): AnyFact {
+  const fact = {
+    finding: said.finding,
+    statement: base.statement,
+    section: base.section,
+    subject,
+    status: said.status,
+    clarity: base.causes.length > 0 ? 'unclear' : 'clear',
+    values: said.values,
+    unclear: said.unclear,
+    quotes: base.quotes,
+    causes: base.causes,
+    origin,
+  };
+  if (base.examiner) Object.assign(fact, { examiner: base.examiner });
+  return (side ? Object.assign(fact, { side }) : fact) as AnyFact;
+}
+
+/** A side from the heading or the visit is in doubt where the line has named the other one (`R hva 38 ima 16`). */
+function otherSide({ side, beside = [] }: FindingNode, sides: readonly (Side | undefined)[]): FactCause[] {
+  const [only] = sides;
+  const other = side || !only || sides.length > 1 ? undefined : beside.find(({ value }) => value !== only);
+  return other ? [{ why: 'subject between', text: other.value, start: other.start, end: other.end }] : [];
+}
+
+/** `2nd to 3rd overlap`: nobody says which toe lies on which. */
+const overlapsWhich = ({ id, status, slots }: FindingNode, subjects: readonly Subject[]): boolean =>
+  id === 'overlap' && status !== 'absent' && subjects.length > 1 && !slots.onto;
+
+const HEADED = { sideFrom: 'heading' } as const;
+const FOOT: Subject = { at: 'foot' };
+const spanOf = ({ start, end }: { start: number; end: number }) => ({ start, end });
