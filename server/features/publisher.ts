@@ -15,7 +15,7 @@ const SLICE = 100;
 /** Rest after which what is held back on the line being typed is shown. */
 const REST = 300;
 
-/** Settles notes after each change and publishes at once; only what is new on the line being typed waits. */
+/** Settles notes after each change, in slices, and publishes; only what is new on the line being typed waits. */
 export class Publisher {
   private readonly sent = new Map<string, Sent>();
   private readonly publish: Publish;
@@ -32,15 +32,32 @@ export class Publisher {
     const sent = this.sent.get(note.uri) ?? { diagnostics: [] };
     this.sent.set(note.uri, sent);
     clearTimeout(sent.timer);
-    if (!note.settle(SLICE)) {
-      this.later(sent, 0, () => this.changed(note, near, typed));
+    if (note.settle(SLICE)) {
+      this.settled(sent, note, near, typed);
       return;
     }
+    // What is being typed is shown at once; what follows from it in later visits, when that is known.
+    if (typed !== undefined && note.isSettled(near)) this.show(sent, note, near, typed);
+    this.goOn(sent, note, near, typed);
+  }
+
+  private goOn(sent: Sent, note: OpenNote, near: number, typed?: number): void {
+    this.later(sent, 0, () =>
+      note.settle(SLICE) ? this.settled(sent, note, near, typed) : this.goOn(sent, note, near, typed),
+    );
+  }
+  private settled(sent: Sent, note: OpenNote, near: number, typed?: number): void {
+    const held = this.show(sent, note, near, typed);
+    if (held) this.later(sent, REST, () => this.changed(note, near));
+  }
+
+  /** True where something new on the line being typed is held back. */
+  private show(sent: Sent, note: OpenNote, near: number, typed?: number): boolean {
     const typing = typed === undefined ? undefined : { line: typed, shown: sent.diagnostics };
     const shown = diagnostics(note, near, typing);
     sent.diagnostics = shown.diagnostics;
     this.publish(note.uri, note.version, shown.diagnostics);
-    if (shown.held) this.later(sent, REST, () => this.changed(note, near));
+    return shown.held;
   }
 
   closed(note: OpenNote): void {

@@ -111,6 +111,10 @@ export class Episode {
     return this.next >= this.blocks.count;
   }
 
+  isSettled(index: number): boolean {
+    return index < this.next;
+  }
+
   /** The analysis of the visit in a block, settled up to it. `undefined` for the header and beyond the end. */
   visit(index: number): VisitAnalysis | undefined {
     while (this.next <= index && this.step());

@@ -91,6 +91,10 @@ export class OpenNote implements Note {
   settle(visits?: number): boolean {
     return this.episode.settle(visits);
   }
+  /** Are the reports of the visit that holds a line those of its text? */
+  isSettled(line: number): boolean {
+    return this.episode.isSettled(this.indexAt(line));
+  }
   get today(): string {
     return this.episode.today;
   }

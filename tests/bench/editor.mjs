@@ -113,6 +113,14 @@ export class Editor {
     const of = (field) => Number(new RegExp(`^${field}:\\s+(\\d+) kB`, 'm').exec(status)?.[1]) / 1024;
     return { resident: of('VmRSS'), anonymous: of('RssAnon'), peak: of('VmHWM') };
   }
+  /** Milliseconds that the server's own thread has run so far; `undefined` where the system doesn't tell. What an edit took beyond that, it waited. */
+  busy() {
+    try {
+      return Number(readFileSync(`/proc/${this.process.pid}/schedstat`, 'utf8').split(' ')[0]) / 1e6;
+    } catch {
+      return undefined;
+    }
+  }
   /** Heap in use after a collection, in MB; the process must hold the probe. */
   async heap() {
     const said = new Promise((resolve) => this.process.stdio[3].once('data', resolve));

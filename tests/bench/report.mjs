@@ -14,6 +14,9 @@ export const machine = () => {
   return `Node ${process.version}, ${cpus().length} cores (${cpu?.model.trim() || 'model not told'}), ${memory} GB, load ${load} at the start`;
 };
 
+/** Why the worst of many edits may be far above the work that one can cause. */
+const WAITED = 'beyond it an edit waited for the machine';
+
 /** Every figure of a run, in the order in which it is read. */
 export function rows({ small, large, heap, cold, core, bundle, command, folders, dictation, service, peers, scanner }) {
   const [at1, at10] = [`${small.visits} visits`, `${large.visits} visits`];
@@ -29,6 +32,7 @@ export function rows({ small, large, heap, cold, core, bundle, command, folders,
     ),
     row(`  the same, p99`, 'ms', small.edits.p99, 4),
     row(`  the same, worst`, 'ms', small.edits.max, undefined),
+    row(`  most processor time of one`, 'ms', small.busiest, undefined, WAITED),
     ...Object.entries(small.places).map(([place, { p50, p99 }]) =>
       row(`  in the ${place} visit, median`, 'ms', p50, undefined, `p99 ${p99.toFixed(2)}`),
     ),
@@ -41,6 +45,7 @@ export function rows({ small, large, heap, cold, core, bundle, command, folders,
     ),
     row(`  the same, p99`, 'ms', large.edits.p99, undefined),
     row(`  the same, worst`, 'ms', large.edits.max, undefined),
+    row(`  most processor time of one`, 'ms', large.busiest, undefined, WAITED),
     row(`  median against ${at1}`, 'times', ratio, 1.5),
     row(
       `newline at the top, in and out, ${at1}, median`,

@@ -14,15 +14,18 @@ const peak = fileURLToPath(new URL('peak-probe.cjs', import.meta.url));
 async function type(editor, lines, visits, edits, seed) {
   const places = [0, visits >> 1, visits - 1].map((visit, index) => {
     const at = rayLine(visit);
-    return { at, script: typing(lines[at], seed + index), took: [] };
+    return { at, script: typing(lines[at], seed + index), took: [], busy: [] };
   });
   for (let done = 0; done < edits; done++) {
     const place = places[Math.floor(done / 50) % places.length];
     const edit = place.script.next().value;
+    const before = editor.busy();
     place.took.push(await editor.change(place.at, edit.start, edit.end, edit.text));
+    const after = editor.busy();
+    if (before !== undefined && after !== undefined) place.busy.push(after - before);
     lines[place.at] = edit.line;
   }
-  return places.map(({ took }) => took);
+  return { took: places.map(({ took }) => took), busy: places.flatMap(({ busy }) => busy) };
 }
 
 async function newlineAtTop(editor, times) {
@@ -54,7 +57,8 @@ export async function noteScenario(server, { visits, edits, warmUp, header = fal
   const reports = editor.diagnostics.length;
   await type(editor, lines, visits, warmUp, 100);
   const before = editor.memory();
-  const [first, middle, last] = await type(editor, lines, visits, edits, 200);
+  const typed = await type(editor, lines, visits, edits, 200);
+  const [first, middle, last] = typed.took;
   const after = editor.memory();
   const newline = await newlineAtTop(editor, 200);
   const everyVisit = header ? await headerEdit(editor, lines) : undefined;
@@ -65,6 +69,7 @@ export async function noteScenario(server, { visits, edits, warmUp, header = fal
     opened,
     reports,
     edits: summary([...first, ...middle, ...last]),
+    busiest: typed.busy.length > 0 ? Math.max(...typed.busy) : undefined,
     places: { first: summary(first), middle: summary(middle), last: summary(last) },
     memory: { before, after },
     newline,

@@ -72,12 +72,13 @@ describe('publishing', () => {
   const uri = 'file:///a.forefoot';
   let sent: { version: number; codes: unknown[] }[] = [];
   let notes: OpenNotes;
+  let codes: (code: unknown) => boolean;
   beforeEach(() => {
     vi.useFakeTimers();
     sent = [];
+    codes = (code) => code === 'unknown-word';
     const publisher = new Publisher(
-      (_, version, found) =>
-        sent.push({ version, codes: found.map(({ code }) => code).filter((code) => code === 'unknown-word') }),
+      (_, version, found) => sent.push({ version, codes: found.map(({ code }) => code).filter((code) => codes(code)) }),
       (work) => work(),
     );
     notes = new OpenNotes(publisher, () => new Date(2026, 4, 4));
@@ -143,5 +144,20 @@ describe('publishing', () => {
     expect(sent).toHaveLength(0);
     vi.runAllTimers();
     expect(sent).toHaveLength(1);
+  });
+
+  test('of an edit that reaches every later visit shows the edited one at once, and the last when it is known', () => {
+    const later = Array.from({ length: 300 }, (_, at) => `visit ${2000 + at}-01-05 review right\n2nd drawer 2`);
+    const plan = 'plan naproxen 2 weeks';
+    const text = ['visit 1999-01-05 first right', '', plan, ...later, plan].join('\n');
+    notes.open(uri, 1, text);
+    vi.runAllTimers();
+    const before = sent.length;
+    const risk = 'anti-inflammatory-risk';
+    codes = (code) => code === risk;
+    notes.change(uri, 2, typed(1, 0, 'history kidney-disease'));
+    expect(sent.slice(before)).toEqual([{ version: 2, codes: [risk] }]);
+    vi.runAllTimers();
+    expect(sent.slice(before + 1)).toEqual([{ version: 2, codes: [risk, risk] }]);
   });
 });
