@@ -10,7 +10,7 @@ import { identifierMessage, identifiersOf, placeOf } from './identifiers.ts';
 import { settled, shown, weighed } from './local-severity.ts';
 import { readHeaderFacts, readVisitFacts } from './read-facts.ts';
 import { READING_MESSAGES, readingReport, readingReports, unreadRedFlags } from './reading-reports.ts';
-import type { Rule, RuleView } from './rules/define-rule.ts';
+import { isConcerned, type Rule, type RuleView } from './rules/define-rule.ts';
 import { identifier } from './rules/identifiers.ts';
 import { RULES } from './rules/index.ts';
 import { NO_SETTINGS, type Settings } from './settings.ts';
@@ -100,9 +100,12 @@ function analyseRays({ visit, before, context, whole, seen }: RaysInput): RayAna
 
 function ruleReports(view: RuleView, rules: readonly Rule[]): Report[] {
   const reports: Report[] = [];
-  for (const { code, severity: usual, check } of rules)
+  for (const rule of rules) {
+    if (!isConcerned(rule, view.visit)) continue;
+    const { code, severity: usual, check } = rule;
     for (const { place, message, severity = usual, related = [], fixes = [] } of check(view))
       reports.push({ code, severity, place, message, related, fixes });
+  }
   return reports;
 }
 

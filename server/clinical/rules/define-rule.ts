@@ -3,6 +3,7 @@ import type { FindingId } from '../../../grammar/lexicon/index.ts';
 import type { LineSyntax } from '../../../grammar/syntax.ts';
 import type { Context, Fix, RayAnalysis, Report, Severity } from '../analysis.ts';
 import type { EpisodeState } from '../episode.ts';
+import { factsOf } from '../fact-index.ts';
 import type { Place, VisitFacts } from '../facts.ts';
 import type { Flagged } from '../red-flags.ts';
 
@@ -42,11 +43,25 @@ export interface Rule extends Sourced {
   readonly severity: Severity;
   readonly scope: 'statement' | 'ray' | 'visit' | 'episode';
   readonly reads: readonly FindingId[];
+  /** Without one of these the rule has nothing to say of a visit, and is not asked; missing where it always may. */
+  readonly needs?: readonly Need[];
   readonly what: string;
   readonly why: string;
   readonly instead: string;
   readonly examples: Examples;
   readonly check: (view: RuleView) => Iterable<Finding>;
+}
+
+/** A finding that the visit mentions, an unclear one, or a signature, an event or words carried over. */
+export type Need = FindingId | 'unclear' | 'lifecycle';
+
+/** May the rule say anything of the visit? Most visits mention little of what fifty rules look for. */
+export const isConcerned = ({ needs }: Rule, visit: VisitFacts): boolean =>
+  needs === undefined || needs.some((need) => isThere(visit, need));
+
+function isThere({ facts, unclear, lifecycle }: VisitFacts, need: Need): boolean {
+  if (need === 'unclear') return unclear.length > 0;
+  return need === 'lifecycle' ? lifecycle !== undefined : factsOf(facts, need).length > 0;
 }
 
 /** Declares a rule; the registry in `index.ts` holds it by one row. */

@@ -41,6 +41,7 @@ export const steroidUnstable = defineRule({
   severity: 'danger',
   scope: 'ray',
   reads: ['steroid', 'drawer', 'overlap', 'dislocated'],
+  needs: ['steroid'],
   what: 'A steroid injection is planned, or was given, at an unstable joint or in the web beside it.',
   why: 'Steroid weakens the plate further; dislocation after repeated local steroid has been reported.',
   instead: 'Protect the joint; use an anaesthetic block alone to tell joint from web. Write "no steroid" to say so.',
@@ -88,6 +89,7 @@ export const invasiveUnconfirmed = defineRule({
   severity: 'contradiction',
   scope: 'ray',
   reads: ['operation', 'tear', 'film-joint', 'web-lesion', 'drawer'],
+  needs: ['operation'],
   what: 'An operation is planned, and no reported image agrees with the exam of that ray or web; or a web operation beside an unstable joint.',
   why: 'Exam and image confirm each other: nearly half of plates without symptoms look torn on ultrasound.',
   instead:
@@ -174,6 +176,7 @@ export const acuteDislocationIncomplete = defineRule({
   severity: 'danger',
   scope: 'ray',
   reads: ['dislocated', 'film-joint', 'dp', 'pt', 'pulses', 'capillary-refill', 'perfusion'],
+  needs: ['dislocated', 'film-joint'],
   what: 'A dislocation, on exam or film, is not stated as old, and its time or the circulation of the toe is not stated.',
   why: 'Acute and chronic dislocation use the same word with opposite urgency; time and circulation decide what to do first.',
   instead: 'State since when (14:30, 2 hours, old) and the circulation: pulses, refill or colour.',

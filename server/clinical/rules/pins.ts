@@ -70,6 +70,7 @@ export const pinAndShoe = defineRule({
   severity: 'contradiction',
   scope: 'episode',
   reads: ['ordinary-shoes', 'procedure', 'pin-out'],
+  needs: ['ordinary-shoes'],
   what: 'Ordinary shoes are worn or ordered while a pin is in, or before the day on which it is to be out.',
   why: 'The pin leaves before the shoe returns: a shoe bends or drives it.',
   instead: 'Order the pin out first, or write pin-out if it is.',

@@ -13,6 +13,7 @@ export const scoreUnreachable = defineRule({
   severity: 'contradiction',
   scope: 'statement',
   reads: ['aofas'],
+  needs: ['aofas'],
   what: 'An AOFAS total or item that no choice of answers gives, or a total that is not the sum of its items.',
   why: 'A slip of a key turns one score into another, and a comparison over time then says something that did not happen.',
   instead: 'Check the sheet. A mean of several patients may take any value, but it is no score of this patient.',

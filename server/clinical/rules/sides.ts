@@ -66,6 +66,7 @@ export const sideFromHeading = defineRule({
     nearMiss: 'right:\n2nd tender plantar\nplan tape 2nd',
   },
   *check({ visit }) {
+    if (visit.side !== 'both') return;
     const lines = new Map<number, (typeof visit.facts)[number]>();
     for (const fact of visit.facts) {
       const { line } = fact.origin.place;
