@@ -27,8 +27,12 @@ const STARTS: ReadonlySet<string> = new Set(
     ['point', 'percent', 'per', 'plus', 'out', 'side', 'aspect', 'surface', 'half'],
   ].flatMap((list) => [...list].map((phrase) => phrase.split(' ')[0] ?? '')),
 );
+/** Of the words that hyphens join only numbers are looked at one by one: `semi-rigid` starts no `semi colon`. */
 const mayBeSpoken = (item: Item): boolean =>
-  item.is === 'word' && (item.text.length === 1 || STARTS.has(item.parts[0] ?? ''));
+  item.is === 'word' &&
+  (item.text.length === 1 ||
+    item.parts.every((part) => STARTS.has(part)) ||
+    (item.parts.length > 1 && STARTS.has(item.text.toLowerCase())));
 
 const isUnit = (items: readonly Item[], index: number): boolean => {
   const word = wordAt(items, index);

@@ -22,9 +22,10 @@ export function readHeaderFacts(lines: readonly LineSyntax[]): HeaderFacts {
 }
 
 function allowancesOf(lines: readonly LineSyntax[]): Allowance[] {
-  return lines.flatMap(({ header }, line) =>
-    header?.is === 'allow' ? [{ code: header.code, reason: header.reason, place: { line, ...header.at } }] : [],
-  );
+  const found: Allowance[] = [];
+  for (const [line, { header }] of lines.entries())
+    if (header?.is === 'allow') found.push({ code: header.code, reason: header.reason, place: { line, ...header.at } });
+  return found;
 }
 
 /**
@@ -65,8 +66,8 @@ export function readVisitFacts(
     }
     const found = lineFacts(line, at, force, named);
     facts.push(...found.facts);
-    verbatim.push(...found.verbatim);
-    unclear.push(...found.unclear);
+    if (found.verbatim.length > 0) verbatim.push(...found.verbatim);
+    if (found.unclear.length > 0) unclear.push(...found.unclear);
   }
   const date = known?.date;
   return {
