@@ -23,6 +23,8 @@ interface Entry extends Pick<VisitAnalysis, 'before' | 'after' | 'reports' | 'hi
   readonly block: Block;
   readonly context: Context;
 }
+/** What passing a visit that is as it was costs, against analysing one. */
+const KEPT_COSTS = 0.01;
 /** How many whole analyses are kept: those of the visits that an editor shows and asks about. */
 const WHOLE = 32;
 
@@ -105,9 +107,13 @@ export class Episode {
     if (!sameStructure(header, this.context.header)) this.useContext({ ...this.context, header });
   }
 
-  /** Analyses up to `limit` visits; true when nothing is left to do. */
+  /** Analyses up to `limit` visits; true when nothing is left to do. Those on the way that are as they were cost next to nothing. */
   settle(limit = Number.POSITIVE_INFINITY): boolean {
-    for (let done = 0; done < limit; done++) if (!this.step()) return true;
+    for (let done = 0; done < limit; ) {
+      const step = this.step();
+      if (step === undefined) return true;
+      done += step === 'analysed' ? 1 : KEPT_COSTS;
+    }
     return this.next >= this.blocks.count;
   }
 
@@ -131,17 +137,17 @@ export class Episode {
     return this.entries[index]?.reports ?? [];
   }
 
-  /** Settles one visit; false when all are settled. */
-  private step(): boolean {
+  /** Settles one visit; `undefined` when all are settled. */
+  private step(): 'analysed' | 'kept' | undefined {
     const index = this.next;
-    if (index >= this.blocks.count) return false;
+    if (index >= this.blocks.count) return undefined;
     const before = this.entries[index - 1]?.after ?? NO_EPISODE;
     const block = this.blocks.block(index);
     const entry = this.entries[index];
     const valid = entry?.block === block && entry.context === this.context && sameStructure(entry.before, before);
     if (valid && index > this.through) {
       this.next = this.blocks.count;
-      return false;
+      return undefined;
     }
     if (!valid) {
       const analysis = this.analyser.visit(block, before, this.context);
@@ -154,7 +160,7 @@ export class Episode {
       this.count(index, reports);
     }
     this.next = index + 1;
-    return true;
+    return valid ? 'kept' : 'analysed';
   }
 
   private keep(entry: Entry, analysis: VisitAnalysis): VisitAnalysis {

@@ -95,6 +95,16 @@ describe('the work that an edit causes', () => {
     expect(Object.keys(note.visit(8)?.analysis.before.operated ?? {})).toHaveLength(1);
   });
 
+  test('goes on where it was when something is typed meanwhile', () => {
+    const { note, work } = opened(60);
+    note.change([typed(note.firstLine(1) + 1, 0, 'operation 2nd plate repair\n')], 2);
+    note.settle(10);
+    expect(work.visits).toBe(10);
+    note.change([typed(note.firstLine(1) + 6, 0, ' ')], 3);
+    note.settle(11);
+    expect(work.visits).toBe(21);
+  });
+
   test('can be done in slices, and what is asked for is done first', () => {
     const { shop, work } = countingWorkshop();
     const note = openNote(longNote(30), shop);
