@@ -41,6 +41,7 @@ export type CauseKind =
   | 'comparison'
   | 'no subject'
   | 'wrong subject'
+  | 'toe or web'
   | 'two statuses';
 
 export interface SlotNode extends Span {
@@ -54,6 +55,8 @@ export interface FindingNode extends Span {
   readonly section: Section;
   readonly word: Span;
   readonly subject?: SubjectNode;
+  /** Said of all toes of the foot by its own word (`toes pink`). */
+  readonly whole?: true;
   readonly side?: Side | 'both';
   /** Sides that the line names beside a finding that has none of its own. */
   readonly beside?: readonly (Span & { readonly value: Side | 'both' })[];

@@ -229,6 +229,7 @@ export const BACKGROUND = [
         },
         { many: true },
       ),
+      who: words({ mother: ['mum'], father: ['dad'], sister: [], brother: [] }, { many: true, locating: true }),
     },
     many: true,
     order: 18,

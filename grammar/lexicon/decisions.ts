@@ -73,6 +73,7 @@ export const DECISIONS_AND_DIAGNOSIS = [
     leads: diagnosed,
     slots: {
       what: words(DIAGNOSES, { many: true }),
+      phase: words({ acute: [], chronic: [], early: [], recurrent: [] }, { before: true }),
     },
     many: true,
     order: 101,

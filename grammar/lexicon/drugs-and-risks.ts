@@ -157,6 +157,7 @@ export const DRUGS_AND_RISKS = [
         },
         { many: true, locating: true },
       ),
+      reaction: words({ rash: ['rash only'], anaphylaxis: ['anaphylactic'], 'stomach upset': ['gi upset', 'nausea'] }),
     },
     many: true,
     order: 146,

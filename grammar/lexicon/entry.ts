@@ -116,6 +116,8 @@ export interface Lead {
   /** The word itself denies the finding (`straight`). */
   readonly absent?: true;
   readonly sections?: readonly Section[];
+  /** The word itself names all toes of the foot (`toes pink`). */
+  readonly whole?: true;
   /** A noun: `no fracture` denies just that. An adjective (`not medial`) stays unclear. */
   readonly noun?: true;
 }

@@ -176,7 +176,7 @@ export const GAIT_AND_SKIN = [
     slots: {
       condition: words(
         {
-          intact: ['healthy', 'good', 'ok'],
+          intact: ['healthy', 'good', 'ok', 'no break', 'no breaks', 'unbroken'],
           fragile: ['thin', 'papery'],
           dry: [],
           macerated: ['maceration'],

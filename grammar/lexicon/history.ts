@@ -54,6 +54,9 @@ export const HISTORY = [
       injury: { gives: { what: 'injury' }, noun: true },
       trauma: { gives: { what: 'injury' }, noun: true },
       fall: { gives: { what: 'injury' }, noun: true },
+      twist: { gives: { what: 'injury' }, noun: true },
+      'twisting injury': { gives: { what: 'injury' }, noun: true },
+      'hyperextension injury': { gives: { what: 'injury' }, noun: true },
     },
     slots: {
       what: words(
@@ -70,7 +73,17 @@ export const HISTORY = [
           sport: ['sports'],
           cycling: [],
           jumping: ['jumps'],
-          injury: ['trauma', 'fall', 'stubbed', 'stubbing'],
+          injury: [
+            'trauma',
+            'fall',
+            'stubbed',
+            'stubbing',
+            'twist',
+            'twisting',
+            'twisting injury',
+            'missed step',
+            'hyperextension injury',
+          ],
           'load-rise': ['load rise', 'more training', 'new training', 'mileage'],
         },
         { many: true },
@@ -95,13 +108,14 @@ export const HISTORY = [
     forms: ['painful', 'sore'],
     leads: {
       'night pain': { gives: { character: 'night' }, noun: true },
+      'night ache': { gives: { character: 'night' }, noun: true },
       'rest pain': { gives: { character: 'rest' }, noun: true },
     },
     slots: {
       place: words(
         {
           plantar: ['ball', 'ball of foot', 'ball of the foot', 'underneath', 'plantar forefoot'],
-          head: ['met head', 'mt head', 'metatarsal head'],
+          head: ['met head', 'mt head', 'metatarsal head', 'mth', 'met heads', 'mt heads', 'metatarsal heads'],
           dorsal: ['top of foot', 'top of the foot', 'dorsal forefoot'],
           forefoot: ['front of foot', 'front of the foot'],
           joint: ['mtp joint'],
@@ -125,6 +139,13 @@ export const HISTORY = [
           'weight-bearing': ['wb', 'on weight bearing'],
           'end of day': ['end of the day', 'by evening', 'in the evening'],
           mornings: ['in the morning', 'in the mornings'],
+          cycling: ['on cycling'],
+          sport: ['sports', 'at sport', 'on sport', 'playing sport'],
+          standing: ['on standing', 'prolonged standing'],
+          stairs: ['on stairs'],
+          shoes: ['in shoes', 'tight shoes', 'in tight shoes', 'narrow shoes', 'in narrow shoes'],
+          jumping: ['on jumping'],
+          dancing: ['on dancing'],
         },
         { many: true },
       ),

@@ -20,11 +20,14 @@ import { RECOVERY } from './recovery.ts';
 import { RED_FLAG_SIGNS } from './red-flag-signs.ts';
 import { SCORES } from './scores.ts';
 import { SURFACE_SIGNS } from './surface-signs.ts';
+import { THEATRE } from './theatre.ts';
 import { PLAN, TREATMENT } from './treatment.ts';
 import { WEBS_AND_FOOT } from './webs-and-foot.ts';
+import { WHAT_CHANGES_IT } from './what-changes-it.ts';
 
 export const LEXICON = [
   ...HISTORY,
+  ...WHAT_CHANGES_IT,
   ...TREATMENT,
   ...ADVICE,
   ...INSPECTION,
@@ -45,6 +48,7 @@ export const LEXICON = [
   ...OPERATION,
   ...OPERATION_BESIDE,
   ...ORDERS,
+  ...THEATRE,
   ...RECOVERY,
   ...SCORES,
   ...DECISIONS_AND_DIAGNOSIS,

@@ -30,6 +30,22 @@ const OTHER_TESTS = {
   platelets: [],
 } as const;
 
+/** Blood tests that are ordered or sent by name. */
+const TESTS = {
+  crp: [],
+  esr: [],
+  urate: ['uric acid'],
+  'rheumatoid factor': ['rf'],
+  'anti-ccp': ['ccp', 'acpa'],
+  hba1c: ['a1c'],
+  'vitamin d': ['vit d'],
+  'blood count': ['fbc', 'full blood count', 'wcc', 'white cells'],
+  'kidney function': ['renal function'],
+  calcium: ['ca'],
+  'parathyroid hormone': ['pth'],
+  'thyroid function': ['tft', 'tsh'],
+} as const;
+
 /** Laboratory values as found, and tests as ordered. */
 export const LABORATORY = [
   entry({
@@ -175,27 +191,27 @@ export const LABORATORY = [
       'vitamin d': { gives: { what: 'vitamin d' }, noun: true },
     },
     slots: {
-      what: words(
-        {
-          crp: [],
-          esr: [],
-          urate: ['uric acid'],
-          'rheumatoid factor': ['rf'],
-          'anti-ccp': ['ccp', 'acpa'],
-          hba1c: ['a1c'],
-          'vitamin d': ['vit d'],
-          'blood count': ['fbc', 'full blood count', 'wcc', 'white cells'],
-          'kidney function': ['renal function'],
-          calcium: ['ca'],
-          'parathyroid hormone': ['pth'],
-          'thyroid function': ['tft', 'tsh'],
-        },
-        { many: true },
-      ),
+      what: words(TESTS, { many: true }),
     },
     many: true,
     order: 121,
     technique: 'Name what is ordered and what it is to answer.',
     meaning: 'Ordered, not found: a result stands in a line of the laboratory.',
+  }),
+  entry({
+    source: 'common practice',
+    mark: 'common practice',
+    id: 'bloods-sent',
+    kind: 'event',
+    bare: 'present',
+    sections: ['lab'],
+    subjects: ['patient'],
+    word: 'sent',
+    forms: ['requested'],
+    slots: { what: words(TESTS, { many: true }) },
+    many: true,
+    order: 120.5,
+    technique: 'Name what was sent; the results follow.',
+    meaning: 'Sent, not found: no result is drawn from it.',
   }),
 ] as const;

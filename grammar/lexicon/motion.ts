@@ -146,6 +146,27 @@ export const MOTION = [
   }),
   entry({
     ...practice,
+    id: 'ankle-dorsiflexion',
+    kind: 'measure',
+    bare: 'incomplete',
+    sections: ['exam'],
+    subjects: ['foot'],
+    word: 'ankle-dorsiflexion',
+    forms: ['ankle dorsiflexion', 'ankle df'],
+    slots: {
+      angle: number('°', -40, 50, true),
+      knee: words({
+        extended: ['knee extended', 'knee ext', 'knee straight', 'knees straight', 'knees extended'],
+        flexed: ['knee flexed', 'knee flex', 'knees flexed', 'knee bent'],
+      }),
+    },
+    many: true,
+    order: 68.5,
+    technique: 'With the knee straight, then bent, the heel held in neutral; a minus is short of neutral.',
+    meaning: 'Short with a straight knee and free with a bent one is a tight gastrocnemius, which loads the forefoot.',
+  }),
+  entry({
+    ...practice,
     id: 'beighton',
     kind: 'measure',
     bare: 'incomplete',

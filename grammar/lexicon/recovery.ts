@@ -59,6 +59,10 @@ export const RECOVERY = [
     subjects: ['ray', 'foot'],
     word: 'pin-site',
     forms: ['pin track', 'pin tract', 'k-wire site', 'wire site', 'pin sites'],
+    leads: {
+      'pus at pin site': { gives: { state: 'pus' }, noun: true },
+      'pus from pin site': { gives: { state: 'pus' }, noun: true },
+    },
     slots: {
       state: words(
         {

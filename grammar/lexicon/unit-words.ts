@@ -59,6 +59,7 @@ export const UNIT_WORDS: Readonly<Record<string, Unit>> = {
 };
 /** Units that are converted to the slot's own: factor by which the number is multiplied. */
 export const CONVERTED: Readonly<Record<string, { to: Unit; factor: number }>> = {
+  g: { to: 'mg', factor: 1000 },
   cm: { to: 'mm', factor: 10 },
   centimetres: { to: 'mm', factor: 10 },
   centimeters: { to: 'mm', factor: 10 },

@@ -54,7 +54,7 @@ export const WEBS_AND_FOOT = [
     kind: 'sign',
     bare: 'present',
     sections: ['exam', 'history'],
-    subjects: ['web'],
+    subjects: ['web', 'ray'],
     word: 'numbness',
     forms: ['numb', 'tingling', 'numb patch'],
     slots: {
@@ -149,7 +149,11 @@ export const WEBS_AND_FOOT = [
     sections: ['exam'],
     subjects: ['foot'],
     word: 'pulses',
-    forms: ['foot pulses', 'pedal pulses'],
+    forms: [
+      'foot pulses',
+      'pedal pulses',
+      ...['dp pt', 'dp/pt', 'dp and pt', 'dp & pt'].flatMap((both) => [both, `pulses ${both}`]),
+    ],
     slots: {
       grade: grade('pulse', 4),
       felt: words({ palpable: ['felt', 'palp', 'present', 'normal', 'good', 'ok'], weak: ['reduced'] }),

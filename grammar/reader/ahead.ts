@@ -49,7 +49,7 @@ export function readAhead(binder: Binder, index: number): number | undefined {
   const after = findingPast(binder, of?.next ?? next);
   const lasting = section === 'history' ? LASTING : KEPT_UP;
   if (after && lasting.includes(after.id)) {
-    binder.ahead = { ...at, value: fitted.value };
+    binder.ahead = { ...at, slot: 'for', value: fitted.value };
     binder.role('value', at, { finding: after.id, slot: 'for' });
     return next;
   }
@@ -57,6 +57,24 @@ export function readAhead(binder: Binder, index: number): number | undefined {
   if (section !== 'history' || (item && item.is !== 'break' && item.is !== 'comment')) return undefined;
   if (!lastsAlone(binder, at)) return undefined;
   binder.setValue('for', fitted.value, at);
+  return next;
+}
+
+/** `tried 2 steroid injections`, `1x steroid`: how many, before what is counted. */
+export function readCount(binder: Binder, index: number): number | undefined {
+  const item = binder.items[index];
+  if (binder.section !== 'tried' || item?.is !== 'number' || !binder.atSegmentStart()) return undefined;
+  const plain = !item.range && !item.unit && !item.plus && !item.bound && Number.isInteger(item.low);
+  const times = binder.items[index + 1];
+  const touches = times?.is === 'word' && times.text.toLowerCase() === 'x' && times.start === item.end;
+  const next = index + (touches ? 2 : 1);
+  const found = binder.findingAt(next);
+  const last = binder.items[(found?.next ?? 0) - 1];
+  const counted = touches || (last?.is === 'word' && /s$/i.test(last.text));
+  if (!plain || found?.id !== 'steroid' || !counted || item.low < 1 || item.low > 20) return undefined;
+  const at = binder.span(index, next);
+  binder.ahead = { ...at, slot: 'count', value: { is: 'number', low: item.low, high: item.low, unit: '' } };
+  binder.role('value', at, { finding: 'steroid', slot: 'count' });
   return next;
 }
 

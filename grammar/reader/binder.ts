@@ -53,8 +53,8 @@ export class Binder {
   /** The finding with which the segment before ended: what stands alone after the comma may go on with it. */
   closed: Draft | undefined;
   before: Before[] = [];
-  /** How long, said before the finding that has lasted. */
-  ahead: (Span & { readonly value: Value }) | undefined;
+  /** How long or how often, said before its finding. */
+  ahead: (Span & { readonly slot: string; readonly value: Value }) | undefined;
   no: Pending<Status> | undefined;
   not: Pending<Status> | undefined;
   side: Pending<Side | 'both'> | undefined;
@@ -280,6 +280,7 @@ export class Binder {
       draft.status = 'absent';
       draft.statusGiven = true;
     }
+    if (claim.lead?.whole) Object.assign(draft, { whole: true, subject: undefined, causes: [] });
     if (claim.id === 'deviation' && claim.lead?.gives) draft.bareDirection = true;
     if (claim.lead?.noun) draft.led = Object.keys(claim.lead.gives ?? {});
     const doubted = this.section === 'impression' ? draft.doubted : undefined;
@@ -362,7 +363,7 @@ export class Binder {
       this.role('value', each, claim ? { slot: claim.slot, ...finding } : finding);
     }
     this.before = [];
-    if (this.ahead) setSlot(draft, 'for', this.ahead.value, this.ahead);
+    if (this.ahead) setSlot(draft, this.ahead.slot, this.ahead.value, this.ahead);
     this.ahead = undefined;
     const side = this.side?.value ?? draft.subject?.side ?? this.sectionSide;
     if (side) draft.side = side;

@@ -14,6 +14,8 @@ export interface Draft {
   start: number;
   end: number;
   subject?: SubjectNode;
+  /** Said of all toes by its own word. */
+  whole?: true;
   side?: Side | 'both';
   /** Sides that the line names beside a finding without side. */
   beside?: readonly SideMention[];
@@ -122,9 +124,14 @@ export function finished(draft: Draft, line: string): FindingNode {
   }
   // `toe purchase absent` has lost its grip; of a paper test it might be said of a good one.
   if (draft.id === 'paper' && status === 'absent') add('named result', draft.word);
-  const { id, section, word, segment, start, end, subject, side, beside, quotes, causes } = draft;
+  const { id, section, word, segment, start, end, subject, whole, side, beside, quotes, causes } = draft;
   const slots: Record<string, SlotNode> = draft.slots;
-  const optional = { ...(subject ? { subject } : {}), ...(side ? { side } : {}), ...(beside ? { beside } : {}) };
+  const optional = {
+    ...(subject ? { subject } : {}),
+    ...(whole ? { whole } : {}),
+    ...(side ? { side } : {}),
+    ...(beside ? { beside } : {}),
+  };
   return { id, section, word, segment, start, end, status: draft.status, slots, quotes, causes, ...optional };
 }
 

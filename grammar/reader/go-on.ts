@@ -40,11 +40,19 @@ export function goOn(binder: Binder, index: number): void {
 function isMore(binder: Binder, draft: Draft, form: Form): boolean {
   if (form.classes.size > 0 || form.side || form.section) return false;
   const claim = binder.findingIn(form);
-  if (claim && (claim.lead || entryOf(claim.id).bare === 'present')) return false;
+  if (claim && saysMore(claim)) return false;
   return (form.values.get(draft.id as FindingId) ?? []).some(({ slot }) => {
     const shape = draft.entry?.slots[slot];
     return shape?.kind === 'words' && shape.many === true && draft.slots[slot]?.causes.length === 0;
   });
+}
+
+/** Is the word alone a finding of its own? A test without its result (`sent vit d, pth`) is none. */
+function saysMore({ id, lead }: NonNullable<ReturnType<Binder['findingIn']>>): boolean {
+  const { bare, slots } = entryOf(id);
+  return (
+    bare === 'present' || lead?.absent === true || Object.keys(lead?.gives ?? {}).some((slot) => !slots[slot]?.locating)
+  );
 }
 
 /**
@@ -57,7 +65,9 @@ export function readNextScore(binder: Binder, index: number): number | undefined
   if (binder.section !== 'pain' || first?.id !== 'pain' || !isPlain(first)) return undefined;
   if (first.awaits || first.trailing || first.twinOf) return undefined;
   const { score, character } = first.slots;
-  const leads = score && score.causes.length === 0 && (character ? score.start < character.start : starts);
+  const leads = score
+    ? score.causes.length === 0 && (character ? score.start < character.start : starts)
+    : starts && !character;
   const last = binder.last();
   const follows = starts || (last?.is === 'finding' && last.draft === first && !binder.no && !binder.not);
   if (!leads || !follows || binder.before.length > 0) return undefined;

@@ -73,10 +73,14 @@ function otherSide(binder: Binder, index: number, side: Side): SideAt | undefine
   return found && found.value !== side ? found : undefined;
 }
 
-function endsAt({ items }: Binder, index: number): boolean {
+/** Past words that change nothing (`hv both R 30 L 22 clinically`). */
+function endsAt({ items }: Pick<Binder, 'items'>, index: number): boolean {
   const item = items[index];
-  return item === undefined || item.is === 'break' || item.is === 'comment';
+  if (item === undefined || item.is === 'break' || item.is === 'comment') return true;
+  const after = item.is === 'word' && AFTERTHOUGHTS.includes(item.text.toLowerCase());
+  return after && endsAt({ items }, index + 1);
 }
+const AFTERTHOUGHTS: readonly string[] = ['clinically', 'today'];
 
 /** The index after one value of the finding, or after its denial; `undefined` where none stands. Only of the first it may be asked whether it is a ray. */
 function valueEnd({ items }: Binder, draft: Draft, index: number, isSecond = false): number | undefined {

@@ -2,7 +2,7 @@ import type { Slot } from '../lexicon/entry.ts';
 import { heard, pauses, spokenPair, typedItem, typedQuantity } from '../spoken/as-typed.ts';
 import { readCorrection } from '../spoken/corrections.ts';
 import type { HeadingNode, LineSyntax, StatementNode } from '../syntax.ts';
-import { readAhead } from './ahead.ts';
+import { readAhead, readCount } from './ahead.ts';
 import { Binder } from './binder.ts';
 import { causeOf, finished } from './draft.ts';
 import { matchesAt } from './forms.ts';
@@ -16,6 +16,7 @@ import { readWords, saidValue } from './read-words.ts';
 import { withRedFlags } from './red-flags.ts';
 import { sideReach } from './sides.ts';
 import { subjectAt } from './subjects.ts';
+import { webReach } from './web-or-ray.ts';
 
 type Body = Pick<LineSyntax, 'statements' | 'roles' | 'problems' | 'heading'>;
 
@@ -31,6 +32,7 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
   applyReach(binder.statements, binder.line);
   sideReach(binder.statements, binder.sides, line);
   pairReach(binder.statements);
+  webReach(binder.statements, items);
   const statements = binder.statements
     .filter(({ elements, verbatim }) => verbatim.length > 0 || elements.some(({ is }) => is === 'finding'))
     .map((draft): StatementNode => {
@@ -101,8 +103,9 @@ function step(binder: Binder, i: number): number {
     case 'bad date':
       binder.unread(item, 'ambiguous date', 'ambiguous-date');
       return i + 1;
-    case 'word':
     case 'other':
+      return readSigned(binder, item, i) ?? readSubject(binder, i) ?? readWords(binder, i);
+    case 'word':
       return readSubject(binder, i) ?? readWords(binder, i);
     case 'ordinal':
       return readPair(binder, item, i) ?? readSubject(binder, i) ?? lone(binder, i);
@@ -114,6 +117,7 @@ function step(binder: Binder, i: number): number {
         readNextScore(binder, i) ??
         readQuantity(binder, i) ??
         readAhead(binder, i) ??
+        readCount(binder, i) ??
         readSubject(binder, i) ??
         lone(binder, i)
       );
@@ -198,6 +202,24 @@ function readQuantity(binder: Binder, i: number): number | undefined {
   const afterResponse = fitted.value.is === 'duration' && binder.current?.slots.response !== undefined;
   const why = afterResponse ? 'either neighbour' : fitted.cause;
   binder.setValue(fitted.slot, fitted.value, quantity, why, typedQuantity(item, quantity));
+  return quantity.next;
+}
+
+/** `ankle df -5`: a sign off the word and at its number, where a slot goes below zero. */
+function readSigned(binder: Binder, item: Extract<Item, { is: 'other' }>, i: number): number | undefined {
+  const [before, number] = [binder.items[i - 1], binder.items[i + 1]];
+  const touches = number?.is === 'number' && number.start === item.end && before?.end !== item.start;
+  if (!touches || !['-', '–', '+'].includes(item.text)) return undefined;
+  const open = binder
+    .openSlots()
+    .flatMap(([slot, shape]) => (shape.kind === 'number' && shape.min < 0 ? [{ slot, shape }] : []));
+  const [only] = open;
+  const quantity = quantityAt(binder.items, i + 1);
+  if (!only || !quantity || quantity.range || quantity.plus || quantity.bound) return undefined;
+  const low = item.text === '+' ? quantity.low : -quantity.low;
+  const fitted = fitQuantity({ ...quantity, low, high: low, start: item.start }, [[only.slot, only.shape]]);
+  if (!fitted) return undefined;
+  binder.setValue(fitted.slot, fitted.value, binder.span(i, quantity.next), fitted.cause);
   return quantity.next;
 }
 

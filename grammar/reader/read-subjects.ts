@@ -73,7 +73,7 @@ function bindSubject(binder: Binder, subject: SubjectNode, next: number): void {
   const last = binder.last();
   const draft = last?.is === 'finding' ? last.draft : undefined;
   const inherits = draft !== undefined && inheritsSubject(binder, draft);
-  const fits = draft && kindsOf(draft.id, draft.entry).includes(kindOfSubject(subject));
+  const fits = draft && !draft.whole && kindsOf(draft.id, draft.entry).includes(kindOfSubject(subject));
   const free = fits && (!draft.subject || inherits);
   if (free && !followedByFinding(binder, next)) {
     if (draft.subject) binder.unreadSubject = subject;

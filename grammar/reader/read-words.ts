@@ -7,6 +7,7 @@ import { type Binder, beforeClaim } from './binder.ts';
 import { causeOf, type Draft, hasValue, isBare } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
 import { goOn } from './go-on.ts';
+import { lacksCircumstance, ofAnkle } from './meant-finding.ts';
 import { announcesPair, takePair } from './pairs.ts';
 import { readSlashList } from './slash-list.ts';
 import { subjectAt } from './subjects.ts';
@@ -74,6 +75,21 @@ function eitherNeighbour(binder: Binder, form: Match['form'], next: number): 'ei
   const after = binder.findingAt(next);
   return after && beforeClaim(form, after.id, entryOf(after.id)) ? 'either neighbour' : undefined;
 }
+
+/** `pain under the 2nd MTPJ`: on the sole of what is named. */
+const takeUnder: Taker = (binder, { form, next }, index) => {
+  const draft = binder.current;
+  const place = draft?.entry?.slots.place;
+  if (!UNDER.includes(form.parts.join(' ')) || !draft || (draft.id !== 'pain' && draft.id !== 'tenderness'))
+    return false;
+  const the = matchesAt(binder.items, next).find((match) => match.form.parts.join(' ') === 'the');
+  const item = binder.items[the?.next ?? next];
+  const open = binder.openSlots().some(([slot]) => slot === 'place');
+  if (!open || place?.kind !== 'words' || item?.is !== 'ordinal' || binder.no || binder.not) return false;
+  binder.setValue('place', { is: 'word', words: ['plantar'] }, binder.span(index, next), undefined, 'plantar');
+  return true;
+};
+const UNDER: readonly string[] = ['under', 'beneath'];
 
 const takeLabel: Taker = (binder, { form, next }, index) => {
   const draft = binder.current;
@@ -213,7 +229,7 @@ function emphasises(binder: Binder, at: Span, id: FindingId | undefined): boolea
 
 const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
   const at = binder.span(index, next);
-  const claim = binder.findingIn(form);
+  const claim = ofAnkle(binder, binder.findingIn(form), next);
   const opens = form.section && (form.section.strong || binder.atStart()) && !(claim && binder.sectionNamed);
   if (form.section && opens && !binder.no && !binder.not) {
     const { section } = form.section;
@@ -227,7 +243,7 @@ const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
     }
     return true;
   }
-  if (!claim || describesNext(binder, form, claim.id, next)) return false;
+  if (!claim || describesNext(binder, form, claim.id, next) || lacksCircumstance(binder, claim.id, next)) return false;
   if (shortFor(form, binder.current?.id)) {
     binder.unread(at, 'either neighbour', 'word-out-of-place');
     return true;
@@ -339,12 +355,19 @@ const takeClass: Taker = (binder, { form, next }, index) => {
     binder.role('filler', at);
     return true;
   }
-  if (classes.has('harmless') || classes.has('filler')) {
+  if (classes.has('harmless') || classes.has('filler') || namesItsToe(binder, form, next)) {
     binder.role('filler', at);
     return true;
   }
   return false;
 };
+/** `2nd straight, toe pink`: the toe of the ray in force. */
+function namesItsToe(binder: Binder, { parts }: Match['form'], next: number): boolean {
+  const { subject } = binder;
+  const one = subject?.at === 'rays' && subject.rays.length === 1 && subject.part === undefined;
+  const found = one && parts.join(' ') === 'toe' && binder.atSegmentStart() ? findingPast(binder, next) : undefined;
+  return found !== undefined && entryOf(found.id).subjects.includes('ray');
+}
 /** Is the statement still within reach of a `no`? */
 function inDenial(binder: Binder): boolean {
   const { elements } = binder.statement;
@@ -363,6 +386,7 @@ const TAKERS: readonly { readonly may: May; readonly take: Taker }[] = [
   { may: ({ values }) => values.size > 0, take: takeValue },
   { may: hasClass, take: takeStatus },
   { may: hasClass, take: takeMuch },
+  { may: ({ labels }) => labels.size > 0, take: takeUnder },
   { may: ({ labels }) => labels.size > 0, take: takeLabel },
   { may: hasClass, take: takeDenial },
   { may: ({ values, classes }) => values.size + classes.size > 0, take: takeBefore },

@@ -151,6 +151,7 @@ class FactReader {
     const causes: FactCause[] = [...node.causes, ...otherSide(node, sides)];
     if (subjects.length === 0) causes.push({ why: 'no subject', text: '', ...spanOf(node.word) });
     if (sides.length === 0) causes.push({ why: 'no side', text: '', ...spanOf(node.word) });
+    if (mayBeOfWeb(node, this.force.heading)) causes.push({ why: 'toe or web', text: '', ...spanOf(node.word) });
     if (overlapsWhich(node, subjects)) causes.push({ why: 'which toe', text: '', ...spanOf(node.word) });
     for (const cause of causes) this.report(node, cause);
     const slots: Record<string, Place> = {};
@@ -212,6 +213,7 @@ class FactReader {
   }
 
   private subjects(node: FindingNode): Subject[] {
+    if (node.whole) return [FOOT];
     const { heading, visitSide } = this.force;
     const kinds: readonly SubjectKind[] = node.id === 'panel' ? ['ray', 'web'] : entryOf(node.id).subjects;
     const fits = (subject: SubjectNode | undefined) => subject && kinds.includes(subject.at === 'webs' ? 'web' : 'ray');
@@ -301,6 +303,10 @@ function otherSide({ side, beside = [] }: FindingNode, sides: readonly (Side | u
   const other = side || !only || sides.length > 1 ? undefined : beside.find(({ value }) => value !== only);
   return other ? [{ why: 'subject between', text: other.value, start: other.start, end: other.end }] : [];
 }
+
+/** `2nd numb` under the heading `webs` may be of the space. */
+const mayBeOfWeb = ({ id, subject }: FindingNode, heading: HeadingNode): boolean =>
+  id === 'numbness' && subject?.at === 'rays' && heading.subject?.at === 'webs';
 
 /** `2nd to 3rd overlap`: nobody says which toe lies on which. */
 const overlapsWhich = ({ id, status, slots }: FindingNode, subjects: readonly Subject[]): boolean =>

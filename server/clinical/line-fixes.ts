@@ -1,5 +1,6 @@
 import type { Section } from '../../grammar/lexicon/entry.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
+import type { Span } from '../../grammar/values.ts';
 import type { Fix, Report, SyntaxEdit } from './analysis.ts';
 import type { Place, Verbatim, VisitFacts } from './facts.ts';
 import { remarksOf } from './remark-fixes.ts';
@@ -60,9 +61,10 @@ function wholeLine(line: LineSyntax, at: number, visit: VisitFacts): Fix[] {
       )
     );
   };
-  const runs = verbatim.filter(
-    ({ place, quote }) => place.line === at && !quote && !holdsFact(place) && !opensFor(place),
-  );
+  const values = read.flatMap(({ slots }) => Object.values(slots));
+  const runs = verbatim
+    .filter(({ place, quote }) => place.line === at && !quote && !holdsFact(place) && !opensFor(place))
+    .flatMap((run) => around(line.text, run, values));
   const rest = readTheRest(line, at, visit, runs);
   if (runs.length === 0) return [...rest, ...(read.length > 0 ? [] : keepAsHistory(line, at))];
   const quote: Fix = {
@@ -71,6 +73,21 @@ function wholeLine(line: LineSyntax, at: number, visit: VisitFacts): Fix[] {
     edits: runs.map(({ place }) => wholeRun(line, place)),
   };
   return [...rest, quote, ...keepAsHistory(line, at)];
+}
+
+/** The parts of a run beside the values of what was read (`pain of the left foot for 5 months zzq`). */
+function around(text: string, run: Verbatim, values: readonly Span[]): Verbatim[] {
+  const inside = values
+    .filter(({ start, end }) => run.place.start <= start && end <= run.place.end)
+    .sort((a, b) => a.start - b.start);
+  if (inside.length === 0) return [run];
+  const ends = [...inside.map(({ start }) => start), run.place.end];
+  return [run.place.start, ...inside.map(({ end }) => end)].flatMap((from, i): Verbatim[] => {
+    const part = text.slice(from, ends[i]);
+    const start = from + part.length - part.trimStart().length;
+    const end = start + part.trim().length;
+    return /[\p{L}\d]/u.test(part) ? [{ ...run, text: part.trim(), place: { ...run.place, start, end } }] : [];
+  });
 }
 
 function wholeRun(line: LineSyntax, place: Place): SyntaxEdit {

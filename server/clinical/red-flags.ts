@@ -147,8 +147,8 @@ function infection(view: FlagView): Found {
 
 function ischaemia(view: FlagView): Found {
   const { facts } = view.visit;
-  const pale = present(clearFacts(facts, 'perfusion', view)).filter((fact) =>
-    fact.values.state?.words.some((word) => word !== 'pink'),
+  const pale = present(clearFacts(facts, 'perfusion')).filter(
+    (fact) => nearby(view, fact) && fact.values.state?.words.some((word) => word !== 'pink'),
   );
   if (pale.length > 0) return found(pale, 'the toe is cold, pale, white or blue');
   const beyond = present(clearFacts(facts, 'disproportionate-pain')).filter((fact) => nearby(view, fact));

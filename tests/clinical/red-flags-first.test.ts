@@ -4,7 +4,7 @@ import { clinicNote, renderText, URGENT_TITLE } from '../../server/documents/cli
 import { diagnostics } from '../../server/features/diagnostics.ts';
 import { forefoot } from '../cli/run.ts';
 import { noteWithCursor } from '../features/fixture.ts';
-import { codesOf, TODAY, wrap } from './note.ts';
+import { codesOf, lastVisit, TODAY, wrap } from './note.ts';
 
 const UNREAD = '2nd tender plate, drawer 2\n3rd drawer 1, toe seems bluish';
 
@@ -45,4 +45,15 @@ describe('words that may be a red flag lead', () => {
     const [first] = diagnostics(note, 0).diagnostics.filter(({ code }) => code !== 'more-reports');
     expect(first?.code).toBe('unread-red-flag');
   });
+});
+
+test('toes called cold together are a red flag of the foot, and pink ones are none', () => {
+  expect(codesOf('toes cold')).toContain('red-flag');
+  expect(codesOf('toes pink')).not.toContain('red-flag');
+});
+
+test('numbness of a toe argues for no nerve of a space', () => {
+  const [web] = lastVisit('2nd numb\nwebs 2 click painful').facts.facts.filter(({ finding }) => finding === 'numbness');
+  expect(web?.subject).toMatchObject({ at: 'ray', ray: 2 });
+  expect(codesOf('webs:\n2nd numb')).toContain('unclear-finding');
 });

@@ -3,7 +3,8 @@ import type { FactOf } from './view.ts';
 
 const isStiff = ({ values }: FactOf<'mtp-dorsiflexion' | 'mtp-motion'>): boolean => says(values.extent, 'limited');
 const isFull = ({ values }: FactOf<'mtp-dorsiflexion' | 'mtp-motion'>): boolean => says(values.extent, 'full');
-const under = ({ values }: FactOf<'tenderness'>): boolean => says(values.place, 'plantar', 'head');
+const under = ({ values }: FactOf<'tenderness'>): boolean =>
+  says(values.place, 'plantar', 'head', 'sesamoids', 'medial sesamoid', 'lateral sesamoid');
 
 /** What is of the great toe alone; it is never staged, and no plate of a lesser ray is weighed there. Common practice. */
 export const GREAT_TOE: readonly Condition[] = [

@@ -94,7 +94,7 @@ const FAT_PAD: Condition = {
 };
 
 const numbWebs = (view: View) => {
-  const numb = present('numbness')(view);
+  const numb = present('numbness', ({ subject }) => subject.at === 'web')(view);
   const webs = new Set(numb.map(({ subject }) => (subject.at === 'web' ? subject.web : 0)));
   return webs.size >= 2 ? numb : [];
 };

@@ -37,7 +37,7 @@ const isThickened = named('thickening', 'fibrosis');
 const isBursitis = named('bursitis');
 const beside = ({ values }: FactOf<'gap'>, { webs }: View): boolean =>
   values.between !== undefined && webs.includes(values.between.web);
-const inWeb = ({ subject }: FactOf<'pain' | 'tenderness' | 'block'>): boolean => subject.at === 'web';
+const inWeb = ({ subject }: FactOf<'pain' | 'tenderness' | 'block' | 'numbness'>): boolean => subject.at === 'web';
 const isPositive = (fact: FactOf<'percussion' | 'nerve-stretch'>): boolean => says(fact.values.result, 'positive');
 const smallerThan =
   (mm: number) =>
@@ -123,8 +123,8 @@ const NEUROMA: Condition = {
       finding: 'numbness',
       ask: 'test light touch of the facing sides of the toes',
       claims: [
-        argues(present('numbness'), { ...MAHA, why: 'numb facing sides point to the interdigital nerve' }),
-        provesNothing(absent('numbness'), {
+        argues(present('numbness', inWeb), { ...MAHA, why: 'numb facing sides point to the interdigital nerve' }),
+        provesNothing(absent('numbness', inWeb), {
           ...MAHA,
           why: 'light touch was reduced in only 26 % of neuromas in one series',
         }),

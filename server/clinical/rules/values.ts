@@ -92,6 +92,7 @@ const REASONS: Readonly<Partial<Record<Unclear['why'], (unclear: Unclear) => str
   'no subject': ({ finding }) =>
     finding === 'squeeze' ? 'no web is named; of the whole row of joints write compression' : 'no ray or web is named',
   'two statuses': () => 'it has two statuses',
+  'toe or web': () => 'it may be of the toe or of the web space: write "web 2 numb", or the toe on a line of its own',
   'which toe': () => 'it is not sure which toe lies on which: write "2nd overlap hallux" or "2nd overlap third"',
 };
 

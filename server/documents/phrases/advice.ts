@@ -45,31 +45,41 @@ const restriction: OwnPhrase<'restriction'> = {
     is(commas(spaced('not to be left out', forTime(time)), until && `until ${until}`), from, from?.endsWith('heels')),
 };
 
+const REFERRED = {
+  'vascular surgery': 'vascular surgery',
+  rheumatology: 'rheumatology',
+  podiatry: 'podiatry',
+  orthotics: 'orthotics',
+  physiotherapy: 'physiotherapy',
+  'sports medicine': 'sports medicine',
+  'general practitioner': 'the general practitioner',
+  'diabetic foot clinic': 'the foot clinic',
+  'fracture clinic': 'the fracture clinic',
+  'falls clinic': 'the falls clinic',
+  'dressing clinic': 'the dressing clinic',
+  'preoperative assessment': 'preoperative assessment',
+} as const;
 const referral: OwnPhrase<'referral'> = {
   shape: 'own',
   name: 'a referral',
   by: 'made',
   wording: {
-    to: {
-      'vascular surgery': 'vascular surgery',
-      rheumatology: 'rheumatology',
-      podiatry: 'podiatry',
-      orthotics: 'orthotics',
-      physiotherapy: 'physiotherapy',
-      'sports medicine': 'sports medicine',
-      'general practitioner': 'the general practitioner',
-      'diabetic foot clinic': 'the foot clinic',
-      'fracture clinic': 'the fracture clinic',
-      'falls clinic': 'the falls clinic',
-      'dressing clinic': 'the dressing clinic',
-      'preoperative assessment': 'preoperative assessment',
-    },
+    to: REFERRED,
     urgency: { urgent: 'urgently', routine: 'as routine', 'same day': 'the same day' },
   },
   present: ({ to, urgency, in: time }) =>
     is(spaced('planned', urgency, time && `in ${time}`), to && `a referral to ${to}`),
   absent: ({ to, urgency, in: time }) =>
     is(spaced('not planned', urgency, time && `in ${time}`), to && `a referral to ${to}`),
+};
+
+const discharge: OwnPhrase<'discharge'> = {
+  shape: 'own',
+  name: 'discharge',
+  by: 'arranged',
+  wording: { to: REFERRED },
+  present: ({ to }) => is(spaced('planned', to && `to ${to}`)),
+  absent: ({ to }) => is(spaced('not planned', to && `to ${to}`)),
 };
 
 const listing: OwnPhrase<'listing'> = {
@@ -132,4 +142,5 @@ export const ADVICE_PHRASES = {
   restriction,
   referral,
   listing,
+  discharge,
 };

@@ -125,9 +125,10 @@ const family: OwnPhrase<'family-history'> = {
       thrombosis: 'thrombosis',
       'heart disease': 'heart disease',
     },
+    who: { mother: 'mother', father: 'father', sister: 'sister', brother: 'brother' },
   },
-  present: ({ of }) => was(of ? `positive for ${of}` : 'recorded as positive'),
-  absent: ({ of }) => was(of ? `negative for ${of}` : 'negative'),
+  present: ({ of, who }) => was(spaced(of ? `positive for ${of}` : 'recorded as positive', who && `(${who})`)),
+  absent: ({ of, who }) => was(spaced(of ? `negative for ${of}` : 'negative', who && `(${who})`)),
 };
 
 const weightLoss: TherePhrase<'weight-loss'> = {

@@ -30,9 +30,9 @@ const diagnosis: OwnPhrase<'diagnosis'> = {
   name: 'the working diagnosis',
   by: 'made',
   preposition: { ray: 'at', web: 'in', foot: 'of' },
-  wording: { what: DIAGNOSES },
-  present: ({ what }) => ({ verb: 'is', rest: spaced(what ?? 'given as written', STATED) }),
-  absent: ({ what }) => ({ verb: 'is', rest: spaced('not', what ?? 'made', STATED) }),
+  wording: { what: DIAGNOSES, phase: { acute: 'acute', chronic: 'chronic', early: 'early', recurrent: 'recurrent' } },
+  present: ({ what, phase }) => ({ verb: 'is', rest: spaced(phase, what ?? 'given as written', STATED) }),
+  absent: ({ what, phase }) => ({ verb: 'is', rest: spaced('not', phase, what ?? 'made', STATED) }),
 };
 
 const decision: OwnPhrase<'decision'> = {

@@ -49,9 +49,10 @@ const allergy: TherePhrase<'allergy'> = {
       methotrexate: 'methotrexate',
       sulfasalazine: 'sulfasalazine',
     },
+    reaction: { rash: 'rash', anaphylaxis: 'anaphylaxis', 'stomach upset': 'stomach upset' },
   },
-  present: ({ to }) => spaced('an allergy', to && `to ${to}`),
-  absent: ({ to }) => spaced('allergy', to && `to ${to}`),
+  present: ({ to, reaction }) => spaced('an allergy', to && `to ${to}`, reaction && `(${reaction})`),
+  absent: ({ to, reaction }) => spaced('allergy', to && `to ${to}`, reaction && `(${reaction})`),
 };
 
 const ulcer: TherePhrase<'ulcer-or-bleed'> = {

@@ -94,6 +94,13 @@ const pain: TherePhrase<'pain'> = {
       'weight-bearing': 'on weight-bearing',
       'end of day': 'at the end of the day',
       mornings: 'in the morning',
+      cycling: 'on cycling',
+      sport: 'at sport',
+      standing: 'on standing',
+      stairs: 'on stairs',
+      shoes: 'in shoes',
+      jumping: 'on jumping',
+      dancing: 'on dancing',
     },
   },
   present: ({ place, score, character, for: time }) => {

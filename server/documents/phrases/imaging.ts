@@ -106,8 +106,8 @@ const MASS_NOUNS: readonly string[] = [
   'osteomyelitis',
   'neuropathic change',
 ];
-const otherText = ({ what, degree, displacement, pattern, site }: Said<'image-other'>): string =>
-  spaced(degree, displacement, pattern, what, site);
+const otherText = ({ what, degree, displacement, pattern, site, size }: Said<'image-other'>): string =>
+  spaced(degree, displacement, pattern, what, site, size && `of ${size}`);
 const other: TherePhrase<'image-other'> = {
   shape: 'there',
   name: 'another finding',
@@ -124,6 +124,12 @@ const other: TherePhrase<'image-other'> = {
       'bone oedema': 'bone oedema',
       'loose body': 'loose body',
       'periosteal reaction': 'periosteal reaction',
+      sclerosis: 'sclerosis',
+      flattening: 'flattening',
+      cyst: 'cyst',
+      callus: 'bony callus',
+      'joint space narrowing': 'narrowing of the joint space',
+      lysis: 'lysis',
       'vessel calcification': 'vessel calcification',
       'soft tissue swelling': 'soft tissue swelling',
       'avascular necrosis': 'avascular necrosis',

@@ -21,14 +21,18 @@ import { RECOVERY_PHRASES } from './recovery.ts';
 import { RED_FLAG_SIGN_PHRASES } from './red-flag-signs.ts';
 import { SCORE_PHRASES } from './scores.ts';
 import { SURFACE_SIGN_PHRASES } from './surface-signs.ts';
+import { THEATRE_PHRASES } from './theatre.ts';
 import { TREATMENT_PHRASES } from './treatment.ts';
 import { WEB_AND_FOOT_PHRASES } from './webs-and-foot.ts';
+import { WHAT_CHANGES_IT_PHRASES } from './what-changes-it.ts';
 
 /** How each finding is written. A finding of the lexicon without its phrase doesn't compile. */
 export const PHRASES: { readonly [F in FindingId]: Phrase<F> } = {
   ...ADVICE_PHRASES,
   ...BONE_HEALING_PHRASES,
   ...HISTORY_PHRASES,
+  ...THEATRE_PHRASES,
+  ...WHAT_CHANGES_IT_PHRASES,
   ...MEDICINE_PHRASES,
   ...OPERATION_BESIDE_PHRASES,
   ...SURFACE_SIGN_PHRASES,

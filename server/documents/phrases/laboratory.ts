@@ -78,29 +78,40 @@ const otherTest: OwnPhrase<'lab-other'> = {
     was(commas('negative', result && `and recorded as ${result}`, plain, level, on), ...(what ? [what] : [])),
 };
 
+const TESTS = {
+  crp: 'CRP',
+  esr: 'ESR',
+  urate: 'urate',
+  'rheumatoid factor': 'rheumatoid factor',
+  'anti-ccp': 'anti-CCP',
+  hba1c: 'HbA1c',
+  'vitamin d': 'vitamin D',
+  'blood count': 'blood count',
+  'kidney function': 'kidney function',
+  calcium: 'calcium',
+  'parathyroid hormone': 'parathyroid hormone',
+  'thyroid function': 'thyroid function',
+} as const;
 const bloods: OwnPhrase<'bloods'> = {
   shape: 'own',
   name: 'blood tests',
   plural: true,
   by: 'taken',
   wording: {
-    what: {
-      crp: 'CRP',
-      esr: 'ESR',
-      urate: 'urate',
-      'rheumatoid factor': 'rheumatoid factor',
-      'anti-ccp': 'anti-CCP',
-      hba1c: 'HbA1c',
-      'vitamin d': 'vitamin D',
-      'blood count': 'blood count',
-      'kidney function': 'kidney function',
-      calcium: 'calcium',
-      'parathyroid hormone': 'parathyroid hormone',
-      'thyroid function': 'thyroid function',
-    },
+    what: TESTS,
   },
   present: ({ what }) => ({ verb: 'is', rest: 'planned', ...(what ? { subject: `blood tests (${what})` } : {}) }),
   absent: ({ what }) => ({ verb: 'is', rest: 'not planned', ...(what ? { subject: `blood tests (${what})` } : {}) }),
+};
+
+const sent: OwnPhrase<'bloods-sent'> = {
+  shape: 'own',
+  name: 'blood tests',
+  plural: true,
+  by: 'sent',
+  wording: { what: TESTS },
+  present: ({ what }) => was('sent', what ? `blood tests (${what})` : undefined, true),
+  absent: ({ what }) => was('recorded as not sent', what ? `blood tests (${what})` : undefined, true),
 };
 
 export const LABORATORY_PHRASES = {
@@ -114,4 +125,5 @@ export const LABORATORY_PHRASES = {
   'anti-ccp': antibody<'anti-ccp'>('anti-CCP'),
   'lab-other': otherTest,
   bloods,
+  'bloods-sent': sent,
 };

@@ -18,7 +18,7 @@ const forTime = (time: string | undefined): string | undefined => time && `for $
 /** Planned, tried or taken: the section says which. */
 const medicineText = (said: Said<'medicine'>, section: Section, not: boolean): Predicate => {
   const verb = section === 'plan' ? 'planned' : section === 'tried' ? 'tried' : 'taken';
-  const rest = commas(spaced(not ? 'not' : undefined, verb, forTime(said.for)), dosed(said), said.response);
+  const rest = commas(spaced(not ? 'not' : undefined, verb, forTime(said.for)), dosed(said), said.when, said.response);
   const subject = said.name ? { subject: said.name } : {};
   return section === 'plan' ? { verb: 'is', rest, ...subject } : { ...was(rest), ...subject };
 };
@@ -30,6 +30,7 @@ const medicine: OwnPhrase<'medicine'> = {
   wording: {
     name: asNamed(MEDICINES),
     often: OFTEN,
+    when: { 'at induction': 'at induction' },
     response: { better: 'with improvement', partial: 'with partial relief', 'no relief': 'without relief' },
   },
   present: (said, section) => medicineText(said, section, false),
@@ -44,4 +45,13 @@ const illness: TherePhrase<'illness'> = {
   absent: ({ what, for: time }) => spaced(what ?? 'other illness', forTime(time)),
 };
 
-export const MEDICINE_PHRASES = { medicine, illness };
+const bmi: OwnPhrase<'bmi'> = {
+  shape: 'own',
+  name: 'the body mass index',
+  by: 'taken',
+  wording: {},
+  present: ({ index }) => was(index ?? 'given as written'),
+  absent: ({ index }) => was(commas('recorded as absent', index)),
+};
+
+export const MEDICINE_PHRASES = { medicine, illness, bmi };

@@ -82,6 +82,16 @@ const laxity: TherePhrase<'laxity'> = {
   present: () => 'general laxity',
   absent: () => 'general laxity',
 };
+const ankle: OwnPhrase<'ankle-dorsiflexion'> = {
+  shape: 'own',
+  name: 'dorsiflexion of the ankle',
+  by: 'measured',
+  topic: 'motion',
+  wording: { knee: { extended: 'with the knee straight', flexed: 'with the knee bent' } },
+  present: ({ angle, knee }) => was(spaced(angle, knee) || 'given as written'),
+  absent: ({ angle, knee }) => was(commas('absent', spaced(angle, knee))),
+};
+
 const beighton: OwnPhrase<'beighton'> = {
   shape: 'own',
   name: 'the Beighton score',
@@ -101,5 +111,6 @@ export const MOTION_PHRASES = {
   silfverskiold,
   'ray-mobility': mobility,
   laxity,
+  'ankle-dorsiflexion': ankle,
   beighton,
 };

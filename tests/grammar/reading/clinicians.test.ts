@@ -142,7 +142,7 @@ checkRules({
     ],
     ['tried tape and pad 6 weeks no relief', 'tried/tape; tried/pad for=6weeks response=no-relief'],
     ['tried steroid x2 web 2, last 2026-01', 'tried/web 2 steroid count=2', 'unknown-word number-without-place'],
-    ['tried 2 steroid injections', 'unclear: steroid', 'number-without-place'],
+    ['tried 2 steroid injections', 'tried/steroid count=2'],
     ['tried tape not tolerated', 'unclear: tape', 'word-out-of-place unknown-word'],
     ['tried no tape, pad', 'tried/no tape; unclear: pad'],
     ['tried tape or pad', 'unclear: tape; unclear: pad', 'word-out-of-place'],

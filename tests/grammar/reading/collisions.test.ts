@@ -5,6 +5,7 @@ import {
   COURSES,
   fixedJoint,
   impression,
+  ofTheFamily,
   ordered,
   POSITIVE_RESULTS,
   pain,
@@ -266,13 +267,17 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/standing': {
-    claims: 'section word, value trigger.what',
+    claims: 'section word, value pain.character, value trigger.what, value worse-with.what',
     winner: 'the open slot, at the start of a statement the section',
     shown: [
       ['history trigger standing', 'history/trigger what=standing'],
       ['standing 2nd lifted', 'stand/2 lifted'],
     ],
   },
+  'any/mother': ofTheFamily('mother'),
+  'any/father': ofTheFamily('father'),
+  'any/sister': ofTheFamily('sister'),
+  'any/brother': ofTheFamily('brother'),
   'any/never': {
     claims: 'class distancing, value smoking.status',
     winner: 'the open slot, else it distances',

@@ -42,6 +42,10 @@ checkRules({
       'pain 2nd 6/10 walking, 2/10 at rest',
       'pain/2 pain score=6/10 character=walking; pain/2 pain score=2/10 character=rest',
     ],
+    [
+      'pain under 2nd MTPJ, 6/10 end of day, 2/10 rest',
+      'pain/2 pain place=plantar; pain/2 pain score=6/10 character=end of day; pain/2 pain score=2/10 character=rest',
+    ],
     ['pain 8/10 wb, 3 rest', 'pain/pain score=8/10 character=weight-bearing; pain/pain score=3/10 character=rest'],
     ['pain 5 running. 0 rest', 'pain/pain score=5/10 character=running; pain/pain score=0/10 character=rest'],
     [
@@ -67,6 +71,8 @@ checkRules({
     ],
     ['pain rest 2/10 walking 6/10 night', 'unclear: pain', 'number-without-place'],
     ['pain 6/10 walking 2/10 rest 5', 'unclear: pain', 'number-without-place number-without-place'],
+    ['pain forefoot, 3 nights', 'pain/pain place=forefoot', 'number-without-place word-out-of-place'],
+    ['pain walking, 2/10 rest', 'pain/pain character=walking', 'number-without-place word-out-of-place'],
     ['pain 6/10, 3 nights', 'pain/pain score=6/10', 'number-without-place word-out-of-place'],
     ['pain 6/10, 2 mornings', 'pain/pain score=6/10', 'number-without-place word-out-of-place'],
     ['pain 6/10 walking, was 2/10 rest', 'unclear: pain', 'number-without-place word-out-of-place'],
@@ -136,7 +142,7 @@ checkRules({
     ['plan 6/52 boot', 'unclear: boot', 'number-without-place'],
     ['3/52 pain', 'unclear: pain', 'number-without-place'],
     ['2/52', '', 'number-without-place'],
-    ['history 90 min pain', 'unclear: pain', 'number-without-place unknown-word'],
+    ['history 90 min pain', 'unclear: pain', 'number-without-place word-out-of-place'],
     ['history pain 3/12, 6/52', 'history/pain for=3months', 'number-without-place'],
     ['history 6/10 pain', 'unclear: pain', 'number-without-place'],
   ],

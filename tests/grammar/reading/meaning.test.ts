@@ -87,8 +87,8 @@ checkRules({
     ['2nd tender // zzq', '2 tenderness'],
   ],
   'a number sign means fracture and never starts a comment': [
-    ['2nd tender # drawer 2', 'unclear: tenderness; unclear: drawer', 'unknown-word'],
-    ['# 2nd tender', 'unclear: tenderness', 'unknown-word'],
+    ['2nd tender # drawer 2', 'unclear: tenderness; unclear: drawer', 'word-out-of-place'],
+    ['# 2nd tender', 'unclear: tenderness', 'word-out-of-place'],
   ],
   'no slot has a default value': [
     ['2nd swollen', '2 swelling'],

@@ -113,3 +113,11 @@ export const planned = (word: string): Resolution => ({
     [`imp ${word} plate tear 2nd`, 'impression/2 diagnosis what=plantar plate tear'],
   ],
 });
+export const ofTheFamily = (who: string): Resolution => ({
+  claims: 'class distancing, value family-history.who',
+  winner: 'the value of an open family history, else it moves the statement away from the patient',
+  shown: [
+    [`family history gout ${who}`, 'family-history of=gout who=' + who],
+    [`${who} gout`, 'unclear: gout'],
+  ],
+});

@@ -21,7 +21,7 @@ checkRules({
     ['others paper holds; pip flexible', 'others paper result=holds; others pip rigidity=flexible'],
   ],
   'minutes are no time from which a shoe is worn': [
-    ['trainers 20 min', 'unclear: ordinary-shoes', 'number-without-place unknown-word'],
+    ['trainers 20 min', 'unclear: ordinary-shoes', 'number-without-place word-out-of-place'],
     ['trainers from 6 weeks', 'ordinary-shoes from=6weeks'],
   ],
   'a site whose sign is denied is not denied itself': [

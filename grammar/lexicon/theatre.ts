@@ -1,0 +1,63 @@
+import { duration, entry, type Lead, number, words } from './entry.ts';
+
+const noted = {
+  source: 'common practice',
+  mark: 'common practice',
+  kind: 'event',
+  sections: ['operation', 'exam'],
+} as const;
+
+/** What an operation note records beside the operation itself. */
+export const THEATRE = [
+  entry({
+    ...noted,
+    id: 'tourniquet',
+    bare: 'present',
+    subjects: ['foot', 'patient'],
+    word: 'tourniquet',
+    forms: ['tnq'],
+    leads: Object.fromEntries(
+      (['thigh', 'calf', 'ankle'] as const).flatMap((site) =>
+        ['tourniquet', 'tnq'].map((word): [string, Lead] => [
+          `${site} ${word}`,
+          { gives: { site: `at ${site}` }, noun: true },
+        ]),
+      ),
+    ),
+    slots: {
+      site: words({ 'at thigh': [], 'at calf': [], 'at ankle': [] }, { locating: true }),
+      pressure: { ...number('mmHg', 100, 400, true), bareFrom: 100 },
+      for: duration(['for', 'time', 'x']),
+    },
+    order: 124.1,
+    technique: 'Site, pressure and time.',
+    meaning: 'Kept as recorded.',
+  }),
+  entry({
+    ...noted,
+    id: 'blood-loss',
+    bare: 'incomplete',
+    subjects: ['patient'],
+    word: 'blood-loss',
+    forms: ['blood loss', 'ebl', 'estimated blood loss'],
+    slots: {
+      volume: { ...number('ml', 0, 2000, true) },
+      amount: words({ minimal: ['min', 'negligible'] }),
+    },
+    order: 124.2,
+    technique: 'As estimated at the end.',
+    meaning: 'Kept as recorded.',
+  }),
+  entry({
+    ...noted,
+    id: 'dressing',
+    bare: 'present',
+    subjects: ['ray', 'foot', 'patient'],
+    word: 'dressing',
+    forms: ['bulky dressing', 'bandage', 'forefoot bandage', 'forefoot dressing', 'bulky bandage'],
+    slots: {},
+    order: 124.3,
+    technique: 'Say in which position the toe is held by it.',
+    meaning: 'Kept as recorded; in a plan, dressings have their own word.',
+  }),
+] as const;

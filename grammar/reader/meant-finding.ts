@@ -1,0 +1,25 @@
+import type { FindingId } from '../lexicon/index.ts';
+import type { Binder } from './binder.ts';
+import { matchesAt } from './forms.ts';
+
+/** `df -5 knee straight`: dorsiflexion with the place of the knee is the ankle's. */
+export function ofAnkle(binder: Binder, claim: ReturnType<Binder['findingIn']>, next: number): typeof claim {
+  if (claim?.id !== 'mtp-dorsiflexion') return claim;
+  for (let i = next; i < binder.items.length && binder.items[i]?.is !== 'break'; i++)
+    if (matchesAt(binder.items, i).some(({ form }) => form.values.has('ankle-dorsiflexion')))
+      return { id: 'ankle-dorsiflexion' };
+  return claim;
+}
+
+/** `worse` alone compares; only with its circumstance (`worse in heels`) does it say something of its own. */
+export function lacksCircumstance(binder: Binder, id: FindingId, index: number): boolean {
+  if (!ONLY_WITH_VALUE.includes(id) || binder.before.length > 0) return false;
+  for (let i = index; ; ) {
+    const matches = matchesAt(binder.items, i);
+    if (matches.some(({ form }) => form.values.has(id))) return false;
+    const filler = matches.find(({ form }) => form.classes.has('filler'));
+    if (!filler) return true;
+    i = filler.next;
+  }
+}
+const ONLY_WITH_VALUE: readonly FindingId[] = ['worse-with', 'eased-by'];
