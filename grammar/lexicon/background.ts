@@ -1,4 +1,4 @@
-import { date, duration, entry, type Lead, number, words } from './entry.ts';
+import { date, duration, entry, given, type Lead, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const asked = { ...practice, sections: ['history', 'exam'], subjects: ['patient'] } as const;
@@ -34,17 +34,19 @@ export const BACKGROUND = [
     word: 'course',
     forms: ['progress'],
     leads: {
-      'getting worse': { gives: { direction: 'worse' } },
-      worsening: { gives: { direction: 'worse' } },
-      deteriorating: { gives: { direction: 'worse' } },
-      'getting better': { gives: { direction: 'better' } },
-      improving: { gives: { direction: 'better' } },
-      unchanged: { gives: { direction: 'steady' } },
-      static: { gives: { direction: 'steady' } },
-      'no worse': { gives: { direction: 'no worse' } },
-      'not worse': { gives: { direction: 'no worse' } },
-      'no better': { gives: { direction: 'no better' } },
-      fluctuating: { gives: { direction: 'fluctuating' } },
+      ...given('direction', {
+        'getting worse': 'worse',
+        worsening: 'worse',
+        deteriorating: 'worse',
+        'getting better': 'better',
+        improving: 'better',
+        unchanged: 'steady',
+        static: 'steady',
+        'no worse': 'no worse',
+        'not worse': 'no worse',
+        'no better': 'no better',
+        fluctuating: 'fluctuating',
+      }),
     },
     slots: {
       direction: words({
@@ -70,12 +72,18 @@ export const BACKGROUND = [
     word: 'activity',
     forms: ['activities', 'sports activity', 'exercise'],
     leads: {
-      runner: { gives: { what: 'running' }, noun: true },
-      'club runner': { gives: { what: 'running' }, noun: true },
-      dancer: { gives: { what: 'dancing' }, noun: true },
-      cyclist: { gives: { what: 'cycling' }, noun: true },
-      swimmer: { gives: { what: 'swimming' }, noun: true },
-      footballer: { gives: { what: 'football' }, noun: true },
+      ...given(
+        'what',
+        {
+          runner: 'running',
+          'club runner': 'running',
+          dancer: 'dancing',
+          cyclist: 'cycling',
+          swimmer: 'swimming',
+          footballer: 'football',
+        },
+        { noun: true },
+      ),
     },
     slots: {
       what: words(
@@ -108,14 +116,16 @@ export const BACKGROUND = [
         OCCUPATIONS.map((job): [string, Lead] => [job, { gives: { job }, noun: true, sections: ['history', 'exam'] }]),
       ),
       retired: { gives: { load: 'retired' }, sections: ['history', 'exam'] },
-      'off work': { gives: { load: 'off work' } },
-      'not back to work': { gives: { load: 'off work' } },
-      'not back at work': { gives: { load: 'off work' } },
-      'back at work': { gives: { load: 'back at work' } },
-      'back to work': { gives: { load: 'back at work' } },
-      'on feet all day': { gives: { load: 'on feet' } },
-      'on her feet all day': { gives: { load: 'on feet' } },
-      'on his feet all day': { gives: { load: 'on feet' } },
+      ...given('load', {
+        'off work': 'off work',
+        'not back to work': 'off work',
+        'not back at work': 'off work',
+        'back at work': 'back at work',
+        'back to work': 'back at work',
+        'on feet all day': 'on feet',
+        'on her feet all day': 'on feet',
+        'on his feet all day': 'on feet',
+      }),
     },
     slots: {
       load: words(
@@ -144,11 +154,13 @@ export const BACKGROUND = [
     bare: 'incomplete',
     word: 'home',
     leads: {
-      'lives alone': { gives: { with: 'alone' } },
-      'lives with family': { gives: { with: 'with family' } },
-      'lives with husband': { gives: { with: 'with a partner' } },
-      'lives with wife': { gives: { with: 'with a partner' } },
-      'lives with partner': { gives: { with: 'with a partner' } },
+      ...given('with', {
+        'lives alone': 'alone',
+        'lives with family': 'with family',
+        'lives with husband': 'with a partner',
+        'lives with wife': 'with a partner',
+        'lives with partner': 'with a partner',
+      }),
     },
     slots: { with: words({ alone: [], 'with family': [], 'with a partner': [] }) },
     order: 15.5,
@@ -162,15 +174,17 @@ export const BACKGROUND = [
     bare: 'incomplete',
     word: 'driving',
     leads: {
-      drives: { gives: { what: 'drives' } },
-      'drives automatic': { gives: { what: 'drives an automatic' } },
-      'drives an automatic': { gives: { what: 'drives an automatic' } },
-      'drives manual': { gives: { what: 'drives a manual' } },
-      'not driving': { gives: { what: 'does not drive' } },
-      'no driving': { gives: { what: 'does not drive' } },
-      'does not drive': { gives: { what: 'does not drive' } },
-      'may drive': { gives: { what: 'may drive' } },
-      'can drive': { gives: { what: 'may drive' } },
+      ...given('what', {
+        drives: 'drives',
+        'drives automatic': 'drives an automatic',
+        'drives an automatic': 'drives an automatic',
+        'drives manual': 'drives a manual',
+        'not driving': 'does not drive',
+        'no driving': 'does not drive',
+        'does not drive': 'does not drive',
+        'may drive': 'may drive',
+        'can drive': 'may drive',
+      }),
     },
     slots: {
       what: words({
@@ -274,10 +288,7 @@ export const BACKGROUND = [
     word: 'diabetes',
     forms: ['diabetic', 'dm', 'diabetes mellitus'],
     leads: {
-      t1dm: { gives: { type: 'type 1' } },
-      t2dm: { gives: { type: 'type 2' } },
-      dm1: { gives: { type: 'type 1' } },
-      dm2: { gives: { type: 'type 2' } },
+      ...given('type', { t1dm: 'type 1', t2dm: 'type 2', dm1: 'type 1', dm2: 'type 2' }),
     },
     slots: {
       type: words({ 'type 1': [], 'type 2': [] }, { before: true }),
@@ -304,21 +315,23 @@ export const BACKGROUND = [
     word: 'smoking',
     forms: ['smoking status', 'tobacco'],
     leads: {
-      smoker: { gives: { status: 'current' } },
-      'current smoker': { gives: { status: 'current' } },
-      smokes: { gives: { status: 'current' } },
-      'ex smoker': { gives: { status: 'ex' } },
-      'former smoker': { gives: { status: 'ex' } },
-      'stopped smoking': { gives: { status: 'ex' } },
-      'never smoked': { gives: { status: 'never' } },
-      'never smoker': { gives: { status: 'never' } },
-      'non smoker': { gives: { status: 'non-smoker' } },
-      'does not smoke': { gives: { status: 'non-smoker' } },
-      'smokes no': { gives: { status: 'non-smoker' } },
-      'smoke never': { gives: { status: 'never' } },
-      'smokes never': { gives: { status: 'never' } },
-      vapes: { gives: { status: 'vaping' } },
-      vaping: { gives: { status: 'vaping' } },
+      ...given('status', {
+        smoker: 'current',
+        'current smoker': 'current',
+        smokes: 'current',
+        'ex smoker': 'ex',
+        'former smoker': 'ex',
+        'stopped smoking': 'ex',
+        'never smoked': 'never',
+        'never smoker': 'never',
+        'non smoker': 'non-smoker',
+        'does not smoke': 'non-smoker',
+        'smokes no': 'non-smoker',
+        'smoke never': 'never',
+        'smokes never': 'never',
+        vapes: 'vaping',
+        vaping: 'vaping',
+      }),
     },
     slots: {
       status: words({
@@ -358,10 +371,16 @@ export const BACKGROUND = [
     word: 'inflammatory-arthritis',
     forms: ['inflammatory arthritis', 'known inflammatory arthritis'],
     leads: {
-      'rheumatoid arthritis': { gives: { kind: 'rheumatoid' }, noun: true },
-      rheumatoid: { gives: { kind: 'rheumatoid' }, noun: true },
-      'psoriatic arthritis': { gives: { kind: 'psoriatic' }, noun: true },
-      spondyloarthritis: { gives: { kind: 'spondyloarthritis' }, noun: true },
+      ...given(
+        'kind',
+        {
+          'rheumatoid arthritis': 'rheumatoid',
+          rheumatoid: 'rheumatoid',
+          'psoriatic arthritis': 'psoriatic',
+          spondyloarthritis: 'spondyloarthritis',
+        },
+        { noun: true },
+      ),
     },
     slots: {
       kind: words({ rheumatoid: ['rheumatoid arthritis'], psoriatic: ['psoriatic arthritis'], spondyloarthritis: [] }),

@@ -1,4 +1,4 @@
-import { date, duration, entry, words } from './entry.ts';
+import { date, duration, entry, given, words } from './entry.ts';
 import { DOSING, MEDICINES } from './medicines.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -29,12 +29,18 @@ export const DRUGS_AND_RISKS = [
     word: 'anticoagulant',
     forms: ['anticoagulated', 'anticoagulation', 'blood thinner', 'blood thinners', 'on anticoagulant', 'doac'],
     leads: {
-      warfarin: { gives: { name: 'warfarin' }, noun: true },
-      apixaban: { gives: { name: 'apixaban' }, noun: true },
-      rivaroxaban: { gives: { name: 'rivaroxaban' }, noun: true },
-      edoxaban: { gives: { name: 'edoxaban' }, noun: true },
-      dabigatran: { gives: { name: 'dabigatran' }, noun: true },
-      heparin: { gives: { name: 'heparin' }, noun: true },
+      ...given(
+        'name',
+        {
+          warfarin: 'warfarin',
+          apixaban: 'apixaban',
+          rivaroxaban: 'rivaroxaban',
+          edoxaban: 'edoxaban',
+          dabigatran: 'dabigatran',
+          heparin: 'heparin',
+        },
+        { noun: true },
+      ),
     },
     slots: {
       name: words({ warfarin: [], apixaban: [], rivaroxaban: [], edoxaban: [], dabigatran: [], heparin: ['lmwh'] }),
@@ -75,11 +81,17 @@ export const DRUGS_AND_RISKS = [
     word: 'antirheumatic',
     forms: ['dmard', 'dmards'],
     leads: {
-      methotrexate: { gives: { name: 'methotrexate' }, noun: true },
-      mtx: { gives: { name: 'methotrexate' }, noun: true },
-      sulfasalazine: { gives: { name: 'sulfasalazine' }, noun: true },
-      leflunomide: { gives: { name: 'leflunomide' }, noun: true },
-      hydroxychloroquine: { gives: { name: 'hydroxychloroquine' }, noun: true },
+      ...given(
+        'name',
+        {
+          methotrexate: 'methotrexate',
+          mtx: 'methotrexate',
+          sulfasalazine: 'sulfasalazine',
+          leflunomide: 'leflunomide',
+          hydroxychloroquine: 'hydroxychloroquine',
+        },
+        { noun: true },
+      ),
     },
     slots: {
       name: words(
@@ -99,10 +111,11 @@ export const DRUGS_AND_RISKS = [
     word: 'biologic',
     forms: ['biologics', 'biologic drug', 'anti tnf'],
     leads: {
-      adalimumab: { gives: { name: 'adalimumab' }, noun: true },
-      etanercept: { gives: { name: 'etanercept' }, noun: true },
-      rituximab: { gives: { name: 'rituximab' }, noun: true },
-      tocilizumab: { gives: { name: 'tocilizumab' }, noun: true },
+      ...given(
+        'name',
+        { adalimumab: 'adalimumab', etanercept: 'etanercept', rituximab: 'rituximab', tocilizumab: 'tocilizumab' },
+        { noun: true },
+      ),
     },
     slots: {
       name: words({ adalimumab: [], etanercept: [], rituximab: [], tocilizumab: [] }),
@@ -120,10 +133,16 @@ export const DRUGS_AND_RISKS = [
     word: 'bisphosphonate',
     forms: ['bisphosphonates'],
     leads: {
-      alendronate: { gives: { name: 'alendronate' }, noun: true },
-      'alendronic acid': { gives: { name: 'alendronate' }, noun: true },
-      risedronate: { gives: { name: 'risedronate' }, noun: true },
-      zoledronate: { gives: { name: 'zoledronate' }, noun: true },
+      ...given(
+        'name',
+        {
+          alendronate: 'alendronate',
+          'alendronic acid': 'alendronate',
+          risedronate: 'risedronate',
+          zoledronate: 'zoledronate',
+        },
+        { noun: true },
+      ),
     },
     slots: { name: words({ alendronate: ['alendronic acid'], risedronate: [], zoledronate: [] }), for: duration() },
     many: true,

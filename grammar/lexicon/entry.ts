@@ -191,3 +191,9 @@ export const amount = () =>
     },
     { before: true },
   );
+
+/** Words that open their finding and give one slot a value each: form to value. */
+export const given = (slot: string, values: Readonly<Record<string, string>>, more: Lead = {}) =>
+  Object.fromEntries(
+    Object.entries(values).map(([form, value]): [string, Lead] => [form, { gives: { [slot]: value }, ...more }]),
+  );

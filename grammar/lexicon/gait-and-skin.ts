@@ -1,4 +1,4 @@
-import { amount, entry, number, words } from './entry.ts';
+import { amount, entry, given, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const standing = {
@@ -69,13 +69,19 @@ export const GAIT_AND_SKIN = [
     id: 'arch',
     word: 'arch',
     leads: {
-      flatfoot: { gives: { height: 'flat' }, noun: true },
-      'flat foot': { gives: { height: 'flat' }, noun: true },
-      'pes planus': { gives: { height: 'flat' }, noun: true },
-      'pes cavus': { gives: { height: 'high' }, noun: true },
-      'cavus foot': { gives: { height: 'high' }, noun: true },
-      cavovarus: { gives: { height: 'cavovarus' }, noun: true },
-      planovalgus: { gives: { height: 'planovalgus' }, noun: true },
+      ...given(
+        'height',
+        {
+          flatfoot: 'flat',
+          'flat foot': 'flat',
+          'pes planus': 'flat',
+          'pes cavus': 'high',
+          'cavus foot': 'high',
+          cavovarus: 'cavovarus',
+          planovalgus: 'planovalgus',
+        },
+        { noun: true },
+      ),
     },
     slots: {
       height: words({

@@ -1,4 +1,4 @@
-import { date, duration, entry, number, words } from './entry.ts';
+import { date, duration, entry, given, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -51,12 +51,18 @@ export const HISTORY = [
     word: 'trigger',
     forms: ['provoked by', 'brought on by'],
     leads: {
-      injury: { gives: { what: 'injury' }, noun: true },
-      trauma: { gives: { what: 'injury' }, noun: true },
-      fall: { gives: { what: 'injury' }, noun: true },
-      twist: { gives: { what: 'injury' }, noun: true },
-      'twisting injury': { gives: { what: 'injury' }, noun: true },
-      'hyperextension injury': { gives: { what: 'injury' }, noun: true },
+      ...given(
+        'what',
+        {
+          injury: 'injury',
+          trauma: 'injury',
+          fall: 'injury',
+          twist: 'injury',
+          'twisting injury': 'injury',
+          'hyperextension injury': 'injury',
+        },
+        { noun: true },
+      ),
     },
     slots: {
       what: words(

@@ -1,4 +1,4 @@
-import { amount, entry, number, pair, words } from './entry.ts';
+import { amount, entry, given, number, pair, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const ray = { sections: ['exam'], subjects: ['ray'] } as const;
@@ -185,12 +185,7 @@ export const INSPECTION = [
     word: 'toe-colour',
     forms: ['colour', 'toe colour', 'color'],
     leads: {
-      pink: { gives: { state: 'pink' } },
-      pale: { gives: { state: 'pale' } },
-      white: { gives: { state: 'white' } },
-      blue: { gives: { state: 'blue' } },
-      dusky: { gives: { state: 'blue' } },
-      cold: { gives: { state: 'cold' } },
+      ...given('state', { pink: 'pink', pale: 'pale', white: 'white', blue: 'blue', dusky: 'blue', cold: 'cold' }),
       'toes pink': { gives: { state: 'pink' }, whole: true },
       'toes warm and pink': { gives: { state: 'pink' }, whole: true },
       'toes pink and warm': { gives: { state: 'pink' }, whole: true },

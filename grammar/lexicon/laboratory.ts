@@ -1,4 +1,4 @@
-import { date, entry, type Lead, number, words } from './entry.ts';
+import { date, entry, given, type Lead, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const found = {
@@ -182,13 +182,19 @@ export const LABORATORY = [
     word: 'bloods',
     forms: ['blood tests', 'blood test', 'labs'],
     leads: {
-      crp: { gives: { what: 'crp' }, noun: true },
-      esr: { gives: { what: 'esr' }, noun: true },
-      urate: { gives: { what: 'urate' }, noun: true },
-      'rheumatoid factor': { gives: { what: 'rheumatoid factor' }, noun: true },
-      'anti ccp': { gives: { what: 'anti-ccp' }, noun: true },
-      hba1c: { gives: { what: 'hba1c' }, noun: true },
-      'vitamin d': { gives: { what: 'vitamin d' }, noun: true },
+      ...given(
+        'what',
+        {
+          crp: 'crp',
+          esr: 'esr',
+          urate: 'urate',
+          'rheumatoid factor': 'rheumatoid factor',
+          'anti ccp': 'anti-ccp',
+          hba1c: 'hba1c',
+          'vitamin d': 'vitamin d',
+        },
+        { noun: true },
+      ),
     },
     slots: {
       what: words(TESTS, { many: true }),

@@ -1,4 +1,4 @@
-import { amount, clock, date, duration, entry, grade, number, words } from './entry.ts';
+import { amount, clock, date, duration, entry, given, grade, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const ray = { sections: ['exam'], subjects: ['ray'] } as const;
@@ -48,14 +48,16 @@ export const RAY = [
     leads: {
       straight: { absent: true },
       aligned: { absent: true },
-      medial: { gives: { direction: 'medial' } },
-      medially: { gives: { direction: 'medial' } },
-      lateral: { gives: { direction: 'lateral' } },
-      laterally: { gives: { direction: 'lateral' } },
-      dorsomedial: { gives: { direction: 'dorsomedial' } },
-      dorsolateral: { gives: { direction: 'dorsolateral' } },
-      varus: { gives: { direction: 'medial' } },
-      valgus: { gives: { direction: 'lateral' } },
+      ...given('direction', {
+        medial: 'medial',
+        medially: 'medial',
+        lateral: 'lateral',
+        laterally: 'lateral',
+        dorsomedial: 'dorsomedial',
+        dorsolateral: 'dorsolateral',
+        varus: 'medial',
+        valgus: 'lateral',
+      }),
     },
     slots: {
       direction: words(

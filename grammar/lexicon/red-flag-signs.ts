@@ -1,4 +1,4 @@
-import { duration, entry, number, words } from './entry.ts';
+import { duration, entry, given, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -46,14 +46,20 @@ export const RED_FLAG_SIGNS = [
     subjects: ['patient'],
     word: 'chest-sign',
     leads: {
-      'chest pain': { gives: { what: 'chest pain' }, noun: true },
-      breathless: { gives: { what: 'breathlessness' }, noun: true },
-      sob: { gives: { what: 'breathlessness' }, noun: true },
-      breathlessness: { gives: { what: 'breathlessness' }, noun: true },
-      'short of breath': { gives: { what: 'breathlessness' }, noun: true },
-      'shortness of breath': { gives: { what: 'breathlessness' }, noun: true },
-      'coughing blood': { gives: { what: 'coughing blood' }, noun: true },
-      haemoptysis: { gives: { what: 'coughing blood' }, noun: true },
+      ...given(
+        'what',
+        {
+          'chest pain': 'chest pain',
+          breathless: 'breathlessness',
+          sob: 'breathlessness',
+          breathlessness: 'breathlessness',
+          'short of breath': 'breathlessness',
+          'shortness of breath': 'breathlessness',
+          'coughing blood': 'coughing blood',
+          haemoptysis: 'coughing blood',
+        },
+        { noun: true },
+      ),
     },
     slots: { what: words({ 'chest pain': [], breathlessness: [], 'coughing blood': [] }) },
     many: true,

@@ -1,4 +1,4 @@
-import { date, duration, entry, type Lead, number, words } from './entry.ts';
+import { date, duration, entry, given, type Lead, number, words } from './entry.ts';
 import { DOSING } from './medicines.ts';
 import { PROCEDURES } from './operation.ts';
 
@@ -67,10 +67,11 @@ export const TREATMENT = [
     word: 'met-pad',
     forms: ['pad', 'pads', 'met pads', 'metatarsal pad', 'metatarsal pads', 'met dome', 'metatarsal dome', 'dome pads'],
     leads: {
-      "dancer's pad": { gives: { kind: "dancer's pad" }, noun: true },
-      'dancers pad': { gives: { kind: "dancer's pad" }, noun: true },
-      'gel pad': { gives: { kind: 'gel pad' }, noun: true },
-      'gel pads': { gives: { kind: 'gel pad' }, noun: true },
+      ...given(
+        'kind',
+        { "dancer's pad": "dancer's pad", 'dancers pad': "dancer's pad", 'gel pad': 'gel pad', 'gel pads': 'gel pad' },
+        { noun: true },
+      ),
     },
     slots: { ...COURSE, kind: words({ "dancer's pad": [], 'gel pad': [] }) },
     order: 111,
@@ -94,14 +95,20 @@ export const TREATMENT = [
       'stiff shoe',
     ],
     leads: {
-      insole: { gives: { kind: 'insole' }, noun: true },
-      insoles: { gives: { kind: 'insole' }, noun: true },
-      'total contact insole': { gives: { kind: 'total contact insole' }, noun: true },
-      tci: { gives: { kind: 'total contact insole' }, noun: true },
-      rocker: { gives: { kind: 'rocker sole' }, noun: true },
-      'rocker sole': { gives: { kind: 'rocker sole' }, noun: true },
-      'met bar': { gives: { kind: 'metatarsal bar' }, noun: true },
-      'metatarsal bar': { gives: { kind: 'metatarsal bar' }, noun: true },
+      ...given(
+        'kind',
+        {
+          insole: 'insole',
+          insoles: 'insole',
+          'total contact insole': 'total contact insole',
+          tci: 'total contact insole',
+          rocker: 'rocker sole',
+          'rocker sole': 'rocker sole',
+          'met bar': 'metatarsal bar',
+          'metatarsal bar': 'metatarsal bar',
+        },
+        { noun: true },
+      ),
     },
     slots: {
       ...COURSE,
@@ -234,22 +241,18 @@ export const PLAN = [
     word: 'image',
     forms: ['imaging', 'request'],
     leads: {
-      mri: { gives: { by: 'mri' }, noun: true },
-      us: { gives: { by: 'us' }, noun: true },
-      ultrasound: { gives: { by: 'us' }, noun: true },
-      xray: { gives: { by: 'xray' }, noun: true },
-      'x-ray': { gives: { by: 'xray' }, noun: true },
-      film: { gives: { by: 'xray' }, noun: true },
+      ...given(
+        'by',
+        { mri: 'mri', us: 'us', ultrasound: 'us', xray: 'xray', 'x-ray': 'xray', film: 'xray' },
+        { noun: true },
+      ),
       ...Object.fromEntries(
         ['xr', 'wb film', 'wb xray', 'wb xr', 'repeat xray', 'repeat xr', 'repeat film'].map((form): [string, Lead] => [
           form,
           { gives: { by: 'xray' }, noun: true },
         ]),
       ),
-      'repeat mri': { gives: { by: 'mri' }, noun: true },
-      'repeat us': { gives: { by: 'us' }, noun: true },
-      ct: { gives: { by: 'ct' }, noun: true },
-      'wb ct': { gives: { by: 'ct' }, noun: true },
+      ...given('by', { 'repeat mri': 'mri', 'repeat us': 'us', ct: 'ct', 'wb ct': 'ct' }, { noun: true }),
     },
     slots: {
       by: words({
