@@ -66,6 +66,12 @@ export const WORD_CLASSES: readonly WordClass[] = [
     examples: ['2nd drawer unable "too sore"', '2nd no drawer possible'],
   },
   {
+    name: 'Why not',
+    words: closed.REASONS,
+    rule: 'Directly after a test that was not done or not possible: kept as a remark beside it. Anywhere else they are reported.',
+    examples: ['2nd drawer not done too sore', '2nd drawer 2 too sore'],
+  },
+  {
     name: 'Equivocal',
     words: closed.EQUIVOCAL,
     rule: 'The finding before them is neither present nor absent. A question mark that touches a sign says the same; at a value it makes that value unclear; free-standing it makes its neighbours unclear.',

@@ -229,6 +229,8 @@ export const HARMLESS_ADJECTIVES: readonly string[] = [
 /** They bind to the finding before them and never look ahead. */
 export const ABSENT: readonly string[] = ['none', 'neg', 'negative', 'absent', '-ve', 'not present', 'not felt'];
 export const NOT_DONE: readonly string[] = ['not done', 'nd', 'not tested', 'not examined', 'not assessed'];
+/** After a test that was not done or not possible: why, kept as a remark. */
+export const REASONS: readonly string[] = ['too sore', 'too painful', 'too tender', 'too swollen'];
 export const UNABLE: readonly string[] = ['unable', 'not possible', 'impossible'];
 export const EQUIVOCAL: readonly string[] = ['equivocal', '+/-', 'borderline', 'uncertain'];
 /** Of a test whose results have names, `positive` says nothing and is reported. */
@@ -270,6 +272,8 @@ export const RAY_WORDS: readonly string[] = [
   'mts',
   'metatarsal',
   'metatarsals',
+  'met',
+  'mets',
 ];
 export const WEB_WORDS: readonly string[] = ['web', 'webs', 'web space', 'web spaces', 'space', 'webspace'];
 /** Joint words after an ordinal: part of the subject (`2nd MTPJ`). */

@@ -46,7 +46,7 @@ export const HISTORY = [
     id: 'trigger',
     kind: 'event',
     bare: 'incomplete',
-    sections: ['history'],
+    sections: ['history', 'exam'],
     subjects: ['ray', 'foot', 'patient'],
     word: 'trigger',
     forms: ['provoked by', 'brought on by'],
@@ -57,12 +57,12 @@ export const HISTORY = [
           injury: 'injury',
           trauma: 'injury',
           fall: 'injury',
-          twist: 'injury',
           'twisting injury': 'injury',
           'hyperextension injury': 'injury',
         },
         { noun: true },
       ),
+      twist: { gives: { what: 'injury' }, noun: true, sections: ['history'] },
     },
     slots: {
       what: words(
@@ -130,6 +130,7 @@ export const HISTORY = [
         { locating: true, many: true },
       ),
       score: number('/10', 0, 10, true, { labels: ['vas', 'score'] }),
+      earlier: number('/10', 0, 10, true, { labels: ['was'], labelled: true }),
       character: words(
         {
           'push-off': ['toe-off'],
@@ -180,10 +181,10 @@ export const HISTORY = [
     id: 'fever',
     kind: 'sign',
     bare: 'present',
-    sections: ['history', 'exam'],
+    sections: ['history', 'exam', 'pain'],
     subjects: ['patient'],
     word: 'fever',
-    forms: ['febrile', 'pyrexia', 'pyrexial'],
+    forms: ['fevers', 'febrile', 'pyrexia', 'pyrexial'],
     leads: { afebrile: { absent: true }, apyrexial: { absent: true } },
     slots: { temperature: number('°C', 34, 43, true) },
     order: 31,

@@ -2,6 +2,7 @@ import type { Value, ValueOf } from '../values.ts';
 import { ADVICE } from './advice.ts';
 import { BACKGROUND } from './background.ts';
 import { BONE_HEALING } from './bone-healing.ts';
+import { DAILY_LIFE } from './daily-life.ts';
 import { DECISIONS_AND_DIAGNOSIS } from './decisions.ts';
 import { DRUGS_AND_RISKS } from './drugs-and-risks.ts';
 import type { Entry, Slot } from './entry.ts';
@@ -35,6 +36,7 @@ export const LEXICON = [
   ...SURFACE_SIGNS,
   ...WEBS_AND_FOOT,
   ...IMAGING,
+  ...DAILY_LIFE,
   ...BACKGROUND,
   ...DRUGS_AND_RISKS,
   ...MEDICINES_AND_ILLNESSES,

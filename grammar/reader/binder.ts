@@ -11,6 +11,7 @@ import {
   hasValue,
   kindOfSubject,
   kindsOf,
+  leadIn,
   type StatementDraft,
   setSlot,
 } from './draft.ts';
@@ -57,7 +58,9 @@ export class Binder {
   ahead: (Span & { readonly slot: string; readonly value: Value }) | undefined;
   no: Pending<Status> | undefined;
   not: Pending<Status> | undefined;
-  side: Pending<Side | 'both'> | undefined;
+  side: (Pending<Side | 'both'> & { readonly opens?: boolean }) | undefined;
+  /** The side with which the segment opened, of all its findings (`L boggy TTP`). */
+  segmentSide: Side | 'both' | undefined;
   question: Span | undefined;
   between: SubjectNode | undefined;
   /** A subject that was typed but could not be read: what would inherit it is unclear. */
@@ -158,6 +161,7 @@ export class Binder {
     const ended = last === undefined || last.is === 'break' || (last.is === 'finding' && last.draft === this.current);
     this.closed = ended ? this.current : undefined;
     this.current = undefined;
+    this.segmentSide = undefined;
     this.between = undefined;
     this.segment++;
     this.push({ is: 'break', by: 'punctuation' });
@@ -365,7 +369,8 @@ export class Binder {
     this.before = [];
     if (this.ahead) setSlot(draft, this.ahead.slot, this.ahead.value, this.ahead);
     this.ahead = undefined;
-    const side = this.side?.value ?? draft.subject?.side ?? this.sectionSide;
+    if (this.side?.opens) this.segmentSide = this.side.value;
+    const side = this.side?.value ?? this.segmentSide ?? draft.subject?.side ?? this.sectionSide;
     if (side) draft.side = side;
     if (this.side) draft.start = Math.min(draft.start, this.side.start);
     this.side = undefined;
@@ -384,13 +389,6 @@ export class Binder {
     }
     return undefined;
   }
-}
-
-/** Words directly before a section word belong to its statement where no finding stands before them (`if worse plan boot`). */
-function leadIn(elements: readonly Element[]): readonly Element[] {
-  const segment = elements.slice(elements.findLastIndex(({ is }) => is === 'break') + 1);
-  if (segment.some(({ is }) => is === 'finding')) return [];
-  return segment.filter(({ is }) => is === 'unread' || is === 'distancing');
 }
 
 const many = (shape: Slot): boolean => shape.kind === 'words' && shape.many === true;

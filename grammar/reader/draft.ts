@@ -140,3 +140,10 @@ export function endsUnread({ elements }: StatementDraft): boolean {
   const segment = elements.slice(elements.findLastIndex(({ is }) => is === 'break') + 1);
   return segment.at(-1)?.is === 'subject' && segment.some(({ is }) => is === 'unread');
 }
+
+/** Words directly before a section word belong to its statement where no finding stands before them (`if worse plan boot`). */
+export function leadIn(elements: readonly Element[]): readonly Element[] {
+  const segment = elements.slice(elements.findLastIndex(({ is }) => is === 'break') + 1);
+  if (segment.some(({ is }) => is === 'finding')) return [];
+  return segment.filter(({ is }) => is === 'unread' || is === 'distancing');
+}

@@ -11,6 +11,7 @@ export type WordClass =
   | 'absent'
   | 'not done'
   | 'unable'
+  | 'reason'
   | 'equivocal'
   | 'positive'
   | 'present'
@@ -51,6 +52,7 @@ const CLASSES: readonly (readonly [WordClass, readonly string[]])[] = [
   ['absent', closed.ABSENT],
   ['not done', closed.NOT_DONE],
   ['unable', closed.UNABLE],
+  ['reason', closed.REASONS],
   ['equivocal', closed.EQUIVOCAL],
   ['positive', closed.POSITIVE],
   ['present', closed.PRESENT],

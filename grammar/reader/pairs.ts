@@ -28,7 +28,7 @@ export function takePair(binder: Binder, here: SideAt): boolean {
 }
 
 function startsPair(binder: Binder, draft: Draft, here: SideAt): boolean {
-  if (draft.side || draft.subject?.side) return false;
+  if ((draft.side && draft.side !== 'both') || draft.subject?.side) return false;
   const value = valueEnd(binder, draft, here.next);
   if (value === undefined) return false;
   const other = otherSide(binder, value, here.value);
@@ -53,8 +53,8 @@ function startsPair(binder: Binder, draft: Draft, here: SideAt): boolean {
 export function announcesPair(binder: Binder, next: number): boolean {
   const first = sideAt(binder, next);
   const { current: draft } = binder;
-  if (!first || !draft?.entry || draft.side || draft.subject?.side || hasValue(draft) || draft.statusGiven)
-    return false;
+  const sided = draft?.side !== undefined && draft.side !== 'both';
+  if (!first || !draft?.entry || sided || draft.subject?.side || hasValue(draft) || draft.statusGiven) return false;
   const value = valueEnd(binder, draft, first.next);
   const other = value === undefined ? undefined : otherSide(binder, value, first.value);
   const second = other && valueEnd(binder, draft, other.next, true);

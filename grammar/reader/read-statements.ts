@@ -3,6 +3,7 @@ import { heard, pauses, spokenPair, typedItem, typedQuantity } from '../spoken/a
 import { readCorrection } from '../spoken/corrections.ts';
 import type { HeadingNode, LineSyntax, StatementNode } from '../syntax.ts';
 import { readAhead, readCount } from './ahead.ts';
+import { readEarlier } from './asides.ts';
 import { Binder } from './binder.ts';
 import { causeOf, finished } from './draft.ts';
 import { matchesAt } from './forms.ts';
@@ -106,7 +107,7 @@ function step(binder: Binder, i: number): number {
     case 'other':
       return readSigned(binder, item, i) ?? readSubject(binder, i) ?? readWords(binder, i);
     case 'word':
-      return readSubject(binder, i) ?? readWords(binder, i);
+      return readEarlier(binder, i) ?? readSubject(binder, i) ?? readWords(binder, i);
     case 'ordinal':
       return readPair(binder, item, i) ?? readSubject(binder, i) ?? lone(binder, i);
     case 'sided':

@@ -47,6 +47,7 @@ export function readSubject(binder: Binder, i: number): number | undefined {
   if (read.subject.side) binder.sides.push({ value: read.subject.side, segment: binder.segment, ...at });
   const subject: SubjectNode = side ? { ...read.subject, side } : read.subject;
   binder.side = undefined;
+  binder.segmentSide = undefined;
   binder.unreadSubject = undefined;
   binder.flush();
   bindSubject(binder, subject, read.next);

@@ -3,6 +3,7 @@ import { ORDINAL_WORDS } from '../spoken/spoken-words.ts';
 import type { Role, SubjectNode } from '../syntax.ts';
 import type { Span } from '../values.ts';
 import { findingPast } from './adjectives.ts';
+import { takeReason, takeUnder } from './asides.ts';
 import { type Binder, beforeClaim } from './binder.ts';
 import { causeOf, type Draft, hasValue, isBare } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
@@ -75,21 +76,6 @@ function eitherNeighbour(binder: Binder, form: Match['form'], next: number): 'ei
   const after = binder.findingAt(next);
   return after && beforeClaim(form, after.id, entryOf(after.id)) ? 'either neighbour' : undefined;
 }
-
-/** `pain under the 2nd MTPJ`: on the sole of what is named. */
-const takeUnder: Taker = (binder, { form, next }, index) => {
-  const draft = binder.current;
-  const place = draft?.entry?.slots.place;
-  if (!UNDER.includes(form.parts.join(' ')) || !draft || (draft.id !== 'pain' && draft.id !== 'tenderness'))
-    return false;
-  const the = matchesAt(binder.items, next).find((match) => match.form.parts.join(' ') === 'the');
-  const item = binder.items[the?.next ?? next];
-  const open = binder.openSlots().some(([slot]) => slot === 'place');
-  if (!open || place?.kind !== 'words' || item?.is !== 'ordinal' || binder.no || binder.not) return false;
-  binder.setValue('place', { is: 'word', words: ['plantar'] }, binder.span(index, next), undefined, 'plantar');
-  return true;
-};
-const UNDER: readonly string[] = ['under', 'beneath'];
 
 const takeLabel: Taker = (binder, { form, next }, index) => {
   const draft = binder.current;
@@ -282,6 +268,8 @@ function heads(binder: Binder, id: string, next: number): boolean {
 const takeSide: Taker = (binder, { form, next }, index) => {
   if (!form.side) return false;
   const at = binder.span(index, next);
+  const opens = binder.atSegmentStart() && !binder.current;
+  binder.segmentSide = undefined;
   const announced = form.side === 'both' && announcesPair(binder, next);
   if (!announced) binder.sides.push({ value: form.side, segment: binder.segment, ...at });
   if (announced || (form.side !== 'both' && takePair(binder, { value: form.side, next, ...at }))) {
@@ -302,7 +290,7 @@ const takeSide: Taker = (binder, { form, next }, index) => {
     binder.sectionSide = form.side;
   else {
     binder.flush();
-    binder.side = { value: form.side, ...at };
+    binder.side = { value: form.side, opens, ...at };
   }
   binder.role('modifier', at);
   return true;
@@ -387,6 +375,7 @@ const TAKERS: readonly { readonly may: May; readonly take: Taker }[] = [
   { may: hasClass, take: takeStatus },
   { may: hasClass, take: takeMuch },
   { may: ({ labels }) => labels.size > 0, take: takeUnder },
+  { may: hasClass, take: takeReason },
   { may: ({ labels }) => labels.size > 0, take: takeLabel },
   { may: hasClass, take: takeDenial },
   { may: ({ values, classes }) => values.size + classes.size > 0, take: takeBefore },

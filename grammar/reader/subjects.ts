@@ -123,7 +123,7 @@ function webs(at: At, numbers: readonly number[], next: number): SubjectRead {
   return { subject: { at: 'webs', webs: spaces, start, end: endBefore(at.items, next) }, next };
 }
 
-const METATARSAL = /^mts?$|^metatarsals?$/i;
+const METATARSAL = /^(?:mt|met|metatarsal)s?$/i;
 /** `2nd metatarsal tender`, and no longer phrase (`2nd metatarsal head`), which is a place. */
 function isMetatarsal(items: readonly Item[], index: number): boolean {
   const item = items[index];

@@ -228,7 +228,7 @@ class FactReader {
   private sides(node: FindingNode, subjects: readonly Subject[]): (Side | undefined)[] {
     if (subjects.length > 0 && subjects.every(({ at }) => at === 'patient')) return [undefined];
     const { heading, visitSide } = this.force;
-    const side = node.side ?? heading.side ?? (visitSide === 'both' ? undefined : visitSide);
+    const side = node.side ?? heading.side ?? (visitSide === 'both' ? avoidedAnywhere(node) : visitSide);
     return side === 'both' ? ['right', 'left'] : side ? [side] : [];
   }
 
@@ -303,6 +303,10 @@ function otherSide({ side, beside = [] }: FindingNode, sides: readonly (Side | u
   const other = side || !only || sides.length > 1 ? undefined : beside.find(({ value }) => value !== only);
   return other ? [{ why: 'subject between', text: other.value, start: other.start, end: other.end }] : [];
 }
+
+/** `no surgery` in a plan that names no side is of both feet. */
+const avoidedAnywhere = ({ status, beside }: FindingNode): 'both' | undefined =>
+  status === 'avoid' && !beside?.length ? 'both' : undefined;
 
 /** `2nd numb` under the heading `webs` may be of the space. */
 const mayBeOfWeb = ({ id, subject }: FindingNode, heading: HeadingNode): boolean =>

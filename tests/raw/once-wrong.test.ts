@@ -35,7 +35,7 @@ test.each([
   [
     'a heading above does not reach past it',
     'L:\n3rd drawer 0\npulses R dp 2 pt 1',
-    ['left 3 drawer', 'right foot dp'],
+    ['left 3 drawer', 'right foot dp', 'right foot pt'],
   ],
   ['nor before it in its segment', 'L:\n3rd drawer 0\nxray wb R hva 38', ['left 3 drawer', 'right foot hva']],
   ['a side of its own is kept', '3rd L NT, R NT', ['left 3 absent tenderness', 'right 3 absent tenderness']],

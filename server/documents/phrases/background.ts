@@ -1,4 +1,4 @@
-import { OCCUPATIONS } from '../../../grammar/lexicon/background.ts';
+import { OCCUPATIONS } from '../../../grammar/lexicon/daily-life.ts';
 import type { Section } from '../../../grammar/lexicon/entry.ts';
 import { commas, did, type OwnPhrase, type Predicate, type Said, spaced, type TherePhrase, was } from './phrase.ts';
 

@@ -103,15 +103,17 @@ const pain: TherePhrase<'pain'> = {
       dancing: 'on dancing',
     },
   },
-  present: ({ place, score, character, for: time }) => {
+  present: ({ place, score, earlier, character, for: time }) => {
     const all = character?.split(' and ') ?? [];
     const when = all.filter(isCircumstance);
     const kind = all.filter((each) => !isCircumstance(each));
-    return spaced(kind.join(', '), place, 'pain', score && `of ${score}`, when.join(' and '), time && `for ${time}`);
+    const scored = spaced(score && `of ${score}`, earlier && `(${earlier} before)`);
+    return spaced(kind.join(', '), place, 'pain', scored, when.join(' and '), time && `for ${time}`);
   },
-  absent: ({ place, score, character, for: time }) => {
+  absent: ({ place, score, earlier, character, for: time }) => {
     const when = character && isCircumstance(character) && !/ and /.test(character) ? character : undefined;
-    return commas(spaced(place, 'pain', score && `of ${score}`, when), when ? undefined : character, time);
+    const scored = spaced(score && `of ${score}`, earlier && `(${earlier} before)`);
+    return commas(spaced(place, 'pain', scored, when), when ? undefined : character, time);
   },
 };
 

@@ -274,6 +274,14 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
       ['standing 2nd lifted', 'stand/2 lifted'],
     ],
   },
+  'any/was': {
+    claims: 'class distancing, label pain.earlier',
+    winner: 'the earlier score only directly after the score of today and at the end of its segment, else it distances',
+    shown: [
+      ['pain 4/10 (was 7)', 'pain/pain score=4/10 earlier=7/10'],
+      ['pain was 7', 'unclear: pain'],
+    ],
+  },
   'any/mother': ofTheFamily('mother'),
   'any/father': ofTheFamily('father'),
   'any/sister': ofTheFamily('sister'),

@@ -117,7 +117,7 @@ export const ofTheFamily = (who: string): Resolution => ({
   claims: 'class distancing, value family-history.who',
   winner: 'the value of an open family history, else it moves the statement away from the patient',
   shown: [
-    [`family history gout ${who}`, 'family-history of=gout who=' + who],
+    [`family history gout ${who}`, `family-history of=gout who=${who}`],
     [`${who} gout`, 'unclear: gout'],
   ],
 });

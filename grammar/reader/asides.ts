@@ -1,0 +1,56 @@
+import { entryOf } from '../lexicon/index.ts';
+import type { Binder } from './binder.ts';
+import { type Match, matchesAt } from './forms.ts';
+import { isPlain } from './go-on.ts';
+import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
+
+/** `drawer not done too sore`: why a test was not done, kept as a remark. */
+export function takeReason(binder: Binder, { form, next }: Match, index: number): boolean {
+  const { current: draft } = binder;
+  const undone = draft?.statusGiven && (draft.status === 'not done' || draft.status === 'unable');
+  if (!draft || !undone || !form.classes.has('reason') || binder.roles.at(-1)?.kind !== 'modifier') return false;
+  const at = binder.span(index, next);
+  draft.quotes.push({ text: binder.line.slice(at.start, at.end), ...at });
+  draft.end = at.end;
+  binder.role('verbatim', at);
+  return true;
+}
+
+/** `pain 4/10 (was 7)`: the score of today, directly before the one of an earlier day that ends the segment. */
+export function readEarlier(binder: Binder, index: number): number | undefined {
+  const { current: draft, items } = binder;
+  const word = items[index];
+  if (word?.is !== 'word' || word.text.toLowerCase() !== 'was') return undefined;
+  if (draft?.id !== 'pain' || !isPlain(draft) || draft.slots.earlier) return undefined;
+  const next = index + 1;
+  const read = binder.roles.findLast(({ kind }) => kind !== 'punctuation');
+  if (read?.kind !== 'value' || read.slot !== 'score' || draft.slots.score?.causes.length !== 0) return undefined;
+  const item = items[next];
+  const open = [['earlier', entryOf('pain').slots.score] as const].flatMap(([slot, shape]) =>
+    shape ? [[slot, shape] as const] : [],
+  );
+  const slashed = item && fitItem(item, open);
+  const quantity = quantityAt(items, next);
+  const fitted = slashed ?? (quantity && quantity.unit === undefined ? fitQuantity(quantity, open) : undefined);
+  const end = slashed ? next + 1 : (quantity?.next ?? next);
+  const bracket = items[end];
+  const after = bracket?.is === 'other' && bracket.text === ')' ? items[end + 1] : bracket;
+  if (!fitted || fitted.cause || (after && after.is !== 'break' && after.is !== 'comment')) return undefined;
+  binder.setValue('earlier', fitted.value, binder.span(index, end));
+  return end;
+}
+
+/** `pain under the 2nd MTPJ`: on the sole of what is named. */
+export function takeUnder(binder: Binder, { form, next }: Match, index: number): boolean {
+  const draft = binder.current;
+  const place = draft?.entry?.slots.place;
+  if (!UNDER.includes(form.parts.join(' ')) || !draft || (draft.id !== 'pain' && draft.id !== 'tenderness'))
+    return false;
+  const the = matchesAt(binder.items, next).find((match) => match.form.parts.join(' ') === 'the');
+  const item = binder.items[the?.next ?? next];
+  const open = binder.openSlots().some(([slot]) => slot === 'place');
+  if (!open || place?.kind !== 'words' || item?.is !== 'ordinal' || binder.no || binder.not) return false;
+  binder.setValue('place', { is: 'word', words: ['plantar'] }, binder.span(index, next), undefined, 'plantar');
+  return true;
+}
+const UNDER: readonly string[] = ['under', 'beneath'];

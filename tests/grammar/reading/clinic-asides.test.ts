@@ -1,0 +1,96 @@
+import { checkRules } from './rules.ts';
+
+// Asides of a hurried line, and near misses that must stay unread. Each was read by hand; common practice.
+checkRules({
+  'the score of today and the one before': [
+    ['pain 4/10 (was 7)', 'pain/pain score=4/10 earlier=7/10'],
+    ['pain 1-2/10 was 7', 'pain/pain score=1-2/10 earlier=7/10'],
+    ['pain 2nd 4/10 was 7/10, sharp', 'pain/2 pain score=4/10 earlier=7/10', 'word-out-of-place'],
+    ['pain 4 (was 7)', 'pain/pain score=4/10 earlier=7/10'],
+  ],
+  'and anything else that was': [
+    ['pain was 7', 'unclear: pain'],
+    ['pain was 7 now 4', 'unclear: pain', 'number-without-place'],
+    ['pain 4/10 was 7 weeks', 'unclear: pain'],
+    ['pain 4/10 was worse', 'unclear: pain', 'word-out-of-place'],
+    ['pain 4/10 walking was 7', 'unclear: pain', 'number-without-place'],
+    ['pain 4/10 (was 7) rest', 'unclear: pain', 'number-without-place'],
+    ['pain 4/10 was 7 in may', 'unclear: pain', 'number-without-place ambiguous-date'],
+    ['pain 4/10 was ?7', 'unclear: pain', 'number-without-place'],
+    ['pain 4/10, was 7', 'unclear: pain', 'number-without-place'],
+    ['pain 4/10 was 12', 'unclear: pain', 'number-without-place'],
+    ['2nd drawer 2 was 1', 'unclear: drawer', 'number-without-place'],
+    ['no pain was 7', 'unclear: pain'],
+    ['pain ?4/10 was 7', 'unclear: pain', 'number-without-place'],
+    ['moxfq 58 (was 61)', 'unclear: moxfq', 'number-without-place number-without-place'],
+  ],
+  'why a test was not done': [
+    ['2nd drawer not done too sore', '2 not done drawer "too sore"'],
+    ['drawer 2nd unable too painful', '2 unable drawer "too painful"'],
+  ],
+  'and what only looks like a reason': [
+    ['2nd drawer 2 too sore', 'unclear: drawer', 'word-out-of-place'],
+    ['2nd too sore', '', 'word-out-of-place'],
+    ['2nd drawer too sore', 'unclear: drawer', 'word-out-of-place'],
+    ['2nd drawer not done, too sore', '2 not done drawer', 'word-out-of-place'],
+    ['webs not examined too sore', '', 'word-out-of-place unknown-word word-out-of-place'],
+    ['2nd drawer not done too sore today zzq', 'unclear: drawer', 'unknown-word'],
+  ],
+  'the side that opens a segment is of all of it': [
+    [
+      '2nd R boggy TTP, L boggy TTP',
+      'right 2 swelling feel=boggy; right 2 tenderness; left 2 swelling feel=boggy; left 2 tenderness',
+    ],
+    ['L boggy TTP', 'left swelling feel=boggy; left tenderness'],
+    ['R drawer 2 tender, NT', 'right drawer grade=2; right tenderness; no tenderness'],
+  ],
+  'and ends with it, or with another side or subject': [
+    ['R drawer 2, tender', 'right drawer grade=2; tenderness'],
+    ['L boggy 3rd tender', 'unclear: swelling; unclear: tenderness'],
+    ['L boggy R tender', 'left swelling feel=boggy; right tenderness'],
+    [
+      'R hva 38 ima 16 L hva 29 ima 13',
+      '',
+      'word-out-of-place word-out-of-place number-without-place word-out-of-place number-without-place word-out-of-place word-out-of-place number-without-place word-out-of-place number-without-place',
+    ],
+    ['2nd swollen L tender', '2 swelling; left 2 tenderness'],
+    ['L boggy 3rd R tender', 'left 3 swelling feel=boggy; right tenderness'],
+    ['L swollen zzq tender', 'unclear: swelling; unclear: tenderness', 'unknown-word'],
+  ],
+  'a metatarsal, short': [
+    ['xray 2nd met long 4 mm', 'xray/MT 2 protrusion than=long by=4mm'],
+    ['2nd met head tender', '2 tenderness place=head'],
+    ['2nd met tender', 'MT 2 tenderness'],
+    ['mets 2-3 tender', 'MT 2,3 tenderness'],
+    ['plan met pad, met bar', 'plan/pad; plan/insert kind=metatarsal bar'],
+    ['met dome', '', 'word-out-of-place'],
+    ['met', '', 'word-out-of-place'],
+    ['mets tender', 'unclear: tenderness', 'word-out-of-place'],
+    ['2nd mets tender', 'MT 2 tenderness'],
+  ],
+  'signs of illness in a line of pain, and an injury in one of the exam': [
+    ['pain 5/10, no fevers, no wt loss', 'pain/pain score=5/10; pain/no fever; pain/no weight-loss'],
+    ['pain 4/10, well in self', 'pain/pain score=4/10; pain/no malaise'],
+    ['no trauma', 'no trigger what=injury'],
+    ['no injury, no fall', 'no trigger what=injury; no trigger what=injury'],
+  ],
+  'and near misses of them': [
+    ['pain fevers zzq', 'pain/pain; unclear: fever', 'unknown-word'],
+    ['pain no fevers or zzq', 'unclear: pain; unclear: fever', 'unknown-word'],
+    ['no twist', '', 'word-out-of-place word-out-of-place'],
+    ['trauma clinic', 'unclear: trigger', 'unknown-word'],
+    ['2nd nail trauma', 'unclear: trigger', 'word-out-of-place'],
+    ['well', '', 'unknown-word'],
+    ['not well in self', 'unclear: malaise'],
+    ['pain well controlled', 'unclear: pain', 'unknown-word unknown-word'],
+  ],
+  'told in the history': [
+    ['history ra on mtx', 'history/inflammatory-arthritis kind=rheumatoid; history/antirheumatic name=methotrexate'],
+    ['pmh htn, no ra', 'history/illness what=hypertension; history/no inflammatory-arthritis kind=rheumatoid'],
+    ['fhx ra, dvt', 'family-history of=rheumatoid arthritis,thrombosis'],
+  ],
+  'and not elsewhere': [
+    ['ra', '', 'word-out-of-place'],
+    ['dvt', '', 'unread-red-flag'],
+  ],
+});
