@@ -53,10 +53,14 @@ interface Kept {
   readonly named?: string;
   readonly facts: LineFacts;
 }
-/** Lines whose facts are kept: those of some hundred visits. */
+/**
+ * Lines whose facts are kept, from the second time that they are asked: most lines stand in one visit, and facts that are held for
+ * nobody cost more to collect than to read.
+ */
 const KEPT = 2_000;
 /** Places and headings under which a line's facts are kept; the same words seldom stand on many. */
 const PLACES = 8;
+const SEEN: readonly Kept[] = [];
 const kept = new Recent<LineSyntax, readonly Kept[]>(KEPT);
 
 /**
@@ -65,7 +69,11 @@ const kept = new Recent<LineSyntax, readonly Kept[]>(KEPT);
  * @param named the rays that the visit names: `others` are the rest
  */
 export function lineFacts(line: LineSyntax, at: number, force: InForce, named: () => ReadonlySet<Ray>): LineFacts {
-  const before = kept.get(line) ?? [];
+  const before = kept.get(line);
+  if (!before) {
+    kept.set(line, SEEN);
+    return new FactReader(line, at, force, named);
+  }
   const same = before.find((each) => isSame(each, at, force, named));
   if (same) return same.facts;
   let asked: ReadonlySet<Ray> | undefined;
