@@ -1,3 +1,4 @@
+import { NONE } from './none.ts';
 import { readHeader } from './reader/header.ts';
 import type { Item } from './reader/items.ts';
 import { readPrefix } from './reader/line-prefix.ts';
@@ -11,7 +12,7 @@ import type { LineSyntax } from './syntax.ts';
  */
 export function readLine(text: string): LineSyntax {
   const items = outline(text);
-  const empty = { text, statements: [], roles: [], problems: [] };
+  const empty = { text, statements: NONE, roles: NONE, problems: NONE };
   const [first] = items;
   if (!first) return { ...empty, kind: 'blank' };
   if (first.is === 'comment')

@@ -1,5 +1,6 @@
 import type { Entry, Section, SubjectKind } from '../lexicon/entry.ts';
 import type { FindingId } from '../lexicon/index.ts';
+import { NONE, orNone } from '../none.ts';
 import type { Cause, CauseKind, FindingNode, SlotNode, SubjectNode, VerbatimNode } from '../syntax.ts';
 import type { Side, Span, Status, Value } from '../values.ts';
 import type { SideMention } from './sides.ts';
@@ -37,7 +38,7 @@ export interface Draft {
   trailing?: Side;
   /** Said in one breath with the finding before it, of the other side. */
   twinOf?: Draft;
-  slots: Record<string, { value: Value; causes: Cause[]; start: number; end: number }>;
+  slots: Record<string, { value: Value; causes: readonly Cause[]; start: number; end: number }>;
   quotes: (Span & { text: string })[];
   causes: Cause[];
   /** Slots that still take values; a comma, a status or a new finding closes them. */
@@ -82,13 +83,23 @@ export const isBare = (draft: Draft): boolean =>
   !draft.statusGiven &&
   Object.keys(draft.slots).every((slot) => draft.led?.includes(slot) || draft.entry?.slots[slot]?.locating);
 
-export function setSlot(draft: Draft, slot: string, value: Value, at: Span, causes: Cause[] = []): void {
+/** The words that stand as values of slots are the lexicon's, and each value is one object, whatever the notes. */
+const words = new Map<string, Value>();
+function shared(value: Value): Value {
+  const [word, more] = value.is === 'word' ? value.words : [];
+  if (word === undefined || more !== undefined) return value;
+  const known = words.get(word) ?? value;
+  words.set(word, known);
+  return known;
+}
+
+export function setSlot(draft: Draft, slot: string, value: Value, at: Span, causes: readonly Cause[] = NONE): void {
   const present = draft.slots[slot];
   if (present && present.value.is === 'word' && value.is === 'word') {
     present.value = { is: 'word', words: [...new Set([...present.value.words, ...value.words])] };
-    present.causes.push(...causes);
+    present.causes = orNone([...present.causes, ...causes]);
     present.end = Math.max(present.end, at.end);
-  } else draft.slots[slot] = { value, causes, start: at.start, end: at.end };
+  } else draft.slots[slot] = { value: shared(value), causes: orNone(causes), start: at.start, end: at.end };
   draft.start = Math.min(draft.start, at.start);
   draft.end = Math.max(draft.end, at.end);
 }
@@ -101,7 +112,8 @@ export const lacksResult = (draft: Draft): boolean =>
 function checkScale({ slots: { grade, scale } }: Draft, line: string): void {
   if (grade?.value.is !== 'drawer grade' || scale?.value.is !== 'word') return;
   const [min = 0, max = 4] = (scale.value.words[0] ?? '').split('-').map(Number);
-  if (grade.value.low < min || grade.value.high > max) grade.causes.push(causeOf('out of range', grade, line));
+  if (grade.value.low < min || grade.value.high > max)
+    grade.causes = [...grade.causes, causeOf('out of range', grade, line)];
 }
 
 /** Says what can only be said once the finding is complete, and freezes it. */
@@ -124,7 +136,8 @@ export function finished(draft: Draft, line: string): FindingNode {
   }
   // `toe purchase absent` has lost its grip; of a paper test it might be said of a good one.
   if (draft.id === 'paper' && status === 'absent') add('named result', draft.word);
-  const { id, section, word, segment, start, end, subject, whole, side, beside, quotes, causes } = draft;
+  const { id, section, word, segment, start, end, subject, whole, side, beside } = draft;
+  const [quotes, causes] = [orNone(draft.quotes), orNone(draft.causes)];
   const slots: Record<string, SlotNode> = draft.slots;
   const optional = {
     ...(subject ? { subject } : {}),

@@ -12,9 +12,9 @@ import { withRedFlags } from './red-flags.ts';
 interface HeaderRead {
   readonly header: HeaderNode | undefined;
   readonly roles: Role[];
-  readonly problems: ReadingProblem[];
+  readonly problems: readonly ReadingProblem[];
   /** What a line of the lifecycle could not take, kept as typed. */
-  readonly statements: StatementNode[];
+  readonly statements: readonly StatementNode[];
 }
 
 function version(reader: HeaderReader): HeaderNode | undefined {

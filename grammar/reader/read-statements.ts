@@ -1,4 +1,5 @@
 import type { Slot } from '../lexicon/entry.ts';
+import { orNone } from '../none.ts';
 import { heard, pauses, spokenPair, typedItem, typedQuantity } from '../spoken/as-typed.ts';
 import { readCorrection } from '../spoken/corrections.ts';
 import type { HeadingNode, LineSyntax, StatementNode } from '../syntax.ts';
@@ -38,7 +39,8 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
     .filter(({ elements, verbatim }) => verbatim.length > 0 || elements.some(({ is }) => is === 'finding'))
     .map((draft): StatementNode => {
       const findings = draft.elements.flatMap((each) => (each.is === 'finding' ? [finished(each.draft, line)] : []));
-      return { section: draft.section, start: draft.start, end: draft.end, findings, verbatim: draft.verbatim };
+      const [verbatim, { section, start, end }] = [orNone(draft.verbatim), draft];
+      return { section, start, end, findings, verbatim };
     });
   const roles = [...binder.roles, ...pauses(line, items)].sort((a, b) => a.start - b.start);
   const problems = withRedFlags(line, items, statements, [...binder.problems, ...heard(line, items)]);
@@ -163,7 +165,7 @@ function questioned(binder: Binder, item: Extract<Item, { is: 'question' }>, i: 
     return i + 1;
   }
   const slot = Object.values(draft.slots).find(({ end }) => end === item.start);
-  if (slot) slot.causes.push(causeOf('doubt', item, binder.line));
+  if (slot) slot.causes = [...slot.causes, causeOf('doubt', item, binder.line)];
   else draft.doubted = item;
   return i + 1;
 }

@@ -1,4 +1,5 @@
 import { RED_FLAG_WORDS } from '../lexicon/closed-words.ts';
+import { orNone } from '../none.ts';
 import type { FindingNode, ReadingProblem, StatementNode } from '../syntax.ts';
 import type { Span } from '../values.ts';
 import type { Item } from './items.ts';
@@ -11,8 +12,8 @@ export function withRedFlags(
   items: readonly Item[],
   statements: readonly StatementNode[],
   problems: readonly ReadingProblem[],
-): ReadingProblem[] {
-  if (line.search(WORDS) < 0) return [...problems];
+): readonly ReadingProblem[] {
+  if (line.search(WORDS) < 0) return orNone(problems);
   const comment = items.find(({ is }) => is === 'comment')?.start ?? line.length;
   const findings = statements.flatMap((statement) => statement.findings);
   const flags: ReadingProblem[] = [];
@@ -20,7 +21,7 @@ export function withRedFlags(
     const at = { start: match.index, end: match.index + match[0].length };
     if (!findings.some((finding) => reads(finding, at))) flags.push({ code: 'unread-red-flag', text: match[0], ...at });
   }
-  if (flags.length === 0) return [...problems];
+  if (flags.length === 0) return orNone(problems);
   const plain = problems.filter(({ start, end }) => !flags.some((flag) => flag.start === start && flag.end === end));
   return [...plain, ...flags].sort((a, b) => a.start - b.start);
 }

@@ -1,3 +1,4 @@
+import { orNone } from '../../grammar/none.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Ray, Side } from '../../grammar/values.ts';
 import type { Context, RayAnalysis, Report, VisitAnalysis } from './analysis.ts';
@@ -66,8 +67,8 @@ export function analyseVisit(
     facts,
     rays,
     redFlags,
-    reports: [...shown(kept, settings), ...settled(unused, settings)],
-    hidden: [...hidden],
+    reports: orNone([...shown(kept, settings), ...settled(unused, settings)]),
+    hidden: orNone([...hidden]),
     before,
     after: foldVisit(before, facts, seen),
   };

@@ -1,5 +1,6 @@
 import type { SubjectKind } from '../../grammar/lexicon/entry.ts';
 import { entryOf } from '../../grammar/lexicon/index.ts';
+import { NONE, orNone } from '../../grammar/none.ts';
 import { Recent } from '../../grammar/recent.ts';
 import type {
   FindingNode,
@@ -172,7 +173,12 @@ class FactReader {
       for (const cause of read.causes) this.report(node, cause, slot);
     }
     const place = { place: this.at(node), word: this.at(node.word), slots };
-    const base: Base = { statement, section: node.section, quotes: node.quotes.map(({ text }) => text), causes };
+    const base: Base = {
+      statement,
+      section: node.section,
+      quotes: orNone(node.quotes.map(({ text }) => text)),
+      causes: orNone(causes),
+    };
     const { examiner, headed } = this.force;
     if (examiner) Object.assign(base, { examiner });
     const { values, unclear } = this.values(node);
@@ -196,11 +202,11 @@ class FactReader {
     const kind = base.subject.at === 'web' ? 'web' : 'ray';
     for (const { finding, status, values = {} } of this.force.panels?.[kind] ?? PANELS[kind].members) {
       const origin = { kind: 'panel', ...place } as const;
-      this.facts.push(factOf(base, base, { finding, status, values: this.scaledAll(values), unclear: [] }, origin));
+      this.facts.push(factOf(base, base, { finding, status, values: this.scaledAll(values), unclear: NONE }, origin));
     }
   }
 
-  private values(node: FindingNode): { values: Record<string, Value>; unclear: string[] } {
+  private values(node: FindingNode): { values: Record<string, Value>; unclear: readonly string[] } {
     const values: Record<string, Value> = {};
     const unclear: string[] = [];
     const own = node.slots.scale?.value;
@@ -208,7 +214,7 @@ class FactReader {
       if (causes.length > 0) unclear.push(slot);
       else values[slot] = value.is === 'drawer grade' ? this.scaled(value, own) : value;
     }
-    return { values, unclear };
+    return { values, unclear: orNone(unclear) };
   }
   private scaledAll(values: Readonly<Record<string, Value>>): Record<string, Value> {
     const own = values.scale;
