@@ -40,6 +40,9 @@ const EXPLAINING = [
       new RegExp(String.raw`^ {4}(?:technique|meaning|source|mark):\s+${TEXT},\n`, 'gm'),
       /^ {4}order: [\d.]+,\n/gm,
       /^ {4}\.\.\.(?:practice|memory),\n/gm,
+      // In what several entries share.
+      /(?<=\{ )\.\.\.(?:practice|memory), /g,
+      new RegExp(String.raw`^ {2}(?:source|mark): ${TEXT},\n`, 'gm'),
     ],
   },
   {

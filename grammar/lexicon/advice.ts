@@ -1,4 +1,4 @@
-import { date, duration, entry, type Lead, words } from './entry.ts';
+import { date, duration, entry, given, leadsOf, words } from './entry.ts';
 import { DOSING } from './medicines.ts';
 import { COURSE } from './treatment.ts';
 
@@ -19,14 +19,17 @@ const FOOTWEAR = {
   'flat shoes': ['flats', 'lower heels'],
   'cushioned shoes': ['soft shoes'],
 } as const;
+/** Every way to say that it is left out. */
+const leaveOut = (...what: readonly string[]): readonly string[] =>
+  what.flatMap((each) => ['no', 'stop', 'avoid', 'off'].map((word) => `${word} ${each}`));
 const RESTRICTIONS = {
-  running: ['no running', 'stop running', 'avoid running'],
-  jumping: ['no jumping', 'stop jumping', 'avoid jumping'],
-  football: ['no football', 'off football', 'stop football'],
-  sport: ['no sport', 'no sports', 'off sport', 'stop sport'],
-  impact: ['no impact', 'avoid impact'],
-  barefoot: ['no barefoot', 'no barefoot walking', 'avoid barefoot', 'avoid barefoot walking'],
-  heels: ['no heels', 'no high heels', 'avoid heels'],
+  running: leaveOut('running'),
+  jumping: leaveOut('jumping'),
+  football: leaveOut('football'),
+  sport: leaveOut('sport', 'sports'),
+  impact: leaveOut('impact'),
+  barefoot: leaveOut('barefoot', 'barefoot walking'),
+  heels: leaveOut('heels', 'high heels'),
 } as const;
 const PREVENTION = {
   'low molecular weight heparin': ['lmwh'],
@@ -50,30 +53,19 @@ const REFERRALS = {
   'preoperative assessment': ['preop clinic', 'pre op clinic', 'preop assessment'],
 } as const;
 /** A clinic's own name refers to it; the name of a speciality needs a word that does. */
-const CLINICS = [
-  ['diabetic foot clinic', 'foot clinic'],
-  ['diabetic foot clinic', 'mdt foot clinic'],
-  ['fracture clinic', 'fracture clinic'],
-  ['falls clinic', 'falls clinic'],
-  ['dressing clinic', 'dressing clinic'],
-  ['preoperative assessment', 'preop clinic'],
-  ['preoperative assessment', 'pre op clinic'],
-  ['vascular surgery', 'vascular ref'],
-  ['vascular surgery', 'vascular referral'],
-  ['rheumatology', 'rheum ref'],
-  ['rheumatology', 'rheum referral'],
-] as const;
-
-/** Every form of a table opens its finding with that value. */
-const leadsOf = (slot: string, table: Readonly<Record<string, readonly string[]>>, withName = true) =>
-  Object.fromEntries(
-    Object.entries(table).flatMap(([value, others]) =>
-      [...(withName ? [value] : []), ...others].map((form): [string, Lead] => [
-        form,
-        { gives: { [slot]: value }, noun: true },
-      ]),
-    ),
-  );
+const CLINICS: Readonly<Record<string, string>> = {
+  'foot clinic': 'diabetic foot clinic',
+  'mdt foot clinic': 'diabetic foot clinic',
+  'fracture clinic': 'fracture clinic',
+  'falls clinic': 'falls clinic',
+  'dressing clinic': 'dressing clinic',
+  'preop clinic': 'preoperative assessment',
+  'pre op clinic': 'preoperative assessment',
+  'vascular ref': 'vascular surgery',
+  'vascular referral': 'vascular surgery',
+  'rheum ref': 'rheumatology',
+  'rheum referral': 'rheumatology',
+};
 
 /** Measures and advice beside tape, pad, boot and drug; where the patient is sent. */
 export const ADVICE = [
@@ -197,7 +189,9 @@ export const ADVICE = [
     id: 'restriction',
     bare: 'incomplete',
     word: 'restriction',
-    leads: leadsOf('from', RESTRICTIONS, false),
+    leads: Object.fromEntries(
+      Object.entries(leadsOf('from', RESTRICTIONS)).filter(([form]) => !(form in RESTRICTIONS)),
+    ),
     slots: { from: words(RESTRICTIONS, { many: true }), for: duration(), until: date(['until', 'till', 'til'], true) },
     order: 119,
     technique: 'What is to be left, and for how long.',
@@ -209,7 +203,7 @@ export const ADVICE = [
     bare: 'incomplete',
     word: 'referral',
     forms: ['refer', 'ref', 'refer to', 'referral to', 'referred to'],
-    leads: Object.fromEntries(CLINICS.map(([to, form]): [string, Lead] => [form, { gives: { to }, noun: true }])),
+    leads: given('to', CLINICS, { noun: true }),
     slots: {
       to: words(REFERRALS, { many: true }),
       urgency: words({ urgent: ['urgently'], routine: [], 'same day': [] }, { before: true }),

@@ -75,9 +75,7 @@ export const BACKGROUND = [
     bare: 'present',
     word: 'diabetes',
     forms: ['diabetic', 'dm', 'diabetes mellitus'],
-    leads: {
-      ...given('type', { t1dm: 'type 1', t2dm: 'type 2', dm1: 'type 1', dm2: 'type 2' }),
-    },
+    leads: given('type', { t1dm: 'type 1', t2dm: 'type 2', dm1: 'type 1', dm2: 'type 2' }),
     slots: {
       type: words({ 'type 1': [], 'type 2': [] }, { before: true }),
       treatment: words(
@@ -102,25 +100,23 @@ export const BACKGROUND = [
     bare: 'incomplete',
     word: 'smoking',
     forms: ['smoking status', 'tobacco'],
-    leads: {
-      ...given('status', {
-        smoker: 'current',
-        'current smoker': 'current',
-        smokes: 'current',
-        'ex smoker': 'ex',
-        'former smoker': 'ex',
-        'stopped smoking': 'ex',
-        'never smoked': 'never',
-        'never smoker': 'never',
-        'non smoker': 'non-smoker',
-        'does not smoke': 'non-smoker',
-        'smokes no': 'non-smoker',
-        'smoke never': 'never',
-        'smokes never': 'never',
-        vapes: 'vaping',
-        vaping: 'vaping',
-      }),
-    },
+    leads: given('status', {
+      smoker: 'current',
+      'current smoker': 'current',
+      smokes: 'current',
+      'ex smoker': 'ex',
+      'former smoker': 'ex',
+      'stopped smoking': 'ex',
+      'never smoked': 'never',
+      'never smoker': 'never',
+      'non smoker': 'non-smoker',
+      'does not smoke': 'non-smoker',
+      'smokes no': 'non-smoker',
+      'smoke never': 'never',
+      'smokes never': 'never',
+      vapes: 'vaping',
+      vaping: 'vaping',
+    }),
     slots: {
       status: words({
         never: [],

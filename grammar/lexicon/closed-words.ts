@@ -230,7 +230,7 @@ export const HARMLESS_ADJECTIVES: readonly string[] = [
 export const ABSENT: readonly string[] = ['none', 'neg', 'negative', 'absent', '-ve', 'not present', 'not felt'];
 export const NOT_DONE: readonly string[] = ['not done', 'nd', 'not tested', 'not examined', 'not assessed'];
 /** After a test that was not done or not possible: why, kept as a remark. */
-export const REASONS: readonly string[] = ['too sore', 'too painful', 'too tender', 'too swollen'];
+export const REASONS: readonly string[] = ['too sore', 'too painful'];
 export const UNABLE: readonly string[] = ['unable', 'not possible', 'impossible'];
 export const EQUIVOCAL: readonly string[] = ['equivocal', '+/-', 'borderline', 'uncertain'];
 /** Of a test whose results have names, `positive` says nothing and is reported. */

@@ -32,21 +32,19 @@ export const DAILY_LIFE = [
     subjects: ['ray', 'web', 'foot', 'patient'],
     word: 'course',
     forms: ['progress'],
-    leads: {
-      ...given('direction', {
-        'getting worse': 'worse',
-        worsening: 'worse',
-        deteriorating: 'worse',
-        'getting better': 'better',
-        improving: 'better',
-        unchanged: 'steady',
-        static: 'steady',
-        'no worse': 'no worse',
-        'not worse': 'no worse',
-        'no better': 'no better',
-        fluctuating: 'fluctuating',
-      }),
-    },
+    leads: given('direction', {
+      'getting worse': 'worse',
+      worsening: 'worse',
+      deteriorating: 'worse',
+      'getting better': 'better',
+      improving: 'better',
+      unchanged: 'steady',
+      static: 'steady',
+      'no worse': 'no worse',
+      'not worse': 'no worse',
+      'no better': 'no better',
+      fluctuating: 'fluctuating',
+    }),
     slots: {
       direction: words({
         better: ['improving', 'getting better', 'improved'],
@@ -70,20 +68,18 @@ export const DAILY_LIFE = [
     sections: ['history', 'exam'],
     word: 'activity',
     forms: ['activities', 'sports activity', 'exercise'],
-    leads: {
-      ...given(
-        'what',
-        {
-          runner: 'running',
-          'club runner': 'running',
-          dancer: 'dancing',
-          cyclist: 'cycling',
-          swimmer: 'swimming',
-          footballer: 'football',
-        },
-        { noun: true },
-      ),
-    },
+    leads: given(
+      'what',
+      {
+        runner: 'running',
+        'club runner': 'running',
+        dancer: 'dancing',
+        cyclist: 'cycling',
+        swimmer: 'swimming',
+        footballer: 'football',
+      },
+      { noun: true },
+    ),
     slots: {
       what: words(
         {
@@ -152,15 +148,13 @@ export const DAILY_LIFE = [
     sections: ['history', 'exam', 'plan'],
     bare: 'incomplete',
     word: 'home',
-    leads: {
-      ...given('with', {
-        'lives alone': 'alone',
-        'lives with family': 'with family',
-        'lives with husband': 'with a partner',
-        'lives with wife': 'with a partner',
-        'lives with partner': 'with a partner',
-      }),
-    },
+    leads: given('with', {
+      'lives alone': 'alone',
+      'lives with family': 'with family',
+      'lives with husband': 'with a partner',
+      'lives with wife': 'with a partner',
+      'lives with partner': 'with a partner',
+    }),
     slots: { with: words({ alone: [], 'with family': [], 'with a partner': [] }) },
     order: 15.5,
     technique: 'Ask who can help at home before an operation or a boot.',
@@ -172,19 +166,17 @@ export const DAILY_LIFE = [
     sections: ['history', 'exam', 'plan'],
     bare: 'incomplete',
     word: 'driving',
-    leads: {
-      ...given('what', {
-        drives: 'drives',
-        'drives automatic': 'drives an automatic',
-        'drives an automatic': 'drives an automatic',
-        'drives manual': 'drives a manual',
-        'not driving': 'does not drive',
-        'no driving': 'does not drive',
-        'does not drive': 'does not drive',
-        'may drive': 'may drive',
-        'can drive': 'may drive',
-      }),
-    },
+    leads: given('what', {
+      drives: 'drives',
+      'drives automatic': 'drives an automatic',
+      'drives an automatic': 'drives an automatic',
+      'drives manual': 'drives a manual',
+      'not driving': 'does not drive',
+      'no driving': 'does not drive',
+      'does not drive': 'does not drive',
+      'may drive': 'may drive',
+      'can drive': 'may drive',
+    }),
     slots: {
       what: words({
         drives: [],

@@ -1,4 +1,4 @@
-import { date, duration, entry, given, words } from './entry.ts';
+import { date, duration, entry, given, leadsOf, words } from './entry.ts';
 import { DOSING, MEDICINES } from './medicines.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -21,6 +21,10 @@ const NAMED_DRUGS = {
   sulfasalazine: [],
 } as const;
 
+const DMARDS = { methotrexate: ['mtx'], sulfasalazine: [], leflunomide: [], hydroxychloroquine: [] } as const;
+const BIOLOGICS = { adalimumab: [], etanercept: [], rituximab: [], tocilizumab: [] } as const;
+const BISPHOSPHONATES = { alendronate: ['alendronic acid'], risedronate: [], zoledronate: [] } as const;
+
 /** Drugs that matter here, allergies, and what speaks against a drug or an operation. */
 export const DRUGS_AND_RISKS = [
   entry({
@@ -28,20 +32,18 @@ export const DRUGS_AND_RISKS = [
     id: 'anticoagulant',
     word: 'anticoagulant',
     forms: ['anticoagulated', 'anticoagulation', 'blood thinner', 'blood thinners', 'on anticoagulant', 'doac'],
-    leads: {
-      ...given(
-        'name',
-        {
-          warfarin: 'warfarin',
-          apixaban: 'apixaban',
-          rivaroxaban: 'rivaroxaban',
-          edoxaban: 'edoxaban',
-          dabigatran: 'dabigatran',
-          heparin: 'heparin',
-        },
-        { noun: true },
-      ),
-    },
+    leads: given(
+      'name',
+      {
+        warfarin: 'warfarin',
+        apixaban: 'apixaban',
+        rivaroxaban: 'rivaroxaban',
+        edoxaban: 'edoxaban',
+        dabigatran: 'dabigatran',
+        heparin: 'heparin',
+      },
+      { noun: true },
+    ),
     slots: {
       name: words({ warfarin: [], apixaban: [], rivaroxaban: [], edoxaban: [], dabigatran: [], heparin: ['lmwh'] }),
       ...DOSING,
@@ -80,24 +82,9 @@ export const DRUGS_AND_RISKS = [
     id: 'antirheumatic',
     word: 'antirheumatic',
     forms: ['dmard', 'dmards'],
-    leads: {
-      ...given(
-        'name',
-        {
-          methotrexate: 'methotrexate',
-          mtx: 'methotrexate',
-          sulfasalazine: 'sulfasalazine',
-          leflunomide: 'leflunomide',
-          hydroxychloroquine: 'hydroxychloroquine',
-        },
-        { noun: true },
-      ),
-    },
+    leads: leadsOf('name', DMARDS),
     slots: {
-      name: words(
-        { methotrexate: ['mtx'], sulfasalazine: [], leflunomide: [], hydroxychloroquine: [] },
-        { many: true },
-      ),
+      name: words(DMARDS, { many: true }),
       ...DOSING,
     },
     many: true,
@@ -110,15 +97,9 @@ export const DRUGS_AND_RISKS = [
     id: 'biologic',
     word: 'biologic',
     forms: ['biologics', 'biologic drug', 'anti tnf'],
-    leads: {
-      ...given(
-        'name',
-        { adalimumab: 'adalimumab', etanercept: 'etanercept', rituximab: 'rituximab', tocilizumab: 'tocilizumab' },
-        { noun: true },
-      ),
-    },
+    leads: leadsOf('name', BIOLOGICS),
     slots: {
-      name: words({ adalimumab: [], etanercept: [], rituximab: [], tocilizumab: [] }),
+      name: words(BIOLOGICS),
       on: date(['from']),
       ...DOSING,
     },
@@ -132,19 +113,8 @@ export const DRUGS_AND_RISKS = [
     id: 'bisphosphonate',
     word: 'bisphosphonate',
     forms: ['bisphosphonates'],
-    leads: {
-      ...given(
-        'name',
-        {
-          alendronate: 'alendronate',
-          'alendronic acid': 'alendronate',
-          risedronate: 'risedronate',
-          zoledronate: 'zoledronate',
-        },
-        { noun: true },
-      ),
-    },
-    slots: { name: words({ alendronate: ['alendronic acid'], risedronate: [], zoledronate: [] }), for: duration() },
+    leads: leadsOf('name', BISPHOSPHONATES),
+    slots: { name: words(BISPHOSPHONATES), for: duration() },
     many: true,
     order: 145,
     technique: 'Name the drug and the years.',

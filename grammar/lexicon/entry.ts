@@ -197,3 +197,11 @@ export const given = (slot: string, values: Readonly<Record<string, string>>, mo
   Object.fromEntries(
     Object.entries(values).map(([form, value]): [string, Lead] => [form, { gives: { [slot]: value }, ...more }]),
   );
+
+/** Every form of a table of values opens its finding with that value, by a noun that may be denied. */
+export const leadsOf = (slot: string, table: Readonly<Record<string, readonly string[]>>) =>
+  Object.fromEntries(
+    Object.entries(table).flatMap(([value, others]) =>
+      [value, ...others].map((form): [string, Lead] => [form, { gives: { [slot]: value }, noun: true }]),
+    ),
+  );

@@ -68,21 +68,19 @@ export const GAIT_AND_SKIN = [
     ...standing,
     id: 'arch',
     word: 'arch',
-    leads: {
-      ...given(
-        'height',
-        {
-          flatfoot: 'flat',
-          'flat foot': 'flat',
-          'pes planus': 'flat',
-          'pes cavus': 'high',
-          'cavus foot': 'high',
-          cavovarus: 'cavovarus',
-          planovalgus: 'planovalgus',
-        },
-        { noun: true },
-      ),
-    },
+    leads: given(
+      'height',
+      {
+        flatfoot: 'flat',
+        'flat foot': 'flat',
+        'pes planus': 'flat',
+        'pes cavus': 'high',
+        'cavus foot': 'high',
+        cavovarus: 'cavovarus',
+        planovalgus: 'planovalgus',
+      },
+      { noun: true },
+    ),
     slots: {
       height: words({
         normal: [],

@@ -1,4 +1,5 @@
 import { date, duration, entry, given, number, words } from './entry.ts';
+import { MOMENTS } from './what-changes-it.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -133,26 +134,12 @@ export const HISTORY = [
       earlier: number('/10', 0, 10, true, { labels: ['was'], labelled: true }),
       character: words(
         {
-          'push-off': ['toe-off'],
           burning: [],
           sharp: ['stabbing', 'shooting'],
           aching: ['ache', 'dull'],
           throbbing: [],
           rest: ['at rest', 'resting'],
-          night: ['at night', 'nocturnal', 'nights'],
-          barefoot: ['walking barefoot', 'barefoot on tiles', 'barefoot on tile'],
-          walking: ['on walking'],
-          running: ['on running'],
-          'weight-bearing': ['wb', 'on weight bearing'],
-          'end of day': ['end of the day', 'by evening', 'in the evening'],
-          mornings: ['in the morning', 'in the mornings'],
-          cycling: ['on cycling'],
-          sport: ['sports', 'at sport', 'on sport', 'playing sport'],
-          standing: ['on standing', 'prolonged standing'],
-          stairs: ['on stairs'],
-          shoes: ['in shoes', 'tight shoes', 'in tight shoes', 'narrow shoes', 'in narrow shoes'],
-          jumping: ['on jumping'],
-          dancing: ['on dancing'],
+          ...MOMENTS,
         },
         { many: true },
       ),

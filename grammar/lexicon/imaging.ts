@@ -1,8 +1,37 @@
-import { entry, given, number, words } from './entry.ts';
+import { entry, given, type Lead, leadsOf, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const film = { ...practice, kind: 'measure', sections: ['xray'] } as const;
 const scan = { ...practice, kind: 'sign', sections: ['us', 'mri'] } as const;
+
+const SHOWN = {
+  synovitis: [],
+  effusion: [],
+  fracture: ['#'],
+  'stress fracture': ['stress #'],
+  'stress reaction': [],
+  erosion: ['erosions'],
+  osteoarthritis: ['oa'],
+  osteophyte: ['osteophytes'],
+  'bone oedema': ['bone bruise'],
+  'loose body': [],
+  'periosteal reaction': ['periosteal rxn'],
+  sclerosis: [],
+  flattening: [],
+  cyst: ['cysts'],
+  callus: ['bony callus'],
+  'joint space narrowing': [],
+  'vessel calcification': [],
+  'soft tissue swelling': [],
+} as const;
+/** Only ever denied: present they are a red flag, and stay reported. */
+const ONLY_DENIED = {
+  'no avn': 'avascular necrosis',
+  'no gas': 'gas',
+  'no om': 'osteomyelitis',
+  'no lysis': 'lysis',
+  'no charcot': 'neuropathic change',
+} as const;
 
 /** What an image was reported to show. An image without symptoms proves nothing. */
 export const IMAGING = [
@@ -14,14 +43,12 @@ export const IMAGING = [
     bare: 'incomplete',
     subjects: ['foot'],
     word: 'view',
-    leads: {
-      ...given('load', {
-        wb: 'weight-bearing',
-        'weight bearing': 'weight-bearing',
-        nwb: 'not weight-bearing',
-        'non weight bearing': 'not weight-bearing',
-      }),
-    },
+    leads: given('load', {
+      wb: 'weight-bearing',
+      'weight bearing': 'weight-bearing',
+      nwb: 'not weight-bearing',
+      'non weight bearing': 'not weight-bearing',
+    }),
     slots: { load: words({ 'weight-bearing': ['wb'], 'not weight-bearing': ['nwb', 'non weight bearing'] }) },
     order: 70,
     technique: 'Weight-bearing views of both feet where pain allows.',
@@ -61,9 +88,7 @@ export const IMAGING = [
     bare: 'incomplete',
     subjects: ['ray'],
     word: 'protrusion',
-    leads: {
-      ...given('than', { longer: 'longer', shorter: 'shorter', long: 'long', 'slightly long': 'slightly long' }),
-    },
+    leads: given('than', { longer: 'longer', shorter: 'shorter', long: 'long', 'slightly long': 'slightly long' }),
     slots: { than: words({ longer: [], shorter: [], long: [], 'slightly long': [] }), by: number('mm', 0, 30, true) },
     order: 73,
     technique: 'How far the metatarsal head lies beyond its neighbour.',
@@ -135,13 +160,11 @@ export const IMAGING = [
     subjects: ['web'],
     word: 'lesion',
     forms: ['web lesion'],
-    leads: {
-      ...given(
-        'what',
-        { neuroma: 'neuroma', bursitis: 'bursitis', fibrosis: 'fibrosis', thickening: 'thickening', bursa: 'bursitis' },
-        { noun: true },
-      ),
-    },
+    leads: given(
+      'what',
+      { neuroma: 'neuroma', bursitis: 'bursitis', fibrosis: 'fibrosis', thickening: 'thickening', bursa: 'bursitis' },
+      { noun: true },
+    ),
     slots: {
       what: words({ neuroma: [], bursitis: ['bursa'], fibrosis: [], thickening: [] }),
       size: number('mm', 0, 40, true),
@@ -161,66 +184,17 @@ export const IMAGING = [
     subjects: ['ray', 'web', 'foot'],
     word: 'other',
     leads: {
-      ...given(
-        'what',
-        {
-          synovitis: 'synovitis',
-          effusion: 'effusion',
-          fracture: 'fracture',
-          '#': 'fracture',
-          'stress fracture': 'stress fracture',
-          'stress #': 'stress fracture',
-          'stress reaction': 'stress reaction',
-          erosion: 'erosion',
-          erosions: 'erosion',
-          osteoarthritis: 'osteoarthritis',
-          oa: 'osteoarthritis',
-          osteophyte: 'osteophyte',
-          osteophytes: 'osteophyte',
-          'bone oedema': 'bone oedema',
-          'bone bruise': 'bone oedema',
-          'loose body': 'loose body',
-          'periosteal reaction': 'periosteal reaction',
-          'periosteal rxn': 'periosteal reaction',
-          sclerosis: 'sclerosis',
-          flattening: 'flattening',
-          cyst: 'cyst',
-          cysts: 'cyst',
-          'bony callus': 'callus',
-        },
-        { noun: true },
+      ...leadsOf('what', SHOWN),
+      ...Object.fromEntries(
+        Object.entries(ONLY_DENIED).map(([form, what]): [string, Lead] => [
+          form,
+          { absent: true, gives: { what }, noun: true },
+        ]),
       ),
-      callus: { gives: { what: 'callus' }, sections: ['xray'], noun: true },
-      'joint space narrowing': { gives: { what: 'joint space narrowing' }, noun: true },
-      'no lysis': { absent: true, gives: { what: 'lysis' }, noun: true },
-      'vessel calcification': { gives: { what: 'vessel calcification' }, noun: true },
-      'soft tissue swelling': { gives: { what: 'soft tissue swelling' }, noun: true },
-      'no avn': { absent: true, gives: { what: 'avascular necrosis' }, noun: true },
-      'no gas': { absent: true, gives: { what: 'gas' }, noun: true },
-      'no om': { absent: true, gives: { what: 'osteomyelitis' }, noun: true },
-      'no charcot': { absent: true, gives: { what: 'neuropathic change' }, noun: true },
     },
     slots: {
       what: words({
-        synovitis: [],
-        effusion: [],
-        fracture: ['#'],
-        'stress fracture': ['stress #'],
-        'stress reaction': [],
-        erosion: ['erosions'],
-        osteoarthritis: ['oa'],
-        osteophyte: ['osteophytes'],
-        'bone oedema': ['bone bruise'],
-        'loose body': [],
-        'periosteal reaction': ['periosteal rxn'],
-        sclerosis: [],
-        flattening: [],
-        cyst: ['cysts'],
-        callus: ['bony callus'],
-        'joint space narrowing': [],
-        'vessel calcification': [],
-        'soft tissue swelling': [],
-        // Only ever denied: present they are a red flag, and stay reported.
+        ...SHOWN,
         'avascular necrosis': [],
         gas: [],
         osteomyelitis: [],

@@ -1,7 +1,19 @@
-import { amount, entry, given, number, pair, words } from './entry.ts';
+import { amount, entry, given, type Lead, number, pair, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const ray = { sections: ['exam'], subjects: ['ray'] } as const;
+
+/** Said of all toes at once. */
+const TOES = {
+  pink: 'pink',
+  'warm and pink': 'pink',
+  'pink and warm': 'pink',
+  pale: 'pale',
+  white: 'white',
+  blue: 'blue',
+  dusky: 'blue',
+  cold: 'cold',
+} as const;
 
 /** Standing, skin and palpation, ray by ray. */
 export const INSPECTION = [
@@ -186,14 +198,12 @@ export const INSPECTION = [
     forms: ['colour', 'toe colour', 'color'],
     leads: {
       ...given('state', { pink: 'pink', pale: 'pale', white: 'white', blue: 'blue', dusky: 'blue', cold: 'cold' }),
-      'toes pink': { gives: { state: 'pink' }, whole: true },
-      'toes warm and pink': { gives: { state: 'pink' }, whole: true },
-      'toes pink and warm': { gives: { state: 'pink' }, whole: true },
-      'toes pale': { gives: { state: 'pale' }, whole: true },
-      'toes white': { gives: { state: 'white' }, whole: true },
-      'toes blue': { gives: { state: 'blue' }, whole: true },
-      'toes dusky': { gives: { state: 'blue' }, whole: true },
-      'toes cold': { gives: { state: 'cold' }, whole: true },
+      ...Object.fromEntries(
+        Object.entries(TOES).map(([form, state]): [string, Lead] => [
+          `toes ${form}`,
+          { gives: { state }, whole: true },
+        ]),
+      ),
     },
     slots: {
       state: words({ pink: ['warm and pink'], pale: [], white: [], blue: ['dusky'], cold: [] }, { many: true }),

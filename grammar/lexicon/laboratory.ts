@@ -1,4 +1,4 @@
-import { date, entry, given, type Lead, number, words } from './entry.ts';
+import { date, entry, given, leadsOf, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const found = {
@@ -155,11 +155,7 @@ export const LABORATORY = [
     sections: ['lab'],
     id: 'lab-other',
     word: 'lab-other',
-    leads: Object.fromEntries(
-      Object.entries(OTHER_TESTS).flatMap(([what, others]) =>
-        [what, ...others].map((form): [string, Lead] => [form, { gives: { what }, noun: true }]),
-      ),
-    ),
+    leads: leadsOf('what', OTHER_TESTS),
     slots: {
       what: words(OTHER_TESTS, { locating: true }),
       plain: plain(5000),
@@ -181,21 +177,19 @@ export const LABORATORY = [
     subjects: ['patient'],
     word: 'bloods',
     forms: ['blood tests', 'blood test', 'labs'],
-    leads: {
-      ...given(
-        'what',
-        {
-          crp: 'crp',
-          esr: 'esr',
-          urate: 'urate',
-          'rheumatoid factor': 'rheumatoid factor',
-          'anti ccp': 'anti-ccp',
-          hba1c: 'hba1c',
-          'vitamin d': 'vitamin d',
-        },
-        { noun: true },
-      ),
-    },
+    leads: given(
+      'what',
+      {
+        crp: 'crp',
+        esr: 'esr',
+        urate: 'urate',
+        'rheumatoid factor': 'rheumatoid factor',
+        'anti ccp': 'anti-ccp',
+        hba1c: 'hba1c',
+        'vitamin d': 'vitamin d',
+      },
+      { noun: true },
+    ),
     slots: {
       what: words(TESTS, { many: true }),
     },

@@ -1,4 +1,4 @@
-import { duration, entry, type Lead, number, words } from './entry.ts';
+import { duration, entry, leadsOf, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -37,8 +37,6 @@ export const MEDICINES = {
   losartan: [],
   bisoprolol: [],
   bendroflumethiazide: ['bendro'],
-  candesartan: [],
-  felodipine: [],
   furosemide: [],
   'a statin': ['statin', 'atorvastatin', 'simvastatin'],
   levothyroxine: ['thyroxine'],
@@ -50,9 +48,6 @@ export const MEDICINES = {
   teicoplanin: [],
   ciprofloxacin: ['cipro'],
   metronidazole: [],
-  clindamycin: [],
-  doxycycline: [],
-  gentamicin: [],
   'tranexamic acid': ['txa'],
   allopurinol: [],
   colchicine: [],
@@ -67,20 +62,13 @@ export const MEDICINES = {
   salbutamol: [],
   'a blue inhaler': ['blue inhaler'],
 } as const;
-const leads: Readonly<Record<string, Lead>> = Object.fromEntries(
-  Object.entries(MEDICINES).flatMap(([name, others]) =>
-    [name, ...others].map((form) => [form, { gives: { name }, noun: true }] as const),
-  ),
-);
+const leads = leadsOf('name', MEDICINES);
 
 /** Illnesses that bear on the anaesthetic and the healing and have no entry of their own. */
 export const ILLNESSES = {
   hypertension: ['htn', 'high blood pressure'],
   asthma: ['asthmatic'],
   copd: [],
-  depression: [],
-  anxiety: [],
-  reflux: ['gord'],
   'atrial fibrillation': ['af'],
   stroke: ['cva'],
   'thyroid disease': ['hypothyroidism', 'hypothyroid', 'underactive thyroid'],
@@ -95,11 +83,7 @@ export const ILLNESSES = {
   'sleep apnoea': [],
   'high cholesterol': [],
 } as const;
-const illnessLeads: Readonly<Record<string, Lead>> = Object.fromEntries(
-  Object.entries(ILLNESSES).flatMap(([what, others]) =>
-    [what, ...others].map((form) => [form, { gives: { what }, noun: true }] as const),
-  ),
-);
+const illnessLeads = leadsOf('what', ILLNESSES);
 
 export const MEDICINES_AND_ILLNESSES = [
   entry({

@@ -1,4 +1,4 @@
-import { date, duration, entry, grade, type Lead, number, words } from './entry.ts';
+import { date, duration, entry, grade, leadsOf, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -23,13 +23,6 @@ export const PROCEDURES = {
 } as const;
 
 /** Every name of a table opens its finding with that value. */
-const leadsOf = (slot: string, table: Readonly<Record<string, readonly string[]>>): Readonly<Record<string, Lead>> =>
-  Object.fromEntries(
-    Object.entries(table).flatMap(([value, others]) =>
-      [value, ...others].map((form) => [form, { gives: { [slot]: value }, noun: true }] as const),
-    ),
-  );
-
 const DONE = { ...PROCEDURES, pin: ['k-wire'] } as const;
 const FIXATION = {
   screw: ['screws', 'snap off screw', 'snap off screws'],

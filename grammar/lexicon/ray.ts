@@ -233,7 +233,7 @@ export const RAY = [
     sections: ['exam', 'stand', 'xray', 'us', 'mri', 'ct'],
     subjects: ['ray', 'web', 'foot'],
     word: 'unremarkable',
-    forms: ['ok', 'quiet', 'nad', 'fine', 'nil of note', 'nil abnormal'],
+    forms: ['ok', 'quiet', 'nad', 'fine', 'nil of note'],
     leads: { 'nil seen': { sections: ['xray', 'us', 'mri', 'ct'] } },
     slots: {},
     order: 101,

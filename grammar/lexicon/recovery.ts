@@ -1,4 +1,4 @@
-import { amount, date, duration, entry, type Lead, words } from './entry.ts';
+import { amount, date, duration, entry, leadsOf, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const sign = { ...practice, kind: 'sign', bare: 'present' } as const;
@@ -17,11 +17,7 @@ const COMPLICATIONS = {
   haematoma: ['hematoma'],
   clot: ['blood clot', 'deep vein thrombosis', 'pulmonary embolism', 'pulmonary embolus'],
 } as const;
-const leads: Readonly<Record<string, Lead>> = Object.fromEntries(
-  Object.entries(COMPLICATIONS).flatMap(([what, others]) =>
-    [what, ...others].map((form) => [form, { gives: { what }, noun: true }] as const),
-  ),
-);
+const leads = leadsOf('what', COMPLICATIONS);
 
 /** What is looked for after an operation. A floating toe is written as `floating`, and is no sign of instability then. */
 export const RECOVERY = [

@@ -1,4 +1,4 @@
-import { amount, duration, entry, type Lead, number, words } from './entry.ts';
+import { amount, duration, entry, leadsOf, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -20,14 +20,6 @@ const NERVE = {
   shooting: [],
   'pins and needles': ['pins & needles', 'paraesthesia', 'paresthesia'],
 } as const;
-
-/** Every form of a table opens its finding with that value. */
-const leadsOf = (slot: string, table: Readonly<Record<string, readonly string[]>>): Readonly<Record<string, Lead>> =>
-  Object.fromEntries(
-    Object.entries(table).flatMap(([value, others]) =>
-      [value, ...others].map((form) => [form, { gives: { [slot]: value }, noun: true }] as const),
-    ),
-  );
 
 /** Shape of the toe, subluxation, bruising, signs of infection, and what a nerve makes felt. */
 export const SURFACE_SIGNS = [

@@ -54,7 +54,7 @@ export const THEATRE = [
     bare: 'present',
     subjects: ['ray', 'foot', 'patient'],
     word: 'dressing',
-    forms: ['bulky dressing', 'bandage', 'forefoot bandage', 'forefoot dressing', 'bulky bandage'],
+    forms: ['bulky dressing', 'bandage', 'forefoot bandage', 'forefoot dressing'],
     slots: {},
     order: 124.3,
     technique: 'Say in which position the toe is held by it.',

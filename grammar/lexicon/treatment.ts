@@ -1,4 +1,4 @@
-import { date, duration, entry, given, type Lead, number, words } from './entry.ts';
+import { date, duration, entry, given, type Lead, leadsOf, number, words } from './entry.ts';
 import { DOSING } from './medicines.ts';
 import { PROCEDURES } from './operation.ts';
 
@@ -39,6 +39,14 @@ const shared = {
   many: true,
 } as const;
 
+const PADS = { "dancer's pad": ['dancers pad'], 'gel pad': ['gel pads'] } as const;
+const INSERTS = {
+  insole: ['insoles'],
+  'total contact insole': ['tci'],
+  'rocker sole': ['rocker'],
+  'metatarsal bar': ['met bar'],
+} as const;
+
 /** Measures without operation. Their section says whether they were tried or are planned; nothing else does. */
 export const TREATMENT = [
   entry({
@@ -66,13 +74,7 @@ export const TREATMENT = [
     subjects: ['ray', 'foot', 'patient'],
     word: 'met-pad',
     forms: ['pad', 'pads', 'met pads', 'metatarsal pad', 'metatarsal pads', 'met dome', 'metatarsal dome', 'dome pads'],
-    leads: {
-      ...given(
-        'kind',
-        { "dancer's pad": "dancer's pad", 'dancers pad': "dancer's pad", 'gel pad': 'gel pad', 'gel pads': 'gel pad' },
-        { noun: true },
-      ),
-    },
+    leads: leadsOf('kind', PADS),
     slots: { ...COURSE, kind: words({ "dancer's pad": [], 'gel pad': [] }) },
     order: 111,
     technique: 'Place the pad near the metatarsal heads; published positions disagree, so judge by relief.',
@@ -94,22 +96,7 @@ export const TREATMENT = [
       'carbon insole',
       'stiff shoe',
     ],
-    leads: {
-      ...given(
-        'kind',
-        {
-          insole: 'insole',
-          insoles: 'insole',
-          'total contact insole': 'total contact insole',
-          tci: 'total contact insole',
-          rocker: 'rocker sole',
-          'rocker sole': 'rocker sole',
-          'met bar': 'metatarsal bar',
-          'metatarsal bar': 'metatarsal bar',
-        },
-        { noun: true },
-      ),
-    },
+    leads: leadsOf('kind', INSERTS),
     slots: {
       ...COURSE,
       kind: words({ insole: [], 'total contact insole': [], 'rocker sole': [], 'metatarsal bar': [] }),

@@ -1,5 +1,24 @@
 import { entry, words } from './entry.ts';
 
+/** When and at what a foot hurts. */
+export const MOMENTS = {
+  'push-off': ['toe-off', 'pushing off'],
+  night: ['at night', 'nocturnal', 'nights'],
+  barefoot: ['walking barefoot', 'barefoot walking', 'barefoot on tiles', 'barefoot on tile'],
+  walking: ['on walking'],
+  running: ['on running'],
+  'weight-bearing': ['wb', 'weight bearing', 'on weight bearing'],
+  'end of day': ['end of the day', 'by evening', 'in the evening', 'evenings'],
+  mornings: ['in the morning', 'in the mornings', 'morning'],
+  cycling: ['on cycling'],
+  sport: ['sports', 'at sport', 'on sport', 'playing sport'],
+  standing: ['on standing', 'prolonged standing'],
+  stairs: ['on stairs', 'hills'],
+  shoes: ['in shoes', 'tight shoes', 'in tight shoes', 'narrow shoes', 'in narrow shoes'],
+  jumping: ['on jumping', 'jumps'],
+  dancing: ['on dancing', 'demi pointe'],
+} as const;
+
 const asked = {
   source: 'common practice',
   mark: 'common practice',
@@ -19,23 +38,9 @@ export const WHAT_CHANGES_IT = [
     slots: {
       what: words(
         {
-          walking: ['on walking'],
-          barefoot: ['walking barefoot', 'barefoot walking', 'barefoot on tile', 'barefoot on tiles'],
-          'push-off': ['toe-off', 'pushing off'],
-          running: ['on running'],
-          standing: ['prolonged standing'],
-          'weight-bearing': ['wb', 'weight bearing'],
-          stairs: ['hills'],
+          ...MOMENTS,
           heels: ['high heels'],
-          shoes: ['tight shoes', 'narrow shoes', 'tight footwear', 'narrow footwear'],
-          cycling: [],
-          sport: ['sports'],
-          dancing: ['demi pointe'],
-          jumping: ['jumps'],
           activity: ['exercise'],
-          'end of day': ['end of the day', 'by evening', 'evening', 'evenings'],
-          mornings: ['the morning', 'morning', 'the mornings'],
-          night: ['nights'],
         },
         { many: true, before: true },
       ),
@@ -49,28 +54,12 @@ export const WHAT_CHANGES_IT = [
     ...asked,
     id: 'eased-by',
     word: 'eased-by',
-    forms: [
-      'eases',
-      'eases with',
-      'eased with',
-      'relieved by',
-      'relieved with',
-      'better with',
-      'improves with',
-      'settles with',
-    ],
+    forms: ['eases', 'relieved by', 'better with', 'improves with', 'settles with'],
     slots: {
       what: words(
         {
           rest: ['resting'],
-          'shoes off': [
-            'shoe off',
-            'taking shoes off',
-            'taking shoe off',
-            'taking the shoe off',
-            'removing shoes',
-            'removing the shoe',
-          ],
+          'shoes off': ['shoe off', 'taking shoes off', 'taking shoe off'],
           rubbing: ['massage', 'rubbing it'],
           'wide shoes': ['wider shoes', 'soft shoes', 'cushioned shoes'],
           walking: ['movement', 'moving'],

@@ -19,19 +19,7 @@ const LASTING: readonly FindingId[] = [
   'pregnancy',
 ];
 /** A treatment that was kept up for so long (`tried 6/52 boot`); an injection, that long ago, is none. */
-const KEPT_UP: readonly FindingId[] = [
-  'tape',
-  'pad',
-  'insert',
-  'boot',
-  'postop-shoe',
-  'footwear',
-  'stretching',
-  'physiotherapy',
-  'rest-and-cold',
-  'cast',
-  'anti-inflammatory',
-];
+const isKeptUp = (id: FindingId): boolean => id !== 'steroid' && 'kept' in entryOf(id).slots;
 
 /**
  * A duration at the start of a segment: before what has lasted (`history 3/52 dorsal forefoot pain`), alone after the pain
@@ -47,8 +35,7 @@ export function readAhead(binder: Binder, index: number): number | undefined {
   const at = binder.span(index, next);
   const of = matchesAt(items, next).find(({ form }) => form.parts.join(' ') === 'of');
   const after = findingPast(binder, of?.next ?? next);
-  const lasting = section === 'history' ? LASTING : KEPT_UP;
-  if (after && lasting.includes(after.id)) {
+  if (after && (section === 'history' ? LASTING.includes(after.id) : isKeptUp(after.id))) {
     binder.ahead = { ...at, slot: 'for', value: fitted.value };
     binder.role('value', at, { finding: after.id, slot: 'for' });
     return next;

@@ -1,8 +1,6 @@
-import { entryOf } from '../lexicon/index.ts';
 import type { Binder } from './binder.ts';
 import { type Match, matchesAt } from './forms.ts';
-import { isPlain } from './go-on.ts';
-import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
+import { endsSegment, isPlain, scoreAt } from './go-on.ts';
 
 /** `drawer not done too sore`: why a test was not done, kept as a remark. */
 export function takeReason(binder: Binder, { form, next }: Match, index: number): boolean {
@@ -22,22 +20,14 @@ export function readEarlier(binder: Binder, index: number): number | undefined {
   const word = items[index];
   if (word?.is !== 'word' || word.text.toLowerCase() !== 'was') return undefined;
   if (draft?.id !== 'pain' || !isPlain(draft) || draft.slots.earlier) return undefined;
-  const next = index + 1;
   const read = binder.roles.findLast(({ kind }) => kind !== 'punctuation');
   if (read?.kind !== 'value' || read.slot !== 'score' || draft.slots.score?.causes.length !== 0) return undefined;
-  const item = items[next];
-  const open = [['earlier', entryOf('pain').slots.score] as const].flatMap(([slot, shape]) =>
-    shape ? [[slot, shape] as const] : [],
-  );
-  const slashed = item && fitItem(item, open);
-  const quantity = quantityAt(items, next);
-  const fitted = slashed ?? (quantity && quantity.unit === undefined ? fitQuantity(quantity, open) : undefined);
-  const end = slashed ? next + 1 : (quantity?.next ?? next);
-  const bracket = items[end];
-  const after = bracket?.is === 'other' && bracket.text === ')' ? items[end + 1] : bracket;
-  if (!fitted || fitted.cause || (after && after.is !== 'break' && after.is !== 'comment')) return undefined;
-  binder.setValue('earlier', fitted.value, binder.span(index, end));
-  return end;
+  const earlier = scoreAt(binder, index + 1);
+  const bracket = earlier && items[earlier.next];
+  const closed = earlier && bracket?.is === 'other' && bracket.text === ')' ? earlier.next + 1 : earlier?.next;
+  if (!earlier || closed === undefined || !endsSegment(items[closed])) return undefined;
+  binder.setValue('earlier', earlier.value, binder.span(index, earlier.next));
+  return earlier.next;
 }
 
 /** `pain under the 2nd MTPJ`: on the sole of what is named. */

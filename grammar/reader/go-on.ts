@@ -9,7 +9,7 @@ import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
 
 /** What stands alone between two breaks, and can be of nothing but the finding before the comma. */
 
-const endsSegment = (item: Item | undefined): boolean =>
+export const endsSegment = (item: Item | undefined): boolean =>
   item === undefined || item.is === 'break' || item.is === 'comment';
 const JOINERS: readonly string[] = ['and', '&'];
 const isJoiner = ({ parts: [word = '', ...more] }: Form): boolean => more.length === 0 && JOINERS.includes(word);
@@ -81,7 +81,8 @@ export function readNextScore(binder: Binder, index: number): number | undefined
   return value.next;
 }
 
-function scoreAt({ items }: Binder, index: number): { value: Value; next: number } | undefined {
+/** A score out of ten and the index after it; a number with a unit, or before a plural, is none. */
+export function scoreAt({ items }: Binder, index: number): { value: Value; next: number } | undefined {
   const item = items[index];
   const open: [string, Slot][] = Object.entries(entryOf('pain').slots).filter(([slot]) => slot === 'score');
   const slashed = item && fitItem(item, open);

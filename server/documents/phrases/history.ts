@@ -1,5 +1,7 @@
 import { commas, type OwnPhrase, spaced, type TherePhrase, was } from './phrase.ts';
 
+import { AT_MOMENTS } from './what-changes-it.ts';
+
 const AT = { ray: 'at', web: 'in', foot: 'in' } as const;
 type Own<F extends 'onset' | 'duration' | 'trigger'> = OwnPhrase<F>;
 
@@ -81,26 +83,12 @@ const pain: TherePhrase<'pain'> = {
       toe: 'toe',
     },
     character: {
-      'push-off': 'on push-off',
       burning: 'burning',
       sharp: 'sharp',
       aching: 'aching',
       throbbing: 'throbbing',
       rest: 'at rest',
-      night: 'at night',
-      barefoot: 'on walking barefoot',
-      walking: 'on walking',
-      running: 'on running',
-      'weight-bearing': 'on weight-bearing',
-      'end of day': 'at the end of the day',
-      mornings: 'in the morning',
-      cycling: 'on cycling',
-      sport: 'at sport',
-      standing: 'on standing',
-      stairs: 'on stairs',
-      shoes: 'in shoes',
-      jumping: 'on jumping',
-      dancing: 'on dancing',
+      ...AT_MOMENTS,
     },
   },
   present: ({ place, score, earlier, character, for: time }) => {

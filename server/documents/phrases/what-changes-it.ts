@@ -1,5 +1,24 @@
 import { type OwnPhrase, was } from './phrase.ts';
 
+/** A moment as it is said after what happens then. */
+export const AT_MOMENTS = {
+  'push-off': 'on push-off',
+  night: 'at night',
+  barefoot: 'on walking barefoot',
+  walking: 'on walking',
+  running: 'on running',
+  'weight-bearing': 'on weight-bearing',
+  'end of day': 'at the end of the day',
+  mornings: 'in the morning',
+  cycling: 'on cycling',
+  sport: 'at sport',
+  standing: 'on standing',
+  stairs: 'on stairs',
+  shoes: 'in shoes',
+  jumping: 'on jumping',
+  dancing: 'on dancing',
+} as const;
+
 const AT = { ray: 'at', web: 'in', foot: 'in' } as const;
 
 const worse: OwnPhrase<'worse-with'> = {
@@ -8,25 +27,7 @@ const worse: OwnPhrase<'worse-with'> = {
   preposition: AT,
   by: 'asked about',
   wording: {
-    what: {
-      walking: 'on walking',
-      barefoot: 'on walking barefoot',
-      'push-off': 'on push-off',
-      running: 'on running',
-      standing: 'on standing',
-      'weight-bearing': 'on weight-bearing',
-      stairs: 'on stairs',
-      heels: 'in high heels',
-      shoes: 'in narrow shoes',
-      cycling: 'on cycling',
-      sport: 'at sport',
-      dancing: 'on dancing',
-      jumping: 'on jumping',
-      activity: 'with activity',
-      'end of day': 'at the end of the day',
-      mornings: 'in the morning',
-      night: 'at night',
-    },
+    what: { ...AT_MOMENTS, heels: 'in high heels', activity: 'with activity' },
   },
   present: ({ what }) => was(what ? `worse ${what}` : 'given as worse'),
   absent: ({ what }) => was(what ? `not worse ${what}` : 'not worse'),
