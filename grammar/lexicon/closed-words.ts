@@ -64,7 +64,7 @@ export const STORY_FROM: Readonly<Partial<Record<Section, number>>> = { history:
 
 /** Distancing words that deny: the bare findings after them may belong to the denial (`denies fever, swelling`). */
 export const DENYING: readonly string[] = ['denies', 'without', 'never', 'no longer', 'ruled out'];
-/** Distancing words that, before their finding, hold for the rest of the statement: a condition, another person or foot. */
+/** Distancing words that, before their finding, hold for the rest of the statement: a condition, another person or foot, what was only spoken of. */
 export const HOLDING: readonly string[] = [
   'if',
   'unless',
@@ -82,6 +82,15 @@ export const HOLDING: readonly string[] = [
   'contralateral',
   'last time',
   'last visit',
+  'risk',
+  'risks',
+  'discussed',
+  'worried',
+  'concerned',
+  'warned',
+  'watch for',
+  'watch out for',
+  'look out for',
 ];
 /** Words that move a statement away from the patient, today, or fact. Their whole segment becomes unclear. */
 export const DISTANCING: readonly string[] = [

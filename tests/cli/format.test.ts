@@ -45,7 +45,9 @@ describe('forefoot format', () => {
     expect(forefoot(['format', '--dictated', '.'], { cwd }).code).toBe(0);
     expect(text(cwd, 'a.forefoot')).toBe(typed);
     expect(text(cwd, 'b.forefoot')).toBe(
-      note('plan     tape 8 weeks; stiff-insert, no steroid  // proposed, please confirm: stiff-insert, no steroid'),
+      note(
+        'plan     tape 8 weeks\nproposed plan stiff-insert  // stiff insert\nproposed plan no steroid  // no steroid',
+      ),
     );
     expect(text(cwd, 'c.forefoot')).toBe(typed.replaceAll('\n', '\r\n'));
     expect(forefoot(['format', '--dictated', '--check', '.'], { cwd }).code).toBe(0);

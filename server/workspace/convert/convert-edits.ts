@@ -10,6 +10,37 @@ import { convertLine } from './convert-line.ts';
 export const linesOf = (first: number, last: number): number[] =>
   Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => first + i);
 
+/** Was a line said? By a spoken number or mark; else by unread words among the small ones of a sentence, without the marks of typed text. */
+const isSaid = (line: LineSyntax): boolean => isDictated(line.text) || isSentence(line);
+function isSentence({ text, roles }: LineSyntax): boolean {
+  if (MARKS.test(text) || !roles.some(({ kind }) => kind === 'reported')) return false;
+  return (
+    text
+      .trim()
+      .split(/\s+/)
+      .filter((word) => SMALL_WORDS.has(word.toLowerCase())).length >= SMALL_ENOUGH
+  );
+}
+const MARKS = /[,;:="“/]/;
+const SMALL_WORDS: ReadonlySet<string> = new Set([
+  'a',
+  'an',
+  'the',
+  'and',
+  'is',
+  'are',
+  'it',
+  'she',
+  'he',
+  'her',
+  'his',
+  'there',
+  'has',
+  'of',
+  'on',
+]);
+const SMALL_ENOUGH = 2;
+
 /** One edit for each dictated line between two lines of the file that can be written as typed lines without a change of what is said. */
 export function convertEdits(note: Note, first: number, last: number, remember = false): TextEdit[] {
   const edits: TextEdit[] = [];
@@ -17,7 +48,7 @@ export function convertEdits(note: Note, first: number, last: number, remember =
   for (const at of linesOf(first, Math.min(last, note.lineCount - 1))) {
     const line = note.line(at);
     const visit = note.visitAt(at);
-    if (!line || !visit || isSignedLine(note, at) || !isDictated(line.text)) continue;
+    if (!line || !visit || isSignedLine(note, at) || !isSaid(line)) continue;
     const state = done.get(visit.index) ?? { lines: [...visit.lines], moved: 0 };
     done.set(visit.index, state);
     const own = at - visit.firstLine + state.moved;

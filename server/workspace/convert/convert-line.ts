@@ -1,9 +1,12 @@
-import { entryOf } from '../../../grammar/lexicon/index.ts';
 import { readLine } from '../../../grammar/read-line.ts';
 import type { LineSyntax } from '../../../grammar/syntax.ts';
+import type { Side } from '../../../grammar/values.ts';
 import { type AnyFact, subjectKey, type VisitFacts } from '../../clinical/facts.ts';
 import { formatLine } from '../format-line.ts';
-import { proposeBreaks } from './propose-breaks.ts';
+import { type Cut, cutsOf } from './cuts.ts';
+import { partFindings } from './part-findings.ts';
+import { type Piece, piecesOf } from './pieces.ts';
+import { retell } from './retell/retell.ts';
 import { type Joining, type Written, writeLines } from './write-lines.ts';
 
 /** The lines of a visit, the line among them that is converted, and how the visit is read. */
@@ -15,54 +18,105 @@ export interface Dictation {
   readonly remember?: boolean;
 }
 
-const JOINING: readonly Joining[] = ['none', 'labels', 'all'];
+/** How a line may be written, the first way that changes nothing: with breaks for the eye, with the place that was said before a piece. */
+interface Way {
+  /** What stays is left as it was said. */
+  readonly asSaid?: true;
+  readonly joining: Joining;
+  readonly part: boolean;
+  readonly place: boolean;
+}
+const WAYS: readonly Way[] = [true, false].flatMap((place) =>
+  (['none', 'labels', 'all'] as const).flatMap((joining) => [true, false].map((part) => ({ joining, part, place }))),
+);
+/** For a line that can't be written in the words of the language without a change: what is proposed stands beside what was said. */
+const AS_SAID: Way = { asSaid: true, joining: 'all', part: false, place: false };
+/** Enough to see whether a cut changes anything. */
+const PLAIN_WAYS = [...WAYS.filter(({ joining, part }) => joining === 'none' && !part), AS_SAID];
 
 /**
- * A dictated line as the lines that would have been typed. Every clear fact of the visit is still said, and says the same; breaks,
- * subjects and sections that are proposed may make more facts clear, and a comment on their line names them, to be confirmed. What was
- * not read keeps its words. `undefined` where no such lines are found.
+ * A dictated line as the lines that would have been typed. The clear facts of the visit are the same before and after; what more the words may
+ * mean stands on lines that are `proposed`, each with the words that were said, and counts for nothing until it is confirmed. What was not
+ * read keeps its words. `undefined` where no such lines are found.
  */
 export function convertLine(dictation: Dictation): string[] | undefined {
   const { lines, at, read, remember = false } = dictation;
   const line = lines[at];
-  // What is copied from an earlier visit, or names who examined, is left as its writer put it.
+  // What is copied from an earlier visit, is proposed already, or names who examined, is left as its writer put it.
   if (line?.kind !== 'statements' || line.carried || line.examiner) return undefined;
   const before = read(lines);
-  for (const source of new Set([proposeBreaks(line), line]))
-    for (const joining of JOINING) {
-      const written = writeLines(source, joining).map((each) => formatted(each, remember));
-      if (written.length === 0) return undefined;
+  const place = placeOf(lines, at);
+  const proposals = place ? retell(line, place.side) : [];
+  const keysOf = (text: string) => clearFacts(read([...lines.slice(0, 1), readLine(text)])).map(looseKey);
+  const here = clearFacts(before).filter(({ origin }) => origin.place.line === at);
+  const known = here.map((fact) => ({ key: looseKey(fact), open: fact.unclear.length > 0, ...fact.origin.place }));
+  const cuts = cutsOf(proposals, known, saidElsewhere(lines, at, before, keysOf), keysOf);
+  const tell = (own: readonly Cut[], ways: readonly Way[]): string[] | undefined => {
+    for (const way of ways) {
+      const written = piecesOf(line, own, way.place).flatMap((piece) => tellPiece(piece, way, remember));
+      if (written.length === 0) continue;
       const after = read([...lines.slice(0, at), ...written.map((text) => readLine(text)), ...lines.slice(at + 1)]);
-      const same = source === line ? equal(before, after) : contains(after, before);
-      if (same && keepsWords(source, written)) return withProposals(written, added(before, after), at);
+      if (equal(before, after) && keepsWords(line, written)) return written;
     }
-  return undefined;
+    return undefined;
+  };
+  const parted = withStaying(cuts, (own) => tell(own, PLAIN_WAYS) !== undefined);
+  return tell(parted, cuts.length > 0 ? [...WAYS, AS_SAID] : WAYS);
 }
 
-/** The facts that only the breaks, subjects and sections of the conversion made clear. */
-function added(before: VisitFacts, after: VisitFacts): AnyFact[] {
-  const said = clear(before);
-  return clearFacts(after).filter((fact) => {
-    const at = said.indexOf(keyOf(fact));
-    if (at >= 0) said.splice(at, 1);
-    return at < 0;
-  });
+/**
+ * The cuts whose words can be taken out of what was said without a change of what is clear; the words of the others stay, and their proposals
+ * follow them.
+ */
+function withStaying(cuts: readonly Cut[], changesNothing: (own: readonly Cut[]) => boolean): Cut[] {
+  let kept: readonly Cut[] = [];
+  const add = (more: readonly Cut[]): void => {
+    if (more.length === 0) return;
+    if (changesNothing([...kept, ...more])) kept = [...kept, ...more];
+    else if (more.length > 1) {
+      const half = more.length >> 1;
+      add(more.slice(0, half));
+      add(more.slice(half));
+    }
+  };
+  add(cuts);
+  return cuts.map((cut) => (kept.includes(cut) ? cut : { ...cut, stays: true }));
 }
-/** Each line names in a comment what is clear on it by proposal alone, for the clinician to confirm by taking the comment away. */
-function withProposals(written: readonly string[], facts: readonly AnyFact[], at: number): string[] {
-  return written.map((text, i) => {
-    const here = facts.filter(({ origin }) => origin.place.line === at + i);
-    const words = new Set(here.map(named));
-    if (words.size === 0) return text;
-    return `${text}${text.includes('//') ? '; ' : '  // '}${PROPOSED} ${[...words].join(', ')}`;
-  });
+
+/** What the other lines of the visit say or propose: it is proposed no second time. */
+function saidElsewhere(
+  lines: readonly LineSyntax[],
+  at: number,
+  visit: VisitFacts,
+  keysOf: (text: string) => string[],
+): Set<string> {
+  const proposed = lines.flatMap(({ carried, text }) =>
+    carried?.proposed ? keysOf(text.slice(carried.words.start, carried.words.end)) : [],
+  );
+  return new Set([
+    ...clearFacts(visit)
+      .filter(({ origin }) => origin.place.line !== at)
+      .map(looseKey),
+    ...proposed,
+  ]);
 }
-function named({ finding, origin, status }: AnyFact): string {
-  const word = origin.kind === 'panel' ? 'normal' : entryOf(finding).word;
-  return status === 'absent' || status === 'avoid' ? `no ${word}` : word;
+
+/** The side in force; nothing under the heading of a ray, which would be that of every proposal. */
+function placeOf(lines: readonly LineSyntax[], at: number): { side: Side | undefined } | undefined {
+  const visit = lines[0]?.header;
+  let side = visit?.is === 'visit' ? visit.side : undefined;
+  for (const { heading } of lines.slice(1, at)) {
+    if (heading?.subject) return undefined;
+    if (heading?.side) side = heading.side;
+  }
+  return { side: side === 'both' ? undefined : side };
 }
-/** Opens the comment on what the conversion proposes. */
-const PROPOSED = 'proposed, please confirm:';
+
+function tellPiece(piece: Piece, { joining, part, asSaid }: Way, remember: boolean): string[] {
+  if (piece.is === 'proposed') return piece.lines.map((text) => formatLine(readLine(text)));
+  if (asSaid) return [piece.line.text];
+  return writeLines(part ? partFindings(piece.line) : piece.line, joining).map((each) => formatted(each, remember));
+}
 
 function formatted({ text, struck }: Written, remember: boolean): string {
   const note =
@@ -94,6 +148,13 @@ const keyOf = ({
     origin.kind,
     examiner,
   ]);
+/** `second toe` and `2nd` are the same ray: one names the joint with it. */
+const looseKey = (fact: AnyFact): string =>
+  keyOf(
+    fact.subject.at === 'ray' && fact.subject.part === 'joint'
+      ? { ...fact, subject: { at: 'ray', ray: fact.subject.ray } }
+      : fact,
+  );
 const partOf = (subject: AnyFact['subject']): unknown => ('part' in subject ? subject.part : undefined);
 const sorted = (values: object): unknown => Object.entries(values).sort(([a], [b]) => (a < b ? -1 : 1));
 const clearFacts = ({ facts }: VisitFacts): AnyFact[] => facts.filter(({ clarity }) => clarity === 'clear');

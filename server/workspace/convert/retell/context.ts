@@ -1,0 +1,30 @@
+import type { Section } from '../../../../grammar/lexicon/entry.ts';
+import type { FindingId } from '../../../../grammar/lexicon/index.ts';
+import type { LineReader } from '../../../../grammar/remembering-reader.ts';
+import type { Side } from '../../../../grammar/values.ts';
+
+/** What is known where a clause is said, from what was said before it in the same line. */
+export interface Context {
+  /** Reads a line; the same words are read again and again. */
+  readonly read: LineReader;
+  /** The side of the visit; missing in a visit of both feet. */
+  readonly home: Side | undefined;
+  section: Section;
+  /** `home` where nobody named one; `undefined` where two were named, or one that may not hold any more. */
+  side: Side | undefined;
+  /** The ray or web that was named last, as the language writes it; `undefined` where that is not certain. */
+  subject: { readonly text: string; readonly kind: 'ray' | 'web'; readonly sentence: number } | undefined;
+  /** A subject was named, if one that is not certain any more. */
+  named: boolean;
+  /** The finding that was said last, for a value that is said alone. */
+  finding: { readonly id: FindingId; readonly word: string; readonly sentence: number } | undefined;
+  sentence: number;
+  /** The one ray that the whole line names, if it names no other: it holds over a spoken new line too. */
+  readonly only: string | undefined;
+  /** The speaker says qualities before what they are of (`mild swelling`). */
+  readonly qualitiesLead: boolean;
+}
+
+/** In a visit of one foot, what follows a word of the other one needs a side of its own. */
+export const sideAfter = ({ home }: Context, named: Side): Side | undefined =>
+  home === undefined || named === home ? named : undefined;

@@ -1,0 +1,32 @@
+import { SECTION_WORDS } from '../../../../grammar/lexicon/closed-words.ts';
+import { type Context, sideAfter } from './context.ts';
+import type { SaidWord } from './said-words.ts';
+import { isNeutral, turns } from './turning.ts';
+
+export const RAY_WORD =
+  /^(?:[1-5](?:st|nd|rd|th)(?:-[1-5](?:st|nd|rd|th))?|second|third|fourth|fifth|others?|webs?|rest)$/;
+export const ORDINALS: Readonly<Record<string, string>> = { second: '2nd', third: '3rd', fourth: '4th', fifth: '5th' };
+
+/** What was not read may name another side or ray: which one holds after it is not certain then. */
+export function turnContext(context: Context, words: readonly SaidWord[]): void {
+  const texts = words.map(({ text }) => text);
+  const sides = new Set(texts.filter((text) => text === 'right' || text === 'left'));
+  const [side, more] = sides;
+  if (more || texts.some((text) => text === 'both' || text === 'either' || text === 'other')) context.side = undefined;
+  else if (side === 'right' || side === 'left') context.side = sideAfter(context, side);
+  const opened = texts.map((text) => SECTION_WORDS[text]).find((each) => each?.strong);
+  if (opened && !turns(texts.filter((text) => !isNeutral([text]) && !/\d/.test(text)).join(' ')))
+    context.section = opened.section;
+  const rays = texts.filter((text) => RAY_WORD.test(text) || text === 'toes' || text === 'hallux');
+  if (rays.length > 0) {
+    context.named = true;
+    const [ray] = rays;
+    // As for the reader, a ray that is said first is the subject of what follows, whether the words after it are read or not.
+    const leads = rays.length === 1 && /^[1-5]/.test(ray ?? '') && isNeutral(texts.slice(0, texts.indexOf(ray ?? '')));
+    const only = context.only !== undefined && rays.every((each) => (ORDINALS[each] ?? each) === context.only);
+    const denied = texts.some((text, i) => rays.includes(texts[i + 1] ?? '') && /^(?:not|no|other|than)$/.test(text));
+    if (only && !denied) context.subject = { text: context.only ?? '', kind: 'ray', sentence: context.sentence };
+    else context.subject = leads ? { text: ray ?? '', kind: 'ray', sentence: context.sentence } : undefined;
+  }
+  if (!isNeutral(texts)) context.finding = undefined;
+}
