@@ -64,10 +64,11 @@ export const STORY_FROM: Readonly<Partial<Record<Section, number>>> = { history:
 
 /** Distancing words that deny: the bare findings after them may belong to the denial (`denies fever, swelling`). */
 export const DENYING: readonly string[] = ['denies', 'without', 'never', 'no longer', 'ruled out'];
+/** They make what their sentence plans a plan for another day. */
+export const CONDITIONS: readonly string[] = ['if', 'unless'];
 /** Distancing words that, before their finding, hold for the rest of the statement: a condition, another person or foot, what was only spoken of. */
 export const HOLDING: readonly string[] = [
-  'if',
-  'unless',
+  ...CONDITIONS,
   'until',
   'when',
   'instead',

@@ -194,7 +194,7 @@ export class Binder {
     this.flush();
     // The free words of an impression are its own, and no condition of what follows.
     const told = this.section === 'impression';
-    const before = leadIn(this.statement.elements).filter(({ is }) => !told || is === 'distancing');
+    const before = leadIn(this.statement.elements, section).filter(({ is }) => !told || is === 'distancing');
     if (!this.atStart()) this.closeStatement(at.start);
     this.section = section;
     this.sectionNamed = true;

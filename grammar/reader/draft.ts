@@ -1,3 +1,4 @@
+import { CONDITIONS } from '../lexicon/closed-words.ts';
 import type { Entry, Section, SubjectKind } from '../lexicon/entry.ts';
 import type { FindingId } from '../lexicon/index.ts';
 import { NONE, orNone } from '../none.ts';
@@ -154,9 +155,17 @@ export function endsUnread({ elements }: StatementDraft): boolean {
   return segment.at(-1)?.is === 'subject' && segment.some(({ is }) => is === 'unread');
 }
 
-/** Words directly before a section word belong to its statement where no finding stands before them (`if worse plan boot`). */
-export function leadIn(elements: readonly Element[]): readonly Element[] {
+/**
+ * Words directly before a section word belong to its statement where no finding stands before them (`if worse plan boot`); a condition of the
+ * same sentence is one of its plan (`if drawer 2, plan operation`).
+ */
+export function leadIn(elements: readonly Element[], section: Section): readonly Element[] {
   const segment = elements.slice(elements.findLastIndex(({ is }) => is === 'break') + 1);
-  if (segment.some(({ is }) => is === 'finding')) return [];
-  return segment.filter(({ is }) => is === 'unread' || is === 'distancing');
+  const found = segment.some(({ is }) => is === 'finding');
+  const own = found ? [] : segment.filter(({ is }) => is === 'unread' || is === 'distancing');
+  if (section !== 'plan') return own;
+  const conditions = elements.filter(
+    (each) => each.is === 'distancing' && CONDITIONS.includes(each.cause.text.toLowerCase()) && !own.includes(each),
+  );
+  return [...conditions, ...own];
 }

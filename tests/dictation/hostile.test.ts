@@ -58,6 +58,8 @@ test.each([
   'heel pain for six months',
   'stage two breast cancer',
   'one in five risk of a floating toe',
+  'if the second toe is swollen comma drawer two comma plan operation',
+  'if no better in six weeks comma plan operation second toe weil osteotomy',
   'she never had physio',
   'her mother had physio for two months which helped',
   'she had taping booked but did not attend',
