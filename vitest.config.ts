@@ -9,7 +9,7 @@ export default defineConfig({
     globalSetup: ['tests/setup/build.ts'],
     pool: 'threads',
     maxWorkers: 2,
-    // The code holds no mutable module state but lazy tables, and building the parser once a worker is much faster.
+    // The code holds no mutable module state but lazy tables, and building the lexer once a worker is much faster.
     isolate: false,
     testTimeout: 120_000,
     reporters: ['default', ['json', { outputFile: '.cache/results/vitest.json' }]],

@@ -1,4 +1,4 @@
-import { EmbeddedActionsParser, type IOrAlt, type IToken, Lexer } from 'chevrotain';
+import { type IToken, Lexer, type TokenType } from 'chevrotain';
 import { spokenItems } from '../spoken/spoken-items.ts';
 import type { PartialDate } from '../values.ts';
 import type { Item, ItemOf } from './items.ts';
@@ -7,129 +7,87 @@ import * as t from './tokens.ts';
 const end = (token: IToken): number => token.startOffset + token.image.length;
 const span = (token: IToken, last: IToken = token) => ({ start: token.startOffset, end: end(last) });
 
+type Read = (token: IToken, tokens: readonly IToken[], at: number) => Item;
+/** What each shape of token begins; any other stands for itself. An item that takes more tokens says so by its end. */
+const READ: ReadonlyMap<TokenType, Read> = new Map<TokenType, Read>([
+  [t.Word, word],
+  [t.CodedWord, coded],
+  [t.SignWord, word],
+  [t.NumberShape, (_, tokens, at) => quantity(numberAt(tokens, at))],
+  [t.Bound, bounded],
+  [t.Ordinal, ordinals],
+  [t.SidedRay, sided],
+  [t.Slashed, (token) => slashed(token)],
+  [t.IsoDate, isoDate],
+  [t.SlashDate, (token) => ({ is: 'bad date', why: 'ambiguous', ...span(token) })],
+  [t.Clock, clock],
+  [t.Quote, (token) => quote(token, true)],
+  [t.OpenQuote, (token) => quote(token, false)],
+  [t.Question, (token, tokens, at) => question(token, tokens[at - 1], tokens[at + 1])],
+  [t.Comma, (token) => ({ is: 'break', of: 'segment', ...span(token) })],
+  [t.Semicolon, (token) => ({ is: 'break', of: 'statement', ...span(token) })],
+  [t.Stop, (token) => ({ is: 'break', of: 'statement', ...span(token) })],
+  [t.Keeper, (token) => ({ is: 'keeper', ...span(token) })],
+  [t.Comment, (token) => ({ is: 'comment', ...span(token) })],
+]);
+
 /**
- * Reads the outer structure of one line: breaks, quotes, quantities with ranges and bounds, dates, and words.
- * Every token belongs to exactly one item, so nothing of a line is lost.
+ * Reads the outer structure of one line: breaks, quotes, quantities with ranges and bounds, dates, and words. Every token
+ * belongs to exactly one item, so nothing of a line is lost.
  */
-export class OutlineParser extends EmbeddedActionsParser {
-  constructor(skipValidations = true) {
-    super(t.SHAPES, { skipValidations, recoveryEnabled: false, maxLookahead: 3 });
-    this.performSelfAnalysis();
+function itemsOf(tokens: readonly IToken[]): Item[] {
+  const items: Item[] = [];
+  let from = 0;
+  for (const [at, token] of tokens.entries()) {
+    if (token.startOffset < from) continue;
+    const item = (READ.get(token.tokenType) ?? other)(token, tokens, at);
+    items.push(item);
+    from = item.end;
   }
+  return items;
+}
 
-  /** Kept once made: made anew at every item, they would be a third of what reading a line allocates. */
-  private alternatives: IOrAlt<Item>[] | undefined;
+/** `>50 %`, `<3/52`; a bound before anything but a number stands for itself. */
+function bounded(bound: IToken, tokens: readonly IToken[], at: number): Item {
+  const next = tokens[at + 1];
+  if (next?.tokenType === t.Slashed) return slashed(next, bound);
+  return next?.tokenType === t.NumberShape ? quantity({ bound, ...numberAt(tokens, at + 1) }) : other(bound);
+}
 
-  /** One choice an item, and one token decides it: a choice that needs two is ten times as slow. */
-  readonly line = this.RULE('line', (): Item[] => {
-    const items: Item[] = [];
-    this.alternatives ??= [
-      { ALT: () => word(this.CONSUME(t.Word)) },
-      { ALT: () => coded(this.CONSUME(t.CodedWord)) },
-      { ALT: () => word(this.CONSUME(t.SignWord)) },
-      {
-        ALT: () => {
-          const tokens = this.SUBRULE(this.number);
-          return this.ACTION(() => quantity(tokens));
-        },
-      },
-      { ALT: () => this.SUBRULE(this.bounded) },
-      { ALT: () => this.SUBRULE(this.ordinals) },
-      { ALT: () => sided(this.CONSUME(t.SidedRay)) },
-      { ALT: () => slashed(this.CONSUME(t.Slashed)) },
-      { ALT: () => isoDate(this.CONSUME(t.IsoDate)) },
-      { ALT: (): Item => ({ is: 'bad date', why: 'ambiguous', ...span(this.CONSUME(t.SlashDate)) }) },
-      { ALT: () => clock(this.CONSUME(t.Clock)) },
-      { ALT: () => quote(this.CONSUME(t.Quote), true) },
-      { ALT: () => quote(this.CONSUME(t.OpenQuote), false) },
-      { ALT: () => question(this.CONSUME(t.Question), this.LA(-1), this.LA(1)) },
-      { ALT: (): Item => ({ is: 'break', of: 'segment', ...span(this.CONSUME(t.Comma)) }) },
-      { ALT: (): Item => ({ is: 'break', of: 'statement', ...span(this.CONSUME(t.Semicolon)) }) },
-      { ALT: (): Item => ({ is: 'break', of: 'statement', ...span(this.CONSUME(t.Stop)) }) },
-      { ALT: (): Item => ({ is: 'keeper', ...span(this.CONSUME(t.Keeper)) }) },
-      { ALT: (): Item => ({ is: 'comment', ...span(this.CONSUME(t.Comment)) }) },
-      { ALT: () => other(this.CONSUME(t.Pluses)) },
-      { ALT: () => other(this.CONSUME(t.Arrow)) },
-      { ALT: () => other(this.CONSUME(t.Dash)) },
-      { ALT: () => other(this.CONSUME(t.Unit)) },
-      { ALT: () => other(this.CONSUME(t.Other)) },
-    ];
-    const alternatives = this.alternatives;
-    this.MANY(() => {
-      const item = this.OR(alternatives);
-      this.ACTION(() => items.push(item));
-    });
-    return items;
-  });
+/** `2`, `10-15°`, `50 %`, `2+`; the unit sign may stand off the number. */
+function numberAt(tokens: readonly IToken[], at: number): QuantityTokens {
+  const [first, dash, number] = tokens.slice(at, at + 3) as [IToken, IToken?, IToken?];
+  const joined = touches(first, dash) && touches(dash, number);
+  const second = joined && dash?.tokenType === t.Dash && number?.tokenType === t.NumberShape ? number : undefined;
+  const after = second ? at + 3 : at + 1;
+  const sign = tokens[after]?.tokenType === t.Unit ? tokens[after] : undefined;
+  const last = tokens[sign ? after + 1 : after];
+  const plus =
+    last?.tokenType === t.Other && last.image === '+' && touches(sign ?? second ?? first, last) ? last : undefined;
+  return { first, second, sign, plus };
+}
 
-  /** `>50 %`; a bound before anything but a number stands for itself. */
-  private readonly bounded = this.RULE('bounded', (): Item => {
-    const bound = this.CONSUME(t.Bound);
-    const fraction = this.OPTION1(() => this.CONSUME(t.Slashed));
-    const tokens = this.OPTION({
-      GATE: () => !fraction && this.LA(1).tokenType === t.NumberShape,
-      DEF: () => this.SUBRULE(this.number),
-    });
-    return this.ACTION(() => {
-      if (fraction) return slashed(fraction, bound);
-      return tokens ? quantity({ bound, ...tokens }) : other(bound);
-    });
-  });
-
-  /** `2`, `10-15°`, `50 %`, `2+`; the unit sign may stand off the number. */
-  private readonly number = this.RULE('number', (): QuantityTokens => {
-    const first = this.CONSUME1(t.NumberShape);
-    const second = this.OPTION1({
-      GATE: () =>
-        this.LA(2).tokenType === t.NumberShape && touches(this.LA(0), this.LA(1)) && touches(this.LA(1), this.LA(2)),
-      DEF: () => {
-        this.CONSUME(t.Dash);
-        return this.CONSUME2(t.NumberShape);
-      },
-    });
-    const sign = this.OPTION2(() => this.CONSUME(t.Unit));
-    const plus = this.OPTION3({
-      GATE: () => this.LA(1).image === '+' && touches(this.LA(0), this.LA(1)),
-      DEF: () => this.CONSUME(t.Other),
-    });
-    return { first, second, sign, plus };
-  });
-
-  /** `2nd`, `2nd-4th`. */
-  private readonly ordinals = this.RULE('ordinals', (): Item => {
-    const first = this.CONSUME(t.Ordinal);
-    const last = this.OPTION({
-      GATE: () => this.LA(2).tokenType === t.Ordinal,
-      DEF: () => {
-        this.CONSUME(t.Dash);
-        return this.CONSUME1(t.Ordinal);
-      },
-    });
-    return this.ACTION(() => ({
-      is: 'ordinal',
-      low: Number(first.image[0]),
-      high: Number((last ?? first).image[0]),
-      ...span(first, last ?? first),
-    }));
-  });
+/** `2nd`, `2nd-4th`. */
+function ordinals(first: IToken, tokens: readonly IToken[], at: number): Item {
+  const [dash, second] = [tokens[at + 1], tokens[at + 2]];
+  const last = dash?.tokenType === t.Dash && second?.tokenType === t.Ordinal ? second : first;
+  return { is: 'ordinal', low: Number(first.image[0]), high: Number(last.image[0]), ...span(first, last) };
 }
 
 const touches = (left: IToken | undefined, right: IToken | undefined): boolean =>
   left !== undefined && right !== undefined && end(left) === right.startOffset;
 
 /** Written out, as most of a line is words: a spread costs more than the rest of the item. */
-const word = (token: IToken): ItemOf<'word'> => ({
-  is: 'word',
-  text: token.image,
-  parts: partsOf(token.image),
-  start: token.startOffset,
-  end: end(token),
-});
-const coded = (token: IToken): Item => ({
-  ...word(token),
-  parts: token.image.toLowerCase().split(/[ -]/),
-});
-const other = (token: IToken): Item => ({ is: 'other', text: token.image, ...span(token) });
+function word(token: IToken): ItemOf<'word'> {
+  const text = token.image;
+  return { is: 'word', text, parts: partsOf(text), start: token.startOffset, end: end(token) };
+}
+function coded(token: IToken): Item {
+  return { ...word(token), parts: token.image.toLowerCase().split(/[ -]/) };
+}
+function other(token: IToken): Item {
+  return { is: 'other', text: token.image, ...span(token) };
+}
 const partsOf = (image: string): string[] => {
   const lower = image.toLowerCase().replaceAll('’', "'");
   return lower.includes('-') && /^\p{L}.*-/u.test(lower) ? lower.split('-') : [lower];
@@ -209,32 +167,21 @@ function question(token: IToken, previous: IToken | undefined, next: IToken | un
   };
 }
 
-interface Engine {
-  lexer: Lexer;
-  parser: OutlineParser;
-}
-let engine: Engine | undefined;
-/** One lexer and one parser, built at the first line: building costs more than reading a thousand lines. */
-function ready(): Engine {
-  engine ??= {
-    lexer: new Lexer(t.SHAPES, { positionTracking: 'onlyOffset', ensureOptimizations: true, skipValidations: true }),
-    parser: new OutlineParser(),
-  };
-  return engine;
+let lexer: Lexer | undefined;
+/** One lexer, built at the first line: building costs more than reading a hundred lines. */
+function tokensOf(text: string): IToken[] {
+  lexer ??= new Lexer(t.SHAPES, { positionTracking: 'onlyOffset', ensureOptimizations: true, skipValidations: true });
+  return lexer.tokenize(text).tokens;
 }
 
 /** The items of a line, in order, covering every character that is neither white space nor a spoken hesitation. Never throws. */
 export function outline(text: string): Item[] {
-  const { lexer, parser } = ready();
-  parser.input = lexer.tokenize(text).tokens;
-  return spokenItems(parser.line(), text);
+  return spokenItems(itemsOf(tokensOf(text)), text);
 }
 
 /** Does a line hold what is said and not typed: numbers in words, spoken marks, hesitations, spelled words? */
 export function isDictated(text: string): boolean {
-  const { lexer, parser } = ready();
-  parser.input = lexer.tokenize(text).tokens;
-  const items = parser.line();
+  const items = itemsOf(tokensOf(text));
   const spoken = spokenItems(items, text);
   return spoken.length !== items.length || spoken.some((item, i) => item !== items[i]);
 }
