@@ -39,7 +39,7 @@ const EXPLAINING = [
     properties: [
       new RegExp(String.raw`^ {4}(?:technique|meaning|source|mark):\s+${TEXT},\n`, 'gm'),
       /^ {4}order: [\d.]+,\n/gm,
-      /^ {4}\.\.\.(?:practice|memory),\n/gm,
+      /^ {2,4}\.\.\.(?:practice|memory),\n/gm,
       // In what several entries share.
       /(?<=\{ )\.\.\.(?:practice|memory), /g,
       new RegExp(String.raw`^ {2}(?:source|mark): ${TEXT},\n`, 'gm'),

@@ -229,7 +229,7 @@ export const ADVICE = [
     id: 'listing',
     bare: 'present',
     word: 'listed',
-    forms: ['listed for surgery', 'waiting list', 'wait list', 'add to list', 'list', 'list for surgery'],
+    forms: ['listed for surgery', 'waiting list', 'wait list', 'add to list', 'list'],
     leads: {
       daycase: { gives: { stay: 'day case' }, noun: true },
       'day case': { gives: { stay: 'day case' }, noun: true },

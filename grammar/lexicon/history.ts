@@ -1,5 +1,5 @@
 import { date, duration, entry, given, number, words } from './entry.ts';
-import { MOMENTS } from './what-changes-it.ts';
+import { HEADS, MOMENTS } from './what-changes-it.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -88,7 +88,6 @@ export const HISTORY = [
             'twist',
             'twisting',
             'twisting injury',
-            'missed step',
             'hyperextension injury',
           ],
           'load-rise': ['load rise', 'more training', 'new training', 'mileage'],
@@ -122,7 +121,7 @@ export const HISTORY = [
       place: words(
         {
           plantar: ['ball', 'ball of foot', 'ball of the foot', 'underneath', 'plantar forefoot'],
-          head: ['met head', 'mt head', 'metatarsal head', 'mth', 'met heads', 'mt heads', 'metatarsal heads'],
+          head: HEADS,
           dorsal: ['top of foot', 'top of the foot', 'dorsal forefoot'],
           forefoot: ['front of foot', 'front of the foot'],
           joint: ['mtp joint'],

@@ -1,4 +1,5 @@
 import { amount, entry, given, type Lead, number, pair, words } from './entry.ts';
+import { HEADS } from './what-changes-it.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const ray = { sections: ['exam'], subjects: ['ray'] } as const;
@@ -7,7 +8,6 @@ const ray = { sections: ['exam'], subjects: ['ray'] } as const;
 const TOES = {
   pink: 'pink',
   'warm and pink': 'pink',
-  'pink and warm': 'pink',
   pale: 'pale',
   white: 'white',
   blue: 'blue',
@@ -170,7 +170,7 @@ export const INSPECTION = [
         {
           plate: ['plantar plate'],
           plantar: ['plantarly', 'underneath', 'on the sole'],
-          head: ['met head', 'mt head', 'metatarsal head', 'mth', 'met heads', 'mt heads', 'metatarsal heads'],
+          head: HEADS,
           shaft: ['met shaft', 'mt shaft', 'metatarsal shaft'],
           'phalanx base': ['base pp', 'base of pp', 'pp base', 'base of the proximal phalanx'],
           dorsal: ['dorsally', 'on top', 'dorsum'],

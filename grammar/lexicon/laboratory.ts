@@ -207,7 +207,6 @@ export const LABORATORY = [
     sections: ['lab'],
     subjects: ['patient'],
     word: 'sent',
-    forms: ['requested'],
     slots: { what: words(TESTS, { many: true }) },
     many: true,
     order: 120.5,

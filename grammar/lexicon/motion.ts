@@ -156,8 +156,8 @@ export const MOTION = [
     slots: {
       angle: number('°', -40, 50, true),
       knee: words({
-        extended: ['knee extended', 'knee ext', 'knee straight', 'knees straight', 'knees extended'],
-        flexed: ['knee flexed', 'knee flex', 'knees flexed', 'knee bent'],
+        extended: ['knee extended', 'knee ext', 'knee straight', 'knees straight'],
+        flexed: ['knee flexed', 'knee bent'],
       }),
     },
     many: true,

@@ -233,7 +233,7 @@ export const RAY = [
     sections: ['exam', 'stand', 'xray', 'us', 'mri', 'ct'],
     subjects: ['ray', 'web', 'foot'],
     word: 'unremarkable',
-    forms: ['ok', 'quiet', 'nad', 'fine', 'nil of note'],
+    forms: ['ok', 'quiet', 'nad', 'fine'],
     leads: { 'nil seen': { sections: ['xray', 'us', 'mri', 'ct'] } },
     slots: {},
     order: 101,

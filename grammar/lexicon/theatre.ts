@@ -39,7 +39,7 @@ export const THEATRE = [
     bare: 'incomplete',
     subjects: ['patient'],
     word: 'blood-loss',
-    forms: ['blood loss', 'ebl', 'estimated blood loss'],
+    forms: ['blood loss', 'ebl'],
     slots: {
       volume: { ...number('ml', 0, 2000, true) },
       amount: words({ minimal: ['min', 'negligible'] }),

@@ -1,5 +1,8 @@
 import { entry, words } from './entry.ts';
 
+/** The head of a metatarsal as a place, in every form. */
+export const HEADS = ['met', 'mt', 'metatarsal'].flatMap((bone) => [`${bone} head`, `${bone} heads`]).concat('mth');
+
 /** When and at what a foot hurts. */
 export const MOMENTS = {
   'push-off': ['toe-off', 'pushing off'],
@@ -11,10 +14,10 @@ export const MOMENTS = {
   'end of day': ['end of the day', 'by evening', 'in the evening', 'evenings'],
   mornings: ['in the morning', 'in the mornings', 'morning'],
   cycling: ['on cycling'],
-  sport: ['sports', 'at sport', 'on sport', 'playing sport'],
-  standing: ['on standing', 'prolonged standing'],
+  sport: ['sports', 'at sport', 'on sport'],
+  standing: ['on standing'],
   stairs: ['on stairs', 'hills'],
-  shoes: ['in shoes', 'tight shoes', 'in tight shoes', 'narrow shoes', 'in narrow shoes'],
+  shoes: ['in shoes', 'tight shoes', 'in tight shoes', 'narrow shoes'],
   jumping: ['on jumping', 'jumps'],
   dancing: ['on dancing', 'demi pointe'],
 } as const;
@@ -34,7 +37,7 @@ export const WHAT_CHANGES_IT = [
     ...asked,
     id: 'worse-with',
     word: 'worse-with',
-    forms: ['worse', 'worst', 'worse when', 'aggravated by', 'exacerbated by'],
+    forms: ['worse', 'worst', 'worse when', 'aggravated by'],
     slots: {
       what: words(
         {
@@ -54,15 +57,15 @@ export const WHAT_CHANGES_IT = [
     ...asked,
     id: 'eased-by',
     word: 'eased-by',
-    forms: ['eases', 'relieved by', 'better with', 'improves with', 'settles with'],
+    forms: ['eases', 'relieved by', 'better with'],
     slots: {
       what: words(
         {
           rest: ['resting'],
           'shoes off': ['shoe off', 'taking shoes off', 'taking shoe off'],
-          rubbing: ['massage', 'rubbing it'],
-          'wide shoes': ['wider shoes', 'soft shoes', 'cushioned shoes'],
-          walking: ['movement', 'moving'],
+          rubbing: ['massage'],
+          'wide shoes': ['wider shoes', 'soft shoes'],
+          walking: ['movement'],
           cold: ['ice'],
           elevation: [],
         },

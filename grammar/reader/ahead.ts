@@ -4,6 +4,7 @@ import { findingPast } from './adjectives.ts';
 import type { Binder } from './binder.ts';
 import { matchesAt } from './forms.ts';
 import { isPlain } from './go-on.ts';
+import { endsSegment } from './items.ts';
 import { fitQuantity, quantityAt } from './quantities.ts';
 
 /** Of these a duration before the word says how long they have lasted; of a stiffness in the morning it would say how long it takes. */
@@ -40,9 +41,7 @@ export function readAhead(binder: Binder, index: number): number | undefined {
     binder.role('value', at, { finding: after.id, slot: 'for' });
     return next;
   }
-  const item = items[next];
-  if (section !== 'history' || (item && item.is !== 'break' && item.is !== 'comment')) return undefined;
-  if (!lastsAlone(binder, at)) return undefined;
+  if (section !== 'history' || !endsSegment(items[next]) || !lastsAlone(binder, at)) return undefined;
   binder.setValue('for', fitted.value, at);
   return next;
 }

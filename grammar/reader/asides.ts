@@ -1,6 +1,7 @@
 import type { Binder } from './binder.ts';
 import { type Match, matchesAt } from './forms.ts';
-import { endsSegment, isPlain, scoreAt } from './go-on.ts';
+import { isPlain, scoreAt } from './go-on.ts';
+import { endsSegment } from './items.ts';
 
 /** `drawer not done too sore`: why a test was not done, kept as a remark. */
 export function takeReason(binder: Binder, { form, next }: Match, index: number): boolean {

@@ -4,13 +4,11 @@ import type { Value } from '../values.ts';
 import type { Binder } from './binder.ts';
 import type { Draft } from './draft.ts';
 import { type Form, matchesAt } from './forms.ts';
-import type { Item } from './items.ts';
+import { endsSegment } from './items.ts';
 import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
 
 /** What stands alone between two breaks, and can be of nothing but the finding before the comma. */
 
-export const endsSegment = (item: Item | undefined): boolean =>
-  item === undefined || item.is === 'break' || item.is === 'comment';
 const JOINERS: readonly string[] = ['and', '&'];
 const isJoiner = ({ parts: [word = '', ...more] }: Form): boolean => more.length === 0 && JOINERS.includes(word);
 

@@ -40,3 +40,7 @@ export type Item =
   | ({ readonly is: 'other'; readonly text: string } & Span);
 
 export type ItemOf<K extends Item['is']> = Extract<Item, { is: K }>;
+
+/** Does nothing more stand in the segment? */
+export const endsSegment = (item: Item | undefined): boolean =>
+  item === undefined || item.is === 'break' || item.is === 'comment';

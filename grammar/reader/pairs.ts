@@ -4,6 +4,7 @@ import type { Side, Span } from '../values.ts';
 import type { Binder } from './binder.ts';
 import { type Draft, hasValue } from './draft.ts';
 import { matchesAt } from './forms.ts';
+import { endsSegment } from './items.ts';
 import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
 
 /** A side as read at an index, and where it goes on. */
@@ -76,8 +77,8 @@ function otherSide(binder: Binder, index: number, side: Side): SideAt | undefine
 /** Past words that change nothing (`hv both R 30 L 22 clinically`). */
 function endsAt({ items }: Pick<Binder, 'items'>, index: number): boolean {
   const item = items[index];
-  if (item === undefined || item.is === 'break' || item.is === 'comment') return true;
-  const after = item.is === 'word' && AFTERTHOUGHTS.includes(item.text.toLowerCase());
+  if (endsSegment(item)) return true;
+  const after = item?.is === 'word' && AFTERTHOUGHTS.includes(item.text.toLowerCase());
   return after && endsAt({ items }, index + 1);
 }
 const AFTERTHOUGHTS: readonly string[] = ['clinically', 'today'];

@@ -1,5 +1,5 @@
 import type { SubjectNode } from '../syntax.ts';
-import { ordinalOf } from '../values.ts';
+import { isWeb, ordinalOf } from '../values.ts';
 import type { Binder } from './binder.ts';
 import { causeOf, type Draft, kindOfSubject, kindsOf } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
@@ -45,7 +45,8 @@ export function readSubject(binder: Binder, i: number): number | undefined {
   }
   const side = binder.side?.value;
   if (read.subject.side) binder.sides.push({ value: read.subject.side, segment: binder.segment, ...at });
-  const subject: SubjectNode = side ? { ...read.subject, side } : read.subject;
+  const named = ofWebs(binder, read.subject);
+  const subject: SubjectNode = side ? { ...named, side } : named;
   binder.side = undefined;
   binder.segmentSide = undefined;
   binder.unreadSubject = undefined;
@@ -54,6 +55,30 @@ export function readSubject(binder: Binder, i: number): number | undefined {
   binder.role('subject', at, touchesNext(binder, read.next) ? {} : { canonical: subjectText(read.subject) });
   return read.next;
 }
+
+/**
+ * `webs 2nd click, 3rd nt`: after the word for the spaces an ordinal is a space, there and in the rest of the statement. A toe or a
+ * joint that is named as such (`2nd MTP`) is none.
+ */
+function ofWebs(binder: Binder, subject: SubjectNode): SubjectNode {
+  const { elements } = binder.statement;
+  const [first] = elements;
+  if (subject.at !== 'rays' || subject.part || subject.side || !subject.rays.every(isWeb)) return subject;
+  if (first?.is !== 'subject' || first.subject.at !== 'webs') return subject;
+  const { start, end, side } = first.subject;
+  const text = binder.line.slice(start, end);
+  const follows = elements.length === 1 && BARE_WEBS.test(text);
+  if (!follows && !isOrdinals(text)) return subject;
+  const webs: SubjectNode = { at: 'webs', webs: subject.rays, start: subject.start, end: subject.end };
+  if (!follows) return webs;
+  elements.pop();
+  const i = binder.roles.findIndex((role) => role.start === start);
+  if (binder.roles[i]) binder.roles[i] = { kind: 'subject', start, end: binder.roles[i].end };
+  return side ? { ...webs, side } : webs;
+}
+const BARE_WEBS = /^web ?(?:space)?s\b(?:\s+[a-z]+)?$/i;
+/** Ordinals without the word: a subject that was made a web by this rule. */
+const isOrdinals = (text: string): boolean => /^\d(?:st|nd|rd|th)\b/i.test(text) && !/web|space/i.test(text);
 
 /** What touches a subject (`2nd 3rd?zzq`) may be kept as typed with the end of it. */
 function touchesNext({ items }: Binder, next: number): boolean {

@@ -8,6 +8,7 @@ import { type Binder, beforeClaim } from './binder.ts';
 import { causeOf, type Draft, hasValue, isBare } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
 import { goOn } from './go-on.ts';
+import { endsSegment } from './items.ts';
 import { lacksCircumstance, ofAnkle } from './meant-finding.ts';
 import { announcesPair, takePair } from './pairs.ts';
 import { readSlashList } from './slash-list.ts';
@@ -119,8 +120,7 @@ function takePlus(binder: Binder, draft: Draft, next: number, at: Span): boolean
     binder.role('filler', at);
     return true;
   }
-  const after = binder.items[next];
-  const ends = after === undefined || after.is === 'break' || after.is === 'comment';
+  const ends = endsSegment(binder.items[next]);
   const slot = binder.openSlots().find(([, shape]) => shape.kind === 'words' && 'positive' in shape.values)?.[0];
   if (kind !== 'sign' || !ends || !slot || hasValue(draft) || draft.statusGiven) return false;
   binder.setValue(slot, { is: 'word', words: ['positive'] }, at, undefined, 'positive');
@@ -278,7 +278,7 @@ const takeSide: Taker = (binder, { form, next }, index) => {
   }
   const last = binder.last();
   const draft = last?.is === 'finding' ? last.draft : undefined;
-  const ends = binder.items[next] === undefined || ['break', 'comment'].includes(binder.items[next]?.is ?? '');
+  const ends = endsSegment(binder.items[next]);
   if (last?.is === 'subject' && last.subject === binder.subject) {
     const sided: SubjectNode = { ...last.subject, side: form.side, end: at.end };
     binder.statement.elements[binder.statement.elements.length - 1] = { is: 'subject', subject: sided };
@@ -310,7 +310,7 @@ const takePanel: Taker = (binder, { form, next }, index) => {
   if (!form.classes.has('panel')) return false;
   const last = binder.last();
   const item = binder.items[next];
-  const ends = item === undefined || item.is === 'break' || item.is === 'comment' || item.is === 'quote';
+  const ends = endsSegment(item) || item?.is === 'quote';
   const starts = last === undefined || last.is === 'subject' || last.is === 'break';
   if (!starts || !ends || binder.no || binder.not || binder.side || binder.before.length > 0) return false;
   const at = binder.span(index, next);

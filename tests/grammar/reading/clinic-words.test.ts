@@ -36,8 +36,6 @@ checkRules({
     ['2nd drawer 2, no numbness', '2 drawer grade=2; 2 no numbness'],
   ],
   'and where one may be meant': [
-    ['webs 2nd no numbness', 'unclear: numbness'],
-    ['webs 2nd both full, no numbness', 'unclear: numbness', 'word-out-of-place'],
     ['mulder 3rd neg, no numbness', 'unclear: click; unclear: numbness', 'word-out-of-place'],
     ['webs: mulder equivocal 2nd, negative 3rd. no numbness', 'unclear: click; unclear: numbness', 'word-out-of-place'],
     ['3rd numb, web 2 click', 'unclear: numbness; web 2 click'],

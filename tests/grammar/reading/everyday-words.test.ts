@@ -200,7 +200,7 @@ checkRules({
     ['2nd swelling dorsal', '2 swelling place=dorsal'],
     ['callus plantar 15 mm w haemorrhage', 'callus place=plantar size=15mm bleeding=with haemorrhage'],
     ['2nd numb dorsally', '2 numbness place=dorsal'],
-    ['webs 2nd no numbness', 'unclear: numbness'],
+    ['webs 2nd no numbness', 'web 2 no numbness'],
     ['web 3 numb facing sides', 'web 3 numbness place=facing sides'],
     ['web 2 not numb', 'web 2 no numbness'],
   ],
