@@ -58,6 +58,8 @@ export interface FindingNode extends Span {
   /** Said of all toes of the foot by its own word (`toes pink`). */
   readonly whole?: true;
   readonly side?: Side | 'both';
+  /** The line names a subject of another kind: no heading gives this one its own. */
+  readonly apart?: true;
   /** Sides that the line names beside a finding that has none of its own. */
   readonly beside?: readonly (Span & { readonly value: Side | 'both' })[];
   readonly status: Status;
@@ -167,8 +169,10 @@ export interface CarriedNode {
   readonly proposed?: true;
 }
 
-/** A heading's side and subject hold down to the next heading or visit. */
+/** A heading's side and subject hold down to the next heading or visit; a subject with words after it on its line holds for that line. */
 export interface HeadingNode {
+  /** Words follow on its line. */
+  readonly inline?: true;
   readonly side?: Side | 'both';
   readonly subject?: SubjectNode;
 }

@@ -53,7 +53,7 @@ function noteReference(): string {
     list([
       'A line belongs to the exam unless a section word opens another section. A section, like a subject, holds to the end of its line.',
       'Statements end at `;`, at a full stop, or at a section word. A comma ends a segment and closes the values of the finding before it.',
-      'A side or a subject alone on a line, or before a colon, is a heading: it holds down to the next heading or visit.',
+      'A side or a subject alone on a line, or a side before a colon, is a heading: it holds down to the next heading or visit. A ray before a colon and words of its line is of that line alone; no heading gives its ray to a treatment.',
       `After ${codes(['imp', 'impression', 'dx'])} stands what the clinician thinks it is: the names of the diagnoses are read, every other word is kept as typed. In the history and under pain a segment with three or more unknown words is a story and is kept as typed. What stands beside such words stays unclear, and a red-flag word is reported wherever it stands.`,
       'Text in quotes is kept as typed, with the finding before it. A quote ends with its line at the latest. `//` starts a comment.',
       'Case does not matter, and within a phrase a hyphen is a space.',

@@ -97,6 +97,16 @@ export const ADVICE = [
     leads: {
       'scar massage': { gives: { of: 'scar massage' }, noun: true },
       'plantarflexion exercises': { gives: { of: 'plantarflexion' }, noun: true },
+      ...given(
+        'of',
+        {
+          'rom exercises': 'range of motion',
+          'rom ex': 'range of motion',
+          'range of motion exercises': 'range of motion',
+          'mobilisation exercises': 'range of motion',
+        },
+        { noun: true },
+      ),
       'intrinsic exercises': { gives: { of: 'intrinsic muscles' }, noun: true },
     },
     slots: {

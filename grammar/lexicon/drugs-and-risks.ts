@@ -24,6 +24,16 @@ const NAMED_DRUGS = {
 const DMARDS = { methotrexate: ['mtx'], sulfasalazine: [], leflunomide: [], hydroxychloroquine: [] } as const;
 const BIOLOGICS = { adalimumab: [], etanercept: [], rituximab: [], tocilizumab: [] } as const;
 const BISPHOSPHONATES = { alendronate: ['alendronic acid'], risedronate: [], zoledronate: [] } as const;
+/** Why a drug that thins the blood is taken. A clot is no reason here: it is written as a history of its own, which warns. */
+const THINNING = words(
+  {
+    'atrial fibrillation': ['af', 'a fib'],
+    'a heart valve': ['valve', 'mechanical valve'],
+    'a stroke': ['stroke', 'tia'],
+    'a stent': ['stent'],
+  },
+  { labels: ['for'], labelled: true },
+);
 
 /** Drugs that matter here, allergies, and what speaks against a drug or an operation. */
 export const DRUGS_AND_RISKS = [
@@ -46,6 +56,7 @@ export const DRUGS_AND_RISKS = [
     ),
     slots: {
       name: words({ warfarin: [], apixaban: [], rivaroxaban: [], edoxaban: [], dabigatran: [], heparin: ['lmwh'] }),
+      why: THINNING,
       ...DOSING,
     },
     many: true,
@@ -61,7 +72,7 @@ export const DRUGS_AND_RISKS = [
       aspirin: { gives: { name: 'aspirin' }, noun: true },
       clopidogrel: { gives: { name: 'clopidogrel' }, noun: true },
     },
-    slots: { name: words({ aspirin: [], clopidogrel: [] }, { many: true }), ...DOSING },
+    slots: { name: words({ aspirin: [], clopidogrel: [] }, { many: true }), why: THINNING, ...DOSING },
     many: true,
     order: 141,
     technique: 'Name the drug and why it is taken.',

@@ -62,6 +62,8 @@ interface SlotBase {
   readonly locating?: boolean;
   /** May stand before the finding as an adjective (`moderate swelling`). */
   readonly before?: boolean;
+  /** Words that may follow its value (`3 mm shortening`). */
+  readonly trails?: readonly string[];
   /** Taken only directly after one of its labels (`faam sports 40`). */
   readonly labelled?: boolean;
 }

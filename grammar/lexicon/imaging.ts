@@ -139,11 +139,19 @@ export const IMAGING = [
     leads: { 'plate intact': { absent: true }, 'intact plate': { absent: true } },
     slots: {
       extent: words({ partial: ['partial thickness'], full: ['complete', 'full thickness'] }, { before: true }),
+      shape: words({ transverse: [], longitudinal: ['lengthwise'] }, { many: true, before: true }),
       place: words(
-        { distal: [], midsubstance: ['mid substance'], proximal: [], medial: [], lateral: [], central: [] },
+        {
+          distal: ['insertion', 'at the insertion', 'phalangeal insertion', 'at the phalangeal insertion'],
+          midsubstance: ['mid substance'],
+          proximal: [],
+          medial: [],
+          lateral: [],
+          central: [],
+        },
         { many: true, locating: true, before: true },
       ),
-      share: number('%', 0, 100, false),
+      share: number('%', 0, 100, false, { trails: ['of width', 'of the width', 'of its width'] }),
       size: number('mm', 0, 40, false),
     },
     order: 75,

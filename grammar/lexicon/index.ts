@@ -1,6 +1,7 @@
 import type { Value, ValueOf } from '../values.ts';
 import { ADVICE } from './advice.ts';
 import { BACKGROUND } from './background.ts';
+import { BEFORE_OPERATION } from './before-operation.ts';
 import { BONE_HEALING } from './bone-healing.ts';
 import { DAILY_LIFE } from './daily-life.ts';
 import { DECISIONS_AND_DIAGNOSIS } from './decisions.ts';
@@ -47,6 +48,7 @@ export const LEXICON = [
   ...LABORATORY,
   ...IMAGES_IN_DETAIL,
   ...BONE_HEALING,
+  ...BEFORE_OPERATION,
   ...OPERATION,
   ...OPERATION_BESIDE,
   ...ORDERS,

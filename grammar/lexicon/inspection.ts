@@ -1,4 +1,4 @@
-import { amount, entry, given, type Lead, number, pair, words } from './entry.ts';
+import { amount, duration, entry, given, type Lead, number, pair, words } from './entry.ts';
 import { HEADS } from './what-changes-it.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -35,11 +35,15 @@ export const INSPECTION = [
       "doesn't touch the floor",
       'does not touch the floor',
       'not touching the floor',
+      'does not touch the ground',
+      'not touching the ground',
     ],
     leads: {
       'touches floor': { absent: true },
       'touches the floor': { absent: true },
       'touches the ground': { absent: true },
+      'touches ground': { absent: true },
+      'touching the ground': { absent: true },
     },
     slots: {
       by: number('mm', 0, 40, true),
@@ -118,13 +122,48 @@ export const INSPECTION = [
   }),
   entry({
     ...practice,
+    id: 'foot-swelling',
+    kind: 'sign',
+    bare: 'present',
+    sections: ['exam'],
+    subjects: ['foot'],
+    word: 'foot-swelling',
+    forms: [
+      'foot swelling',
+      'foot swollen',
+      'swollen foot',
+      'forefoot swelling',
+      'forefoot swollen',
+      'swollen forefoot',
+      'whole foot swollen',
+      'diffuse swelling',
+      'diffusely swollen',
+      'oedema',
+      'pitting oedema',
+      'swelling',
+      'swollen',
+      'puffy',
+    ],
+    leads: { 'midfoot swollen': { gives: { place: 'midfoot' } }, 'midfoot swelling': { gives: { place: 'midfoot' } } },
+    slots: {
+      degree: amount(),
+      place: words({ forefoot: [], midfoot: [], ankle: [] }, { locating: true }),
+      for: duration(),
+    },
+    order: 50.5,
+    technique: 'Of the foot as a whole, compared with the other; a joint is written with its ray.',
+    meaning:
+      'With heat and poor feeling an acute neuropathic foot until shown otherwise; it says nothing of one joint.',
+  }),
+  entry({
+    ...practice,
     id: 'hot',
     kind: 'sign',
     bare: 'present',
     sections: ['exam'],
     subjects: ['ray', 'foot'],
     word: 'hot',
-    forms: ['heat', 'warm joint', 'hot joint'],
+    forms: ['heat', 'warm joint', 'hot joint', 'hot foot', 'warm foot'],
     slots: {},
     order: 52,
     technique: 'Back of the hand, compared with the other foot. Ask about fever.',

@@ -12,6 +12,8 @@ const level = words({ normal: [], raised: ['high', 'elevated'], low: [] });
 /** A number without unit stays one: laboratories differ, and nothing is converted. */
 const plain = (max: number) => number('', 0, max, true);
 const on = date(['from']);
+/** A test that has been sent for is no result; a rule that asks for one has to look. */
+const state = words({ ordered: ['requested'], pending: ['awaited', 'result pending', 'result awaited'] });
 
 const OTHER_TESTS = {
   haemoglobin: ['hb'],
@@ -57,12 +59,13 @@ export const LABORATORY = [
       percent: number('%', 3, 20, false),
       ifcc: { ...number('mmol/mol', 9, 200, true), bareFrom: 25 },
       on,
+      state,
     },
     order: 160,
     technique:
       'With its unit, % or mmol/mol. Without unit only a number from 25 up is read, as mmol/mol: no percentage is so high.',
     meaning:
-      'Wound infection after elective forefoot surgery rose above 7.5 % in 4,630 patients with diabetes; the clinic sets its own limit.',
+      'Wound infection after elective forefoot surgery rose above 7.5 % in 4,630 patients with diabetes; the clinic sets its own limit. A value in mmol/mol is compared in percent (NGSP).',
     source: 'CANC17',
     mark: 'read',
   }),
@@ -71,7 +74,7 @@ export const LABORATORY = [
     id: 'crp',
     word: 'crp',
     forms: ['c reactive protein'],
-    slots: { value: number('mg/L', 0, 800, false), plain: plain(800), level, on },
+    slots: { value: number('mg/L', 0, 800, false), plain: plain(800), level, on, state },
     order: 161,
     technique: 'With unit and date.',
     meaning: 'Infection or inflammation; normal excludes neither.',
@@ -80,7 +83,7 @@ export const LABORATORY = [
     ...found,
     id: 'esr',
     word: 'esr',
-    slots: { value: number('mm/h', 0, 200, false), plain: plain(200), level, on },
+    slots: { value: number('mm/h', 0, 200, false), plain: plain(200), level, on, state },
     order: 162,
     technique: 'With date.',
     meaning: 'Slow marker of inflammation; rises with age.',
@@ -96,6 +99,7 @@ export const LABORATORY = [
       plain: plain(1500),
       level,
       on,
+      state,
     },
     order: 163,
     technique: 'With unit; may be normal in an attack.',
@@ -107,7 +111,7 @@ export const LABORATORY = [
     id: 'rheumatoid-factor',
     word: 'rheumatoid-factor',
     forms: ['rheumatoid factor', 'rf'],
-    slots: { result: words({ positive: ['pos', '+ve'] }), plain: plain(5000), on },
+    slots: { result: words({ positive: ['pos', '+ve'] }), plain: plain(5000), on, state },
     order: 164,
     technique: 'Positive or negative, or the value.',
     meaning: 'With several swollen joints: rheumatology.',
@@ -118,7 +122,7 @@ export const LABORATORY = [
     id: 'anti-ccp',
     word: 'anti-ccp',
     forms: ['ccp', 'acpa', 'ccp antibodies'],
-    slots: { result: words({ positive: ['pos', '+ve'] }), plain: plain(5000), on },
+    slots: { result: words({ positive: ['pos', '+ve'] }), plain: plain(5000), on, state },
     order: 165,
     technique: 'Positive or negative, or the value.',
     meaning: 'More specific for rheumatoid arthritis than the rheumatoid factor.',
@@ -134,6 +138,7 @@ export const LABORATORY = [
       plain: plain(500),
       level: words({ normal: [], raised: ['high'], low: ['deficient', 'insufficient'] }),
       on,
+      state,
     },
     order: 166,
     technique: 'With unit.',
@@ -144,7 +149,7 @@ export const LABORATORY = [
     id: 'white-cells',
     word: 'white-cells',
     forms: ['white cells', 'white cell count', 'wcc', 'wbc', 'leucocytes', 'leukocytes'],
-    slots: { plain: plain(400), level, on },
+    slots: { plain: plain(400), level, on, state },
     order: 167,
     technique: 'Times 10⁹ a litre, as the laboratory prints it.',
     meaning: 'Raised fits infection; normal does not exclude it in a joint.',
@@ -162,6 +167,7 @@ export const LABORATORY = [
       level,
       result: words({ positive: ['pos', '+ve'] }),
       on,
+      state,
     },
     many: true,
     order: 168,

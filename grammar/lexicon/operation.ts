@@ -12,6 +12,7 @@ export const PROCEDURES = {
   'pip resection': ['pip arthroplasty', 'pip excision arthroplasty'],
   'extensor lengthening': ['extensor z lengthening', 'z lengthening', 'edl lengthening'],
   'collateral release': ['collateral ligament release'],
+  'collateral repair': ['collateral ligament repair', 'repair of collateral'],
   'joint release': ['capsulotomy', 'dorsal capsulotomy', 'capsular release'],
   'flexor tenotomy': ['fdl tenotomy'],
   'plate shrinkage': ['thermal shrinkage', 'radiofrequency shrinkage'],
@@ -28,10 +29,11 @@ const FIXATION = {
   screw: ['screws', 'snap off screw', 'snap off screws'],
   suture: ['sutures'],
   anchor: ['suture anchor'],
+  'drill holes': ['bone tunnels', 'through drill holes', 'through bone tunnels'],
 } as const;
 const APPROACH = {
-  dorsal: ['dorsal approach', 'from the top', 'from above'],
-  plantar: ['plantar approach', 'from below', 'from the sole'],
+  dorsal: ['dorsal approach', 'dorsal incision', 'dorsal longitudinal incision', 'from the top', 'from above'],
+  plantar: ['plantar approach', 'plantar incision', 'from below', 'from the sole'],
 } as const;
 const LOAD = {
   'non-weight-bearing': ['nwb', 'off the foot', 'no weight'],
@@ -71,15 +73,28 @@ export const OPERATION = [
     forms: ['plantar plate'],
     slots: {
       state: words(
-        { torn: ['tear', 'ruptured'], attenuated: ['thinned', 'stretched'], buttonholed: ['buttonhole'], intact: [] },
+        {
+          torn: ['tear', 'ruptured', 'avulsed', 'detached'],
+          attenuated: ['thinned', 'stretched'],
+          buttonholed: ['buttonhole'],
+          intact: [],
+        },
         { many: true },
       ),
+      shape: words({ transverse: [], longitudinal: ['lengthwise'], flap: [] }, { many: true }),
       extent: words({ partial: [], full: ['complete'] }),
       place: words(
-        { distal: [], midsubstance: ['mid substance'], proximal: [], medial: [], lateral: [], central: [] },
+        {
+          distal: ['insertion', 'at the insertion', 'phalangeal insertion', 'at the phalangeal insertion'],
+          midsubstance: ['mid substance'],
+          proximal: [],
+          medial: [],
+          lateral: [],
+          central: [],
+        },
         { many: true },
       ),
-      share: number('%', 0, 100, false),
+      share: number('%', 0, 100, false, { trails: ['of width', 'of the width', 'of its width'] }),
       grade: grade('anatomical', 4, ['grade', 'gr', 'anatomical grade']),
     },
     order: 127,
@@ -117,7 +132,10 @@ export const OPERATION = [
     leads: leadsOf('what', DONE),
     slots: {
       what: words(DONE),
-      shortening: number('mm', 0, 15, false, { labels: ['shortening', 'shortened'] }),
+      shortening: number('mm', 0, 15, false, {
+        labels: ['shortening', 'shortened'],
+        trails: ['shortening', 'shortened', 'of shortening'],
+      }),
       for: duration(),
     },
     many: true,
@@ -263,7 +281,20 @@ export const ORDERS = [
     sections: ['exam', 'operation', 'plan'],
     subjects: ['foot', 'patient'],
     word: 'ordinary-shoes',
-    forms: ['normal shoes', 'own shoes', 'regular shoes', 'trainers'],
+    forms: [
+      'normal shoes',
+      'normal shoe',
+      'own shoes',
+      'own shoe',
+      'regular shoes',
+      'trainers',
+      'shoes from',
+      'shoe from',
+      'shoes at',
+      'back to shoes',
+      'return to shoes',
+      'into shoes',
+    ],
     slots: { from: { ...duration(['from', 'at', 'in', 'after']), least: 'days' }, on: date(['on']) },
     order: 143,
     technique: 'In the note of the operation and in a plan they are ordered, in an exam they are worn.',

@@ -213,7 +213,22 @@ export const PLAN = [
     word: 'review',
     forms: ['rv', 'f/u', 'follow up', 'see again', 'see'],
     leads: { sos: { gives: { when: 'if needed' } } },
-    slots: { in: duration(['in', 'after']), on: date(['on']), when: words({ 'if needed': ['sos', 'prn'] }) },
+    slots: {
+      in: duration(['in', 'after']),
+      on: date(['on']),
+      when: words({ 'if needed': ['sos', 'prn'] }),
+      with: words(
+        {
+          mri: [],
+          film: ['xray', 'x-ray', 'xr', 'radiograph', 'new film'],
+          us: ['ultrasound'],
+          ct: [],
+          bloods: [],
+          results: [],
+        },
+        { labels: ['with', 'w'], labelled: true, many: true },
+      ),
+    },
     order: 120,
     technique: 'State when; the interval counts from the visit.',
     meaning: 'Six to eight weeks is the usual time to judge a course without operation.',

@@ -1,6 +1,6 @@
 import { entryOf, type FindingId } from '../lexicon/index.ts';
-import { type Binder, beforeClaim } from './binder.ts';
-import { matchesAt } from './forms.ts';
+import type { Binder } from './binder.ts';
+import { beforeClaim, matchesAt } from './forms.ts';
 
 interface Described {
   readonly id: FindingId;

@@ -12,10 +12,11 @@ import {
   kindOfSubject,
   kindsOf,
   leadIn,
+  type Pending,
   type StatementDraft,
   setSlot,
 } from './draft.ts';
-import { type Form, type Match, matchesAt, type ValueClaim } from './forms.ts';
+import { beforeClaim, type Form, type Match, matchesAt, OF_FOOT } from './forms.ts';
 import type { Item } from './items.ts';
 import type { SideMention } from './sides.ts';
 import { tell } from './story.ts';
@@ -25,11 +26,6 @@ const KEPT_SECTION_WORDS: readonly string[] = ['orders', 'scores'];
 
 interface Before extends Span {
   readonly form: Form;
-}
-interface Pending<T> extends Span {
-  readonly value: T;
-  /** An adjective has stood between. */
-  adjective?: boolean;
 }
 
 /** The state of reading one line from left to right, and the few moves that change it. */
@@ -62,6 +58,8 @@ export class Binder {
   /** The side with which the segment opened, of all its findings (`L boggy TTP`). */
   segmentSide: Side | 'both' | undefined;
   question: Span | undefined;
+  /** The segment has named the foot as such (`right foot hot, swollen`). */
+  footNamed = false;
   between: SubjectNode | undefined;
   /** A subject that was typed but could not be read: what would inherit it is unclear. */
   unreadSubject: Span | undefined;
@@ -163,6 +161,7 @@ export class Binder {
     this.current = undefined;
     this.segmentSide = undefined;
     this.between = undefined;
+    this.footNamed = false;
     this.segment++;
     this.push({ is: 'break', by: 'punctuation' });
   }
@@ -271,7 +270,10 @@ export class Binder {
   }
   /** The finding that a form may open here: plain words before leads, and the section decides. */
   findingIn(form: Form): { id: FindingId; lead?: Lead } | undefined {
-    return form.findings.find(({ id, lead }) => this.canHold(id) && (lead?.sections?.includes(this.section) ?? true));
+    const may = ({ id, lead }: Form['findings'][number]) =>
+      this.canHold(id) && (lead?.sections?.includes(this.section) ?? true);
+    const ofFoot = this.footNamed && !this.subject && form.findings.find((each) => may(each) && OF_FOOT.has(each.id));
+    return ofFoot || form.findings.find(may);
   }
 
   startFinding(claim: { id: FindingId; lead?: Lead }, at: Span): void {
@@ -333,7 +335,9 @@ export class Binder {
   private giveSubject(draft: Draft, kinds: readonly SubjectKind[]): void {
     const last = this.last();
     const local = kinds.includes('ray') || kinds.includes('web');
-    if (this.subject && kinds.includes(kindOfSubject(this.subject))) draft.subject = this.subject;
+    const fits = this.subject && kinds.includes(kindOfSubject(this.subject));
+    if (this.subject && !fits) draft.apart = true;
+    if (fits) draft.subject = this.subject;
     else if (this.subject && (last?.is === 'subject' || !(kinds.includes('foot') || kinds.includes('patient'))))
       draft.causes.push(causeOf('wrong subject', this.subject, this.line));
     if (this.unreadSubject && local) draft.causes.push(causeOf('subject between', this.unreadSubject, this.line));
@@ -392,8 +396,3 @@ export class Binder {
 }
 
 const many = (shape: Slot): boolean => shape.kind === 'words' && shape.many === true;
-
-/** The slot in which a value may stand before its finding. */
-export function beforeClaim(form: Form, id: FindingId, entry: Entry): ValueClaim | undefined {
-  return form.values.get(id)?.find(({ slot }) => entry.slots[slot]?.before || entry.slots[slot]?.locating);
-}

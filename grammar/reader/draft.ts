@@ -19,6 +19,8 @@ export interface Draft {
   /** Said of all toes by its own word. */
   whole?: true;
   side?: Side | 'both';
+  /** The line names a subject of another kind. */
+  apart?: true;
   /** Sides that the line names beside a finding without side. */
   beside?: readonly SideMention[];
   status: Status;
@@ -44,6 +46,13 @@ export interface Draft {
   causes: Cause[];
   /** Slots that still take values; a comma, a status or a new finding closes them. */
   open: boolean;
+}
+
+/** A word that waits for the finding after it. */
+export interface Pending<T> extends Span {
+  readonly value: T;
+  /** An adjective has stood between. */
+  adjective?: boolean;
 }
 
 /** What a statement holds, in order, for the rules of reach. */
@@ -137,13 +146,14 @@ export function finished(draft: Draft, line: string): FindingNode {
   }
   // `toe purchase absent` has lost its grip; of a paper test it might be said of a good one.
   if (draft.id === 'paper' && status === 'absent') add('named result', draft.word);
-  const { id, section, word, segment, start, end, subject, whole, side, beside } = draft;
+  const { id, section, word, segment, start, end, subject, whole, side, apart, beside } = draft;
   const [quotes, causes] = [orNone(draft.quotes), orNone(draft.causes)];
   const slots: Record<string, SlotNode> = draft.slots;
   const optional = {
     ...(subject ? { subject } : {}),
     ...(whole ? { whole } : {}),
     ...(side ? { side } : {}),
+    ...(apart ? { apart } : {}),
     ...(beside ? { beside } : {}),
   };
   return { id, section, word, segment, start, end, status: draft.status, slots, quotes, causes, ...optional };

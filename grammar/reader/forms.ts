@@ -1,5 +1,5 @@
 import * as closed from '../lexicon/closed-words.ts';
-import type { Lead, Section } from '../lexicon/entry.ts';
+import type { Entry, Lead, Section } from '../lexicon/entry.ts';
 import { type FindingId, LEXICON } from '../lexicon/index.ts';
 import * as spoken from '../spoken/spoken-words.ts';
 import type { Side } from '../values.ts';
@@ -43,6 +43,7 @@ export interface Form {
   readonly findings: { readonly id: FindingId; readonly lead?: Lead }[];
   readonly values: Map<FindingId, ValueClaim[]>;
   readonly labels: Map<FindingId, string>;
+  readonly trails: Map<FindingId, string>;
   readonly classes: Set<WordClass>;
 }
 
@@ -88,7 +89,7 @@ function build(): FormIndex {
     const key = parts.join(' ');
     let form = byText.get(key);
     if (!form) {
-      form = { parts, findings: [], values: new Map(), labels: new Map(), classes: new Set() };
+      form = { parts, findings: [], values: new Map(), labels: new Map(), trails: new Map(), classes: new Set() };
       byText.set(key, form);
     }
     return form;
@@ -103,6 +104,7 @@ function build(): FormIndex {
       at(text).findings.push({ id, lead });
     for (const [slot, shape] of Object.entries(entry.slots)) {
       for (const text of shape.labels ?? []) at(text).labels.set(id, slot);
+      for (const text of shape.trails ?? []) at(text).trails.set(id, slot);
       if (shape.kind !== 'words') continue;
       for (const [value, others] of Object.entries(shape.values as Record<string, readonly string[]>)) {
         for (const text of [value, ...others]) {
@@ -193,3 +195,11 @@ function endOf(items: readonly Item[], start: number, parts: readonly string[]):
     if (matched === parts.length) return i + 1;
   }
 }
+
+/** The slot in which a value may stand before its finding. */
+export function beforeClaim(form: Form, id: FindingId, entry: Entry): ValueClaim | undefined {
+  return form.values.get(id)?.find(({ slot }) => entry.slots[slot]?.before || entry.slots[slot]?.locating);
+}
+
+/** Findings of the whole foot whose words are also those of a joint. */
+export const OF_FOOT: ReadonlySet<string> = new Set<FindingId>(['foot-swelling']);

@@ -3,7 +3,7 @@ import type { FindingId } from '../lexicon/index.ts';
 import { takenBackReach } from '../spoken/taken-back.ts';
 import type { Cause } from '../syntax.ts';
 import { deny } from './denial.ts';
-import { type Draft, type Element, lacksResult, type StatementDraft } from './draft.ts';
+import { causeOf, type Draft, type Element, lacksResult, type StatementDraft } from './draft.ts';
 import { formOf } from './forms.ts';
 
 /**
@@ -16,6 +16,7 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
   let unused: Cause | undefined;
   for (const { elements } of statements) {
     deny(elements, line);
+    webReach(elements, line);
     for (const { by, elements: segment } of segments(elements)) {
       unreadReach(segment, before);
       partReach(segment);
@@ -34,6 +35,15 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
     unused = undefined;
   }
   takenBackReach(statements);
+}
+
+/** `mulder neg, sensation normal`: of the web, where the nerve ends, or of the foot? */
+function webReach(elements: readonly Element[], line: string): void {
+  let web: Draft['subject'];
+  for (const { draft } of elements.filter((each) => each.is === 'finding')) {
+    if (draft.id === 'sensation' && web && draft.apart) draft.causes.push(causeOf('wrong subject', web, line));
+    web = draft.subject?.at === 'webs' ? draft.subject : undefined;
+  }
 }
 
 /** A pair is one statement: what is unclear of one side is of both. */

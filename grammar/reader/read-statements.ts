@@ -1,4 +1,5 @@
-import type { Slot } from '../lexicon/entry.ts';
+import type { Section, Slot } from '../lexicon/entry.ts';
+import { entryOf } from '../lexicon/index.ts';
 import { orNone } from '../none.ts';
 import { heard, pauses, spokenPair, typedItem, typedQuantity } from '../spoken/as-typed.ts';
 import { readCorrection } from '../spoken/corrections.ts';
@@ -79,7 +80,8 @@ function readHeading(binder: Binder): { heading?: HeadingNode; next: number } {
     binder.subject = subject;
     binder.push({ is: 'subject', subject });
   }
-  return { heading: { ...own, ...(subject ? { subject } : {}) }, next };
+  const inline = items.slice(next).some(({ is }) => is !== 'keeper' && is !== 'comment');
+  return { heading: { ...own, ...(subject ? { subject } : {}), ...(inline ? { inline } : {}) }, next };
 }
 
 function step(binder: Binder, i: number): number {
@@ -175,6 +177,7 @@ function readQuantity(binder: Binder, i: number): number | undefined {
   const open = binder.openSlots();
   const scale = scaleAt(binder, item, open);
   if (scale) return scale(i);
+  if (item.is === 'date' && datesImage(binder)) return imageDate(binder, item, i);
   const pair = spokenPair(binder.items, i, open);
   if (pair) {
     const at = binder.span(i, i + 2);
@@ -224,6 +227,18 @@ function readSigned(binder: Binder, item: Extract<Item, { is: 'other' }>, i: num
   if (!fitted) return undefined;
   binder.setValue(fitted.slot, fitted.value, binder.span(i, quantity.next), fitted.cause);
   return quantity.next;
+}
+
+const IMAGES: readonly Section[] = ['xray', 'us', 'mri', 'ct'];
+/** `mri 2026-06-03: 2nd tear full`: a day directly after the word for the image is that of the image. */
+const datesImage = (binder: Binder): boolean =>
+  IMAGES.includes(binder.section) && binder.atStart() && binder.roles.at(-1)?.kind === 'keyword';
+function imageDate(binder: Binder, item: Extract<Item, { is: 'date' }>, i: number): number {
+  const draft = binder.draft('image-date', entryOf('image-date'), item);
+  binder.current = draft;
+  binder.push({ is: 'finding', draft });
+  binder.setValue('on', { is: 'date', date: item.date }, item, undefined, typedItem(item));
+  return i + 1;
 }
 
 /** `scale 0-3` names the drawer scale of this statement. */

@@ -1,18 +1,20 @@
+import type { Section } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
 import { ORDINAL_WORDS } from '../spoken/spoken-words.ts';
 import type { Role, SubjectNode } from '../syntax.ts';
 import type { Span } from '../values.ts';
 import { findingPast } from './adjectives.ts';
 import { takeReason, takeUnder } from './asides.ts';
-import { type Binder, beforeClaim } from './binder.ts';
-import { causeOf, type Draft, hasValue, isBare } from './draft.ts';
-import { type Match, matchesAt } from './forms.ts';
+import type { Binder } from './binder.ts';
+import { causeOf, type Draft, hasValue } from './draft.ts';
+import { beforeClaim, type Match, matchesAt } from './forms.ts';
 import { goOn } from './go-on.ts';
 import { endsSegment } from './items.ts';
 import { lacksCircumstance, ofAnkle } from './meant-finding.ts';
 import { announcesPair, takePair } from './pairs.ts';
 import { readSlashList } from './slash-list.ts';
 import { subjectAt } from './subjects.ts';
+import { type Taker, takeClass, takePanel } from './take-classes.ts';
 
 /** Reads the word or phrase at an index; returns the index after it. */
 export function readWords(binder: Binder, i: number): number {
@@ -39,7 +41,6 @@ export function saidValue(binder: Binder, i: number): number | undefined {
   return matchesAt(binder.items, i).find((match) => takeValue(binder, match, i))?.next;
 }
 
-type Taker = (binder: Binder, match: Match, index: number) => boolean;
 /** The order of reading, as a table: the first that takes the phrase wins. */
 const take: Taker = (binder, match, index) => takersOf(match.form).some((taker) => taker(binder, match, index));
 
@@ -84,6 +85,16 @@ const takeLabel: Taker = (binder, { form, next }, index) => {
   const slot = form.labels.get(draft.id);
   if (!slot || !binder.takesLabel(slot, form, next)) return false;
   binder.role('filler', binder.span(index, next), { finding: draft.id, slot });
+  return true;
+};
+
+/** `3 mm shortening`: the word says again which slot its value has filled. */
+const takeTrail: Taker = (binder, { form, next }, index) => {
+  const draft = binder.current;
+  const slot = draft && draft.id !== 'panel' ? form.trails.get(draft.id) : undefined;
+  const last = binder.roles.at(-1);
+  if (!slot || last?.kind !== 'value' || last.slot !== slot || last.finding !== draft?.id) return false;
+  binder.role('filler', binder.span(index, next), { finding: last.finding, slot });
   return true;
 };
 
@@ -219,6 +230,7 @@ const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
   const opens = form.section && (form.section.strong || binder.atStart()) && !(claim && binder.sectionNamed);
   if (form.section && opens && !binder.no && !binder.not) {
     const { section } = form.section;
+    if (IMAGES.includes(section) && isNamedAfter(binder, index)) return false;
     if (section === 'operation' && binder.sectionNamed && binder.section === 'plan') return false;
     binder.openSection(section, at);
     const own = form.findings.find(({ id }) => id === section && binder.canHold(id));
@@ -242,6 +254,12 @@ const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
   if (binder.current && denies(form)) binder.current.deniesPart = true;
   return true;
 };
+const IMAGES: readonly Section[] = ['xray', 'us', 'mri', 'ct'];
+/** `congruent on xray`: it says how that was seen, and opens nothing. */
+function isNamedAfter({ items }: Binder, index: number): boolean {
+  const before = items[index - 1];
+  return before?.is === 'word' && ['on', 'by', 'per'].includes(before.text.toLowerCase());
+}
 /** `drawer 1+ red`: short for another word beside that test. */
 const shortFor = ({ parts }: Match['form'], current: string | undefined): boolean =>
   current !== undefined && (SHORT_FOR[parts.join(' ')]?.includes(current) ?? false);
@@ -270,6 +288,7 @@ const takeSide: Taker = (binder, { form, next }, index) => {
   const at = binder.span(index, next);
   const opens = binder.atSegmentStart() && !binder.current;
   binder.segmentSide = undefined;
+  if (form.parts.includes('foot')) binder.footNamed = true;
   const announced = form.side === 'both' && announcesPair(binder, next);
   if (!announced) binder.sides.push({ value: form.side, segment: binder.segment, ...at });
   if (announced || (form.side !== 'both' && takePair(binder, { value: form.side, next, ...at }))) {
@@ -306,68 +325,6 @@ function awaitsResult(binder: Binder, next: number): boolean {
   );
 }
 
-const takePanel: Taker = (binder, { form, next }, index) => {
-  if (!form.classes.has('panel')) return false;
-  const last = binder.last();
-  const item = binder.items[next];
-  const ends = endsSegment(item) || item?.is === 'quote';
-  const starts = last === undefined || last.is === 'subject' || last.is === 'break';
-  if (!starts || !ends || binder.no || binder.not || binder.side || binder.before.length > 0) return false;
-  const at = binder.span(index, next);
-  if (binder.section === 'exam' || binder.section === 'stand') {
-    const draft = binder.draft('panel', undefined, at);
-    if (draft.subject?.side) draft.side = draft.subject.side;
-    binder.push({ is: 'finding', draft });
-    binder.role('value', at);
-  } else if (binder.canHold('unremarkable')) binder.startFinding({ id: 'unremarkable' }, at);
-  else return false;
-  return true;
-};
-
-const takeClass: Taker = (binder, { form, next }, index) => {
-  const at = binder.span(index, next);
-  const { classes } = form;
-  if (classes.has('distancing')) {
-    binder.flush();
-    binder.push({ is: 'distancing', cause: causeOf('distancing word', at, binder.line) });
-    binder.keep(at, false);
-    binder.role('modifier', at);
-    return true;
-  }
-  if (classes.has('foreign part')) {
-    binder.unread(at, 'foreign part', 'word-out-of-place');
-    return true;
-  }
-  if (classes.has('list end') && inDenial(binder)) {
-    binder.push({ is: 'list end' });
-    binder.role('filler', at);
-    return true;
-  }
-  if (classes.has('harmless') || classes.has('filler') || namesItsToe(binder, form, next)) {
-    binder.role('filler', at);
-    return true;
-  }
-  return false;
-};
-/** `2nd straight, toe pink`: the toe of the ray in force. */
-function namesItsToe(binder: Binder, { parts }: Match['form'], next: number): boolean {
-  const { subject } = binder;
-  const one = subject?.at === 'rays' && subject.rays.length === 1 && subject.part === undefined;
-  const found = one && parts.join(' ') === 'toe' && binder.atSegmentStart() ? findingPast(binder, next) : undefined;
-  return found !== undefined && entryOf(found.id).subjects.includes('ray');
-}
-/** Is the statement still within reach of a `no`? */
-function inDenial(binder: Binder): boolean {
-  const { elements } = binder.statement;
-  const subject = elements.findLastIndex((each) => each.is === 'subject');
-  const rest = elements.slice(subject + 1);
-  const denier = rest.findLastIndex((each) => each.is === 'finding' && each.draft.denied);
-  return (
-    denier >= 0 &&
-    rest.slice(denier + 1).every((each) => each.is !== 'finding' || each.draft.denied || isBare(each.draft))
-  );
-}
-
 type May = (form: Match['form']) => boolean;
 const hasClass: May = ({ classes }) => classes.size > 0;
 const TAKERS: readonly { readonly may: May; readonly take: Taker }[] = [
@@ -376,6 +333,7 @@ const TAKERS: readonly { readonly may: May; readonly take: Taker }[] = [
   { may: hasClass, take: takeMuch },
   { may: ({ labels }) => labels.size > 0, take: takeUnder },
   { may: hasClass, take: takeReason },
+  { may: ({ trails }) => trails.size > 0, take: takeTrail },
   { may: ({ labels }) => labels.size > 0, take: takeLabel },
   { may: hasClass, take: takeDenial },
   { may: ({ values, classes }) => values.size + classes.size > 0, take: takeBefore },

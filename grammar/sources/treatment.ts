@@ -174,6 +174,15 @@ export const TREATMENT_SOURCES = {
     n: 'not given',
     known: 'read',
   },
+  NGSP: {
+    citation:
+      'NGSP. IFCC standardization of HbA1c: the master equation (ngsp.org/ifcc.asp, read 2026-11), after Hoelzel W et al. Clin Chem 2004;50:166-174 (not read).',
+    unidentified: true,
+    year: 2004,
+    design: 'measurement',
+    n: 'not given',
+    known: 'read',
+  },
   REIS89: {
     citation:
       'Reis ND, Karkabi S, Zinman C. MTP dislocation after local steroid injection. J Bone Joint Surg Br 1989;71-B:864.',

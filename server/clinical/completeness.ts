@@ -20,7 +20,7 @@ export const EXAM_STEPS = {
   tried: { finding: 'tape', ask: 'tried, with its response', findings: [], sections: ['tried'] },
   stand: { finding: 'lifted', ask: 'stand', findings: ['lifted', 'gap', 'hallux-valgus'], sections: ['stand'] },
   wound: { finding: 'wound', ask: 'wound', findings: ['wound'] },
-  swelling: { finding: 'swelling', ask: 'swelling', findings: ['swelling'] },
+  swelling: { finding: 'swelling', ask: 'swelling', findings: ['swelling', 'foot-swelling'] },
   tenderness: { finding: 'tenderness', ask: 'tender', findings: ['tenderness'] },
   drawer: { finding: 'drawer', ask: 'drawer', findings: ['drawer', 'dislocated'] },
   alignment: {

@@ -231,8 +231,11 @@ class FactReader {
     const { heading, visitSide } = this.force;
     const kinds: readonly SubjectKind[] = node.id === 'panel' ? ['ray', 'web'] : entryOf(node.id).subjects;
     const fits = (subject: SubjectNode | undefined) => subject && kinds.includes(subject.at === 'webs' ? 'web' : 'ray');
-    const typed = node.subject ?? (fits(heading.subject) ? heading.subject : undefined);
+    const typed = node.subject ?? (takesHeading(node, kinds) && fits(heading.subject) ? heading.subject : undefined);
     if (typed) return expanded(typed, this.named);
+    // `no steroid` under `L:` in a visit of both feet is meant for neither foot alone.
+    if (node.status === 'avoid' && !node.side && this.force.headed && kinds.includes('patient'))
+      return [{ at: 'patient' }];
     const anySide = node.side ?? heading.side ?? visitSide;
     const sided = anySide !== undefined && !(anySide === 'both' && visitSide === 'both' && !node.side && !heading.side);
     if (kinds.includes('foot') && (sided || !kinds.includes('patient'))) return [FOOT];
@@ -333,3 +336,8 @@ const overlapsWhich = ({ id, status, slots }: FindingNode, subjects: readonly Su
 const HEADED = { sideFrom: 'heading' } as const;
 const FOOT: Subject = { at: 'foot' };
 const spanOf = ({ start, end }: { start: number; end: number }) => ({ start, end });
+
+const OF_THE_EXAM: readonly FindingNode['section'][] = ['exam', 'stand', 'pain'];
+/** What may be said of the whole foot (`plan no steroid`, `tape`) is of a heading's ray only among the signs below it. */
+const takesHeading = ({ apart, section }: FindingNode, kinds: readonly SubjectKind[]): boolean =>
+  !apart && (OF_THE_EXAM.includes(section) || !(kinds.includes('foot') || kinds.includes('patient')));

@@ -5,7 +5,7 @@ import type { Fix, Report, SyntaxEdit } from './analysis.ts';
 import type { Place, Verbatim, VisitFacts } from './facts.ts';
 import { remarksOf } from './remark-fixes.ts';
 import { replace } from './rules/define-rule.ts';
-import { nameSection, splitAt, subjectNamer } from './word-fixes.ts';
+import { nameSection, nameSectionOfLine, splitAt, subjectNamer } from './word-fixes.ts';
 
 /** Reports of words that could not be read, or of findings that are unclear by them. */
 const UNREAD: ReadonlySet<string> = new Set([
@@ -30,11 +30,23 @@ export function unreadFixes(lines: readonly LineSyntax[], visit: VisitFacts): (r
     const at = report.place.line;
     const line = lines[at];
     if (!UNREAD.has(report.code) || line?.kind !== 'statements') return [];
-    const ofLine = whole.get(at) ?? wholeLine(line, at, visit);
+    const ofLine = whole.get(at) ?? [...nameSectionOfLine(line, at), ...wholeLine(line, at, visit)];
     whole.set(at, ofLine);
-    const own = [nameSubject(report), ...nameSection(line, report), splitAt(line, report)];
+    const own = [
+      nameSubject(report),
+      ...wordsOf(line, report).flatMap((each) => nameSection(line, each)),
+      splitAt(line, report),
+    ];
     return [...own.filter((fix) => fix !== undefined), ...ofLine];
   };
+}
+
+/** The words of a run that is reported as one, each as a report of its own. */
+function wordsOf({ problems }: LineSyntax, report: Report): Report[] {
+  const { line, start, end } = report.place;
+  const inside = problems.filter((each) => start <= each.start && each.end <= end && UNREAD.has(each.code));
+  if (inside.length < 2) return [report];
+  return inside.map((each) => ({ ...report, code: each.code, place: { line, start: each.start, end: each.end } }));
 }
 
 /** What can be done with all unread words of a line at once; the reports of the line share these fixes. */

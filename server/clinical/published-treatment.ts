@@ -79,6 +79,13 @@ export const TREATMENT_FACTS = {
     engine: 'uses',
     does: 'Above 7.5 % is settled before an operation, unless the clinic sets its own limit; 7.5 % itself is not above.',
   },
+  'HbA1c in two units': {
+    says: 'HbA1c in percent of NGSP is 0.09148 times the mmol/mol of IFCC, plus 2.152.',
+    sources: ['NGSP'],
+    mark: 'read',
+    engine: 'uses',
+    does: 'A value in mmol/mol is compared with a limit in percent; it is written in the unit in which it was typed.',
+  },
   'HbA1c against neuropathy': {
     says: 'For each 1 % of HbA1c the odds of infection rose by 59 % in one series, of a complication by 5 % in another, where neuropathy counted more (1.78).',
     sources: ['HUMP14', 'DOM16'],

@@ -52,14 +52,15 @@ export function readVisitFacts(
   let force = inForce({ ...everywhere, heading, headed: false });
   for (const [at, line] of lines.entries()) {
     if (line.examiner?.alone) examiner = line.examiner.by;
-    if (line.heading)
-      heading = { ...(line.heading.subject ? (heading.side ? { side: heading.side } : {}) : {}), ...line.heading };
+    const here = line.heading ? headingOf(line.heading, heading) : heading;
+    // What came with a subject before words of its own line is of that line.
+    if (line.heading) heading = line.heading.inline && line.heading.subject ? withoutSubject(heading) : here;
     const unconfirmed = carried.get(at);
     if (unconfirmed ? !unconfirmed.proposed : line.statements.length === 0) continue;
     const by = line.examiner?.by ?? examiner;
-    const headed = known?.side === 'both' && (heading.side ?? 'both') !== 'both' && !line.heading?.side;
-    if (force.heading !== heading || force.examiner !== by || force.headed !== headed)
-      force = inForce({ ...everywhere, heading, headed, examiner: by });
+    const headed = known?.side === 'both' && (here.side ?? 'both') !== 'both' && !line.heading?.side;
+    if (force.heading !== here || force.examiner !== by || force.headed !== headed)
+      force = inForce({ ...everywhere, heading: here, headed, examiner: by });
     if (unconfirmed) {
       verbatim.push(proposedWords(line, unconfirmed, force, named));
       continue;
@@ -82,6 +83,11 @@ export function readVisitFacts(
     ...(lifecycle ? dividedFacts(facts, lifecycle) : {}),
   };
 }
+
+/** The heading in force on its own line: one that names a ray keeps the side above it. */
+const headingOf = (own: HeadingNode, above: HeadingNode): HeadingNode =>
+  own.subject && !own.side && above.side ? { ...own, side: above.side } : own;
+const withoutSubject = ({ side }: HeadingNode): HeadingNode => (side ? { side } : {});
 
 /** The rays that any statement or heading of the visit names, with or without side. */
 function namedRays(lines: readonly LineSyntax[], carried: ReadonlyMap<number, unknown>): ReadonlySet<Ray> {

@@ -109,13 +109,29 @@ export function readingReport(code: ReadingCode | AllowCode, words: string, plac
  */
 export function readingReports(lines: readonly LineSyntax[], visit?: VisitFacts): Report[] {
   const told = new Set((visit?.unclear ?? []).map(({ place }) => `${place.line}:${place.start}`));
-  return lines.flatMap(({ problems }, line) =>
-    problems
-      .filter(({ code, start }) => code === 'unread-red-flag' || !told.has(`${line}:${start}`))
-      .map(({ code, text, section, ...at }: ReadingProblem) =>
-        readingReport(code, text, { line, ...span(at) }, section),
-      ),
+  return lines.flatMap((each, line) =>
+    inRuns(
+      each,
+      each.problems.filter(({ code, start }) => code === 'unread-red-flag' || !told.has(`${line}:${start}`)),
+    ).map(({ code, text, section, ...at }) => readingReport(code, text, { line, ...span(at) }, section)),
   );
+}
+
+/** Words that nothing takes. Side by side they are one remark to the reader, and one report. */
+const UNREAD: ReadonlySet<string> = new Set(['unknown-word', 'word-out-of-place', 'number-without-place']);
+function inRuns({ text: line }: LineSyntax, problems: readonly ReadingProblem[]): ReadingProblem[] {
+  const runs: ReadingProblem[] = [];
+  for (const problem of problems) {
+    const last = runs.at(-1);
+    const joins = last && UNREAD.has(last.code) && UNREAD.has(problem.code);
+    if (!joins || line.slice(last.end, problem.start).trim() !== '') runs.push(problem);
+    else {
+      const { start } = last;
+      const { end } = problem;
+      runs[runs.length - 1] = { ...last, code: 'unknown-word', text: line.slice(start, end), start, end };
+    }
+  }
+  return runs;
 }
 const span = ({ start, end }: { start: number; end: number }) => ({ start, end });
 

@@ -224,7 +224,10 @@ function neuropathicHotFoot(view: FlagView): Found {
   const wounds = clearFacts(visit.facts, 'wound', { side }).filter((fact) => isOpenWound(fact));
   if (wounds.length > 0) return found(wounds, 'a wound in a foot with poor feeling');
   const hot = present(clearFacts(visit.facts, 'hot', { side }));
-  const swollen = present(clearFacts(visit.facts, 'swelling', { side }));
+  const swollen = present<AnyFact>([
+    ...clearFacts(visit.facts, 'swelling', { side }),
+    ...clearFacts(visit.facts, 'foot-swelling', { side }),
+  ]);
   if (hot.length === 0 || swollen.length === 0) return undefined;
   return found([...hot, ...swollen], 'a hot, swollen foot with poor feeling');
 }

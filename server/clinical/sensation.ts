@@ -8,7 +8,7 @@ export type Feeling = 'normal' | 'reduced' | 'lost';
 export function footSensation(visit: VisitFacts, side: Side): Feeling | undefined {
   const words: string[] = [];
   for (const fact of clearFacts(visit.facts, 'sensation', { side })) {
-    if (fact.subject.at === 'ray') continue;
+    if (fact.subject.at !== 'foot') continue;
     words.push(...(fact.values.state?.words ?? []));
     const felt = fact.values.monofilament;
     if (felt) words.push(felt.part === 0 ? 'lost' : felt.part < felt.whole ? 'reduced' : 'normal');

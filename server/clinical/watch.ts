@@ -2,9 +2,11 @@ import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { Duration, Ray, Side } from '../../grammar/values.ts';
 import { clearFacts } from './answers.ts';
 import { pulsesFelt } from './circulation.ts';
+import { PROTECTING } from './course.ts';
 import { after, type Day, dayFrom, daysBefore, daysOf, isoOf, range } from './dates.ts';
 import { factsOf } from './fact-index.ts';
 import { type AnyFact, subjectKey, type VisitFacts } from './facts.ts';
+import { hba1cPercent } from './hba1c.ts';
 import { partAt, writtenOn } from './lifecycle.ts';
 import { mentions } from './remarks.ts';
 
@@ -82,8 +84,10 @@ function risks({ visit, on }: Seen, keep: Keep): void {
       if (present(fact) && fact.values.to?.words.includes(to)) keep(`risk allergy ${to}`, on);
       else if (fact.status === 'absent' && !fact.values.to) keep(`risk allergy ${to}`, 'absent');
     }
-  for (const { values } of clearFacts(visit.facts, 'hba1c'))
-    if (values.percent) keep('risk hba1c', `${values.percent.high}`);
+  for (const { values } of clearFacts(visit.facts, 'hba1c')) {
+    const percent = hba1cPercent(values);
+    if (percent !== undefined) keep('risk hba1c', `${percent}`);
+  }
   if (saysFalls(visit)) keep('risk falls', on);
 }
 
@@ -239,10 +243,10 @@ function operations({ visit, on }: Seen, keep: Keep): void {
   }
 }
 
-/** How a course went was stated: its response, or how it was kept. */
+/** How a course went was stated, read or not: asking again for what is written helps nobody. */
 function told({ visit, on }: Seen, keep: Keep): void {
-  for (const finding of ['tape', 'insert', 'boot'] as const)
-    for (const fact of clearFacts(visit.facts, finding) as AnyFact[])
+  for (const finding of PROTECTING)
+    for (const fact of factsOf(visit.facts, finding) as AnyFact[])
       if (fact.section === 'tried') keep(`told ${footOf(fact)}`, on);
 }
 

@@ -1,3 +1,4 @@
+import type { Section } from '../../grammar/lexicon/entry.ts';
 import { entryOf } from '../../grammar/lexicon/index.ts';
 import { formOf } from '../../grammar/reader/forms.ts';
 import { subjectText } from '../../grammar/reader/read-subjects.ts';
@@ -60,6 +61,24 @@ export function nameSection({ text, statements }: LineSyntax, { code, place }: R
     .filter((section) => section !== 'exam')
     .slice(0, 3)
     .map((section) => fix(`Name the section: ${section} ${word}`, at, `${opens ? '' : '; '}${section} ${word}`));
+}
+
+/** A line that opens no section and holds words of others: the two that most of them may stand in. */
+export function nameSectionOfLine(line: LineSyntax, at: number): Fix[] {
+  const [first] = line.roles;
+  if (!first || first.kind === 'keyword' || line.statements.some(({ section }) => section !== 'exam')) return [];
+  const words = new Map<Section, number>();
+  for (const { kind, start, end } of line.roles) {
+    if (kind !== 'reported') continue;
+    const form = formOf(line.text.slice(start, end));
+    const sections = new Set(form?.findings.flatMap(({ id }) => entryOf(id).sections));
+    if (!sections.has('exam')) for (const section of sections) words.set(section, (words.get(section) ?? 0) + 1);
+  }
+  const place = { line: at, start: first.start, end: first.start };
+  return [...words]
+    .sort(([, a], [, b]) => b - a)
+    .slice(0, 2)
+    .map(([section]) => fix(`Read this line as ${section}`, place, `${section} `));
 }
 
 /** An unread word after a finding, or a subject between two: what follows becomes a part of its own. */

@@ -87,6 +87,7 @@ function kindOf(role: Role | undefined, text: string): SubjectKind | undefined {
 function headingKind(note: Note, line: number): SubjectKind | undefined {
   const index = note.indexAt(line);
   const lines = note.block(index).slice(0, line - note.firstLine(index));
-  const subject: SubjectNode | undefined = lines.findLast(({ heading }) => heading)?.heading?.subject;
+  const heading = lines.findLast((each) => each.heading)?.heading;
+  const subject: SubjectNode | undefined = heading?.inline ? undefined : heading?.subject;
   return subject && (subject.at === 'webs' ? 'web' : 'ray');
 }

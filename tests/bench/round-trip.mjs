@@ -29,7 +29,7 @@ async function reading() {
   const { build } = createRequire(join(root, 'package.json'))('esbuild');
   const outfile = join(temporary, 'reading.cjs');
   const contents = [
-    "export { analyseNote } from './server/clinical/analyse.ts';",
+    "export { analyseNote } from './server/clinical/analyse-note.ts';",
     "export { clearFactsOf } from './tests/raw/measure.ts';",
   ].join('\n');
   await build({

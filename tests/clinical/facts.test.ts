@@ -47,6 +47,11 @@ describe('sides', () => {
     expect(facts.facts.map(({ clarity }) => clarity)).toEqual(['unclear']);
     expect(codesOf(both('2nd drawer 2'))).toContain('wrong-side');
   });
+  it('of a heading above are no side of what is to be avoided', () => {
+    expect(said(both('L:\n2nd drawer 1\nplan no steroid')).at(-1)).toBe('patient steroid avoid');
+    expect(said(both('L:\n2nd drawer 1\nplan left no steroid')).at(-1)).toBe('left foot steroid avoid');
+    expect(said(both('L:\n2nd drawer 1\nplan no operation')).at(-1)).toBe('left foot operation avoid');
+  });
   it('do not belong to the patient', () => {
     expect(said(both('fever'))).toEqual(['patient fever present']);
   });
@@ -59,6 +64,32 @@ describe('subjects', () => {
       'right ray 2 drawer present',
       'right ray 3 drawer present',
     ]);
+  });
+  it('a ray before words of its line holds for that line alone, with its side', () => {
+    expect(said('2nd: tender plate\ndrawer 2')).toEqual([
+      'right ray 2 tenderness present',
+      'right foot drawer present, unclear',
+    ]);
+    expect(said('1st: hypermobile; calf tight\nplan met-pad; no steroid').slice(-2)).toEqual([
+      'right foot pad present',
+      'right foot steroid avoid',
+    ]);
+    expect(said(both('R:\nL2: drawer 1\n3rd drawer 1')).at(-1)).toBe('right ray 3 drawer present');
+    expect(said(both('left 2nd: drawer 1\n3rd drawer 1')).at(-1)).toMatch(/unclear$/);
+    expect(said(both('left 2nd: drawer 1'))).toEqual(['left ray 2 drawer present']);
+  });
+  it('a heading ray gives itself to no treatment, and to nothing whose line names another subject', () => {
+    expect(said('2nd:\ntender plate\nplan tape 8 weeks; no steroid').slice(1)).toEqual([
+      'right foot tape present',
+      'right foot steroid avoid',
+    ]);
+    expect(said('2nd:\nwebs 2-3 click none, callus').at(-1)).toBe('right foot callus present');
+    expect(said('webs 2-3 click none, sensation normal').at(-1)).toBe('right foot sensation present, unclear');
+    expect(said('webs 2-3 click none; calf tight; sensation normal').at(-1)).toBe('right foot sensation present');
+  });
+  it('a plan that only says to continue is kept as typed', () => {
+    expect(lastVisit('2nd tender\nplan continue').facts.verbatim.map(({ text }) => text)).toEqual(['continue']);
+    expect(lastVisit('2nd tender\nplan continue tape').facts.verbatim).toEqual([]);
   });
   it('a ray finding without ray is unclear', () => expect(said('drawer 2')[0]).toMatch(/unclear$/));
   it('a range gives each ray its fact, in one statement', () => {

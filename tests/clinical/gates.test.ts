@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { lastVisit, questioning, rayOf, spelled, stageOf, whyOf, wrap } from './note.ts';
+import { codesOf, lastVisit, questioning, rayOf, spelled, stageOf, whyOf, wrap } from './note.ts';
 
 // Gates before staging: common practice.
 const TWO = '2nd tender plate, drawer 2, medial';
@@ -85,6 +85,15 @@ describe('a systemic cause', () => {
 });
 
 describe('a neuropathic foot', () => {
+  // 4-practice C row 5: neuropathy with a warm swollen foot; the foot as such swells, not one joint (common practice).
+  it('that is hot and swollen as a whole is a red flag, and one that is only hot is not', () => {
+    const flags = (text: string) => lastVisit(text).redFlags.map(({ flag }) => flag);
+    expect(flags('sense lost\nright foot hot and swollen')).toEqual(['neuropathic hot foot']);
+    expect(flags('mf 2/10\nfoot swollen, hot')).toEqual(['neuropathic hot foot']);
+    expect(flags('sense lost\nfoot hot')).toEqual([]);
+    expect(flags('sense normal\nfoot swollen, hot')).toEqual([]);
+    expect(codesOf('sense lost\nfoot swollen')).toContain('neuropathic-swelling');
+  });
   it('without protective sensation is not staged', () => {
     expect(stageOf(`${TWO}\nsense lost`)).toBe('not applicable');
     expect(stageOf(`${TWO}\nsense monofilament 0/10`)).toBe('not applicable');

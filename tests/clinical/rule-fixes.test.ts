@@ -33,6 +33,33 @@ test.each(FIXED)('%s: "%s" takes its report away and waits for review', (code, _
   expect(fix.safety).toBe('needs review');
   expect(reported(applied(text, firstLine, fix.edits), code)).toEqual([]);
 });
+test.each([
+  ['L2 drawer 2', 'Write "R2"', 'R2 drawer 2'],
+  ['left 2nd drawer 2', 'Write "right"', 'right 2nd drawer 2'],
+  ['plan operation lt 2nd plate repair', 'Write "rt"', 'plan operation rt 2nd plate repair'],
+])('wrong side: %s is corrected in the word itself', (line, title, mended) => {
+  const text = wrap(line);
+  const [{ firstLine, report } = { firstLine: 0, report: undefined }] = reported(text, 'wrong-side');
+  const fix = report?.fixes.find((each) => each.title === title);
+  expect(applied(text, firstLine, fix?.edits ?? [])).toBe(wrap(mended));
+});
+test('wrong side: the visit may be of both feet, and one without side takes one', () => {
+  const heads = (line: string, head: string) => {
+    const text = `forefoot 1\nscales drawer 0-4\n\n${head}\n${line}\n`;
+    return reported(text, 'wrong-side').flatMap(({ firstLine, report }) =>
+      report.fixes.map(({ edits }) => applied(text, firstLine, edits).split('\n')[3]),
+    );
+  };
+  expect(heads('L2 drawer 2', 'visit 2026-03-09 first right')).toContain('visit 2026-03-09 first both');
+  expect(heads('2nd drawer 2', 'visit 2026-03-09 first // new')).toEqual([
+    'visit 2026-03-09 first right // new',
+    'visit 2026-03-09 first left // new',
+  ]);
+});
+test('wrong side: a line that names it twice offers no word to correct', () => {
+  const [found] = reported(wrap('L2 drawer 2, left 3rd drawer 1'), 'wrong-side');
+  expect(found?.report.fixes.map(({ title }) => title)).toEqual(['Make the visit one of both feet']);
+});
 test('many rules offer one', () => {
   expect(new Set(FIXED.map(([code]) => code)).size).toBeGreaterThanOrEqual(8);
 });

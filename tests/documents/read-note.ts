@@ -31,9 +31,15 @@ export const filedSentences = (note: ClinicNote): Sentence[] =>
 export const statementsOf = ({ runs }: Sentence): Set<string> =>
   new Set(runs.flatMap(({ from }) => from.map(({ statement }) => statement)));
 
-/** What the note never says of itself: talks, consent, causes, promises, normality by silence, a person's sex. */
+/** What the note never says of itself: talks, consent that nobody wrote, causes, promises, normality by silence, a person's sex. */
 const NEVER =
   /\b(discuss|understood|agree|consent|explained|risk|caused|because|due to|otherwise|safe|will|he|she|his|her)\b/i;
+
+/** The words that are the note's own: no quotation, and no consent where the clinician stated it. */
+const ofItself = (own: string, { runs }: Sentence): string => {
+  const stated = runs.some(({ text, from }) => from.length > 0 && /\bconsent\b/i.test(text));
+  return own.replace(/"[^"]*"/g, '').replace(stated ? /\bconsent\b/i : /(?!)/, '');
+};
 
 /** What every sentence has: a capital, one full stop, single spaces, no gap where a word should be. */
 export function flawsOf(sentence: Sentence): string[] {
@@ -43,7 +49,7 @@ export function flawsOf(sentence: Sentence): string[] {
     ...(/^[A-Z]/.test(text) ? [] : ['no capital']),
     ...(/[.!?]["”]?$/.test(text) ? [] : ['no full stop']),
     ...(/ {2}/.test(text) ? ['double space'] : []),
-    ...(sentence.says === 'stated' && NEVER.test(own.replace(/"[^"]*"/g, '')) ? ['never written'] : []),
+    ...(sentence.says === 'stated' && NEVER.test(ofItself(own, sentence)) ? ['never written'] : []),
     ...(/undefined|null|NaN|\[object/.test(own) ? ['gap'] : []),
     ...(/\.\.| [,.;)]|\( |,,|\(\)/.test(own) ? ['punctuation'] : []),
   ].map((flaw) => `${flaw}: ${text}`);

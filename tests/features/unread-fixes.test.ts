@@ -85,11 +85,19 @@ describe('a word that only needs its place', () => {
   });
   test('takes the section that can hold it', () => {
     expect(fixesAt('hv|a 22°').after(/Name the section: xray/)).toBe('xray hva 22°');
+    expect(fixesAt('2nd weil| osteotomy 3 mm; plate repair').after(/Read this line as operation/)).toBe(
+      'operation 2nd weil osteotomy 3 mm; plate repair',
+    );
     expect(fixesAt('2nd tender hv|a 22°').after(/Name the section: xray/)).toBe('2nd tender; xray hva 22°');
     expect(fixesAt('ta|pe').titles.filter((each) => each.includes('section'))).toEqual([
       'Name the section: tried tape',
       'Name the section: plan tape',
     ]);
+  });
+  test('is one report with the unread words beside it, and keeps the fixes of each', () => {
+    const { titles } = fixesAt('2nd tender; walking fi|ve km');
+    expect(titles.filter((each) => each.startsWith('Keep "'))).toEqual(['Keep "walking five km" as a quoted remark']);
+    expect(fixesAt('2nd tender; zzq hv|a 22°').after(/Name the section: xray/)).toBe('2nd tender; zzq; xray hva 22°');
   });
   test('is split from the finding before it', () => {
     expect(fixesAt('2nd drawer 2 zz|q').after(/Split before "zzq"/)).toBe('2nd drawer 2, zzq');

@@ -49,9 +49,9 @@ export const neuropathicSwelling = defineRule({
   name: 'Painless swelling of a foot with poor feeling',
   severity: 'contradiction',
   scope: 'episode',
-  reads: ['swelling', 'sensation', 'neuropathy', 'hot', 'tenderness'],
-  needs: ['swelling'],
-  what: 'A swollen joint without tenderness in a foot with lost feeling or known neuropathy, and nothing is said of heat.',
+  reads: ['swelling', 'foot-swelling', 'sensation', 'neuropathy', 'hot', 'tenderness'],
+  needs: ['swelling', 'foot-swelling'],
+  what: 'A swollen joint or foot without tenderness in a foot with lost feeling or known neuropathy, and nothing is said of heat.',
   why: 'An acute neuropathic foot may be painless and looks like a sprain; walking on it destroys the joints.',
   instead: 'Compare the temperature of both feet, take a film, off-load until it is settled.',
   examples: {
@@ -60,7 +60,9 @@ export const neuropathicSwelling = defineRule({
     nearMiss: 'sense normal\n2nd swelling moderate, tender none',
   },
   *check({ visit, before }) {
-    const swollen = clearFacts(visit.facts, 'swelling').filter(({ status }) => status === 'present');
+    const swollen = (['swelling', 'foot-swelling'] as const)
+      .flatMap((finding) => clearFacts(visit.facts, finding) as AnyFact[])
+      .filter(({ status }) => status === 'present');
     if (swollen.length === 0 || factsOf(visit.facts, 'hot').length > 0 || says(visit, /\bhot|warm|temp|charcot/i))
       return;
     for (const fact of swollen) {

@@ -6,8 +6,9 @@ import { dayFrom, dayOf, daysBetween, range } from '../dates.ts';
 import { footKey, rayKey, steroidDays } from '../episode.ts';
 import { factsOf } from '../fact-index.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
+import { hba1cPercent } from '../hba1c.ts';
 import { isOpenWound } from '../open-wound.ts';
-import { HBA1C_PERCENT } from '../operation-risks.ts';
+import { HBA1C_PERCENT, plansAnticoagulant } from '../operation-risks.ts';
 import { mentions, remarks } from '../remarks.ts';
 import { holds } from '../watch.ts';
 import { STEROID_CLEAR_DAYS } from '../windows.ts';
@@ -95,15 +96,19 @@ export const operationUnsafe = defineRule({
 /** Risks of the patient that the note states and that nobody says how to settle. */
 function unsettled(view: RuleView): string[] {
   const { visit, before, context } = view;
-  const levels = clearFacts(visit.facts, 'hba1c').filter(({ status }) => status === 'present');
-  const percent = levels.find(({ values }) => values.percent)?.values.percent?.high;
+  const levels = clearFacts(visit.facts, 'hba1c').filter(({ status, values }) => status === 'present' && !values.state);
+  const [percent] = levels.flatMap(({ values }) => hba1cPercent(values) ?? []);
   const level = percent ?? (levels.length > 0 ? 0 : Number(before.watch['risk hba1c'] ?? Number.NaN));
   const limit = context.settings?.hba1cPercent ?? HBA1C_PERCENT;
   const said = (finding: 'smoking' | 'anticoagulant', words: RegExp) =>
     clearFacts(visit.facts, finding).some(({ quotes }) => quotes.length > 0) || mentions(visit, words);
   return [
-    holds(visit, before.watch, 'smoking') && !said('smoking', /smok|tobacco|nicotine|cotinine/i) && 'smoking now',
+    holds(visit, before.watch, 'smoking') &&
+      !said('smoking', /smok|tobacco|nicotine|cotinine/i) &&
+      clearFacts(visit.facts, 'smoking-advice').length === 0 &&
+      'smoking now',
     holds(visit, before.watch, 'anticoagulant') &&
+      !plansAnticoagulant(visit) &&
       !said('anticoagulant', /anticoag|warfarin|xaban|dabigatran|heparin|inr|bridg|thinner|prescriber/i) &&
       'an anticoagulant without a plan',
     level > limit
@@ -119,7 +124,18 @@ export const operationUnsettled = defineRule({
   name: 'Operation before its risks are settled',
   severity: 'contradiction',
   scope: 'episode',
-  reads: ['operation', 'dp', 'pt', 'pulses', 'smoking', 'anticoagulant', 'diabetes', 'hba1c'],
+  reads: [
+    'operation',
+    'dp',
+    'pt',
+    'pulses',
+    'smoking',
+    'anticoagulant',
+    'drug-plan',
+    'smoking-advice',
+    'diabetes',
+    'hba1c',
+  ],
   needs: ['operation'],
   what: 'An operation is planned, and pulses were never examined, or smoking, an anticoagulant, or diabetes out of its limit is left open.',
   why: 'Infection rose above an HbA1c of 7.5 % (CANC17) and complications were four times as many in smokers as in never smokers (BETT15).',

@@ -1,6 +1,9 @@
 import type { LineSyntax } from '../../../grammar/syntax.ts';
-import { type AnyFact, subjectKey } from '../facts.ts';
-import { defineRule } from './define-rule.ts';
+import type { Side, Span } from '../../../grammar/values.ts';
+import type { Fix } from '../analysis.ts';
+import { capital } from '../argument/phrases.ts';
+import { type AnyFact, type Place, subjectKey } from '../facts.ts';
+import { defineRule, replace } from './define-rule.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -24,7 +27,7 @@ export const wrongSide = defineRule({
         visit.side === 'both'
           ? 'A bilateral visit needs the side of every statement: write R2 or L2, or a heading "right". Not staged.'
           : 'No side is given: write right, left or both on the visit line. Not staged.';
-      yield { place, message };
+      yield { place, message, fixes: visit.side === undefined ? sideFixes(lines) : [] };
     }
     if (visit.side !== 'right' && visit.side !== 'left') return;
     const reported = new Set<string>();
@@ -38,10 +41,56 @@ export const wrongSide = defineRule({
       yield {
         place: fact.origin.place,
         message: `This says ${subjectKey(fact.subject, fact.side)}, but the visit is of the ${visit.side} foot. Correct one of them.`,
+        fixes: wrongSideFixes(fact, visit.side, lines),
       };
     }
   },
 });
+
+type Lines = readonly LineSyntax[];
+const fix = (title: string, place: Place, text: string): Fix => ({
+  title,
+  safety: 'needs review',
+  edits: [replace(place, text)],
+});
+
+/** A visit without side: its line takes one at its end. */
+function sideFixes([visit]: Lines): Fix[] {
+  const last = visit?.roles.findLast(({ kind }) => kind !== 'comment');
+  if (!visit?.header || !last) return [];
+  const { start, end } = last;
+  return (['right', 'left'] as const).map((side) =>
+    fix(`Write "${side}" on the visit line`, { line: 0, start, end }, `${visit.text.slice(start, end)} ${side}`),
+  );
+}
+
+/** The one word of the line that names the other side takes the visit's, or the visit takes both. */
+function wrongSideFixes({ origin }: AnyFact, side: Side, lines: Lines): Fix[] {
+  const other = side === 'right' ? 'left' : 'right';
+  const here = sideWords(lines[origin.place.line], other);
+  const [word] = here;
+  const [head] = sideWords(lines[0], side);
+  return [
+    ...(word && here.length === 1
+      ? [fix(`Write "${turned(word.text)}"`, { line: origin.place.line, ...word.at }, turned(word.text))]
+      : []),
+    ...(head ? [fix('Make the visit one of both feet', { line: 0, ...head.at }, 'both')] : []),
+  ];
+}
+
+const NAMES = { right: /^(?:right|rt|r)(?![a-z])/i, left: /^(?:left|lt|l)(?![a-z])/i };
+const sideWords = (line: LineSyntax | undefined, side: Side): { text: string; at: Span }[] =>
+  line?.roles.flatMap(({ kind, start, end }) => {
+    const text = line.text.slice(start, end);
+    return kind !== 'finding' && kind !== 'comment' && NAMES[side].test(text) ? [{ text, at: { start, end } }] : [];
+  }) ?? [];
+const OTHER: Readonly<Record<string, string>> = { right: 'left', left: 'right', r: 'l', l: 'r', rt: 'lt', lt: 'rt' };
+/** `L2` to `R2`, `left` to `right`, in the writer's own case. */
+const turned = (text: string): string =>
+  text.replace(/^[a-z]+/i, (name) => {
+    const other = OTHER[name.toLowerCase()] ?? name;
+    return name === name.toLowerCase() ? other : name.length > 2 ? capital(other) : other.toUpperCase();
+  });
 
 const COMPARED = /\b(?:(?:r|right)\s*[=<>≈]\s*(?:l|left)|(?:l|left)\s*[=<>≈]\s*(?:r|right))\b/i;
 /** `drawer R=L` compares the feet and is kept as typed: it names no wrong side. */

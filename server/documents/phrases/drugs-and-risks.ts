@@ -4,22 +4,25 @@ import { asNamed, commas, OFTEN, type OwnPhrase, type Said, spaced, type TherePh
 type Drug = 'anticoagulant' | 'antiplatelet' | 'antirheumatic' | 'biologic' | 'bisphosphonate' | 'steroid-tablets';
 
 const forTime = (time: string | undefined): string | undefined => time && `for ${time}`;
-type Dosed = { readonly [S in 'name' | 'for' | 'on' | 'dose' | 'amount' | 'often']?: string };
+type Dosed = { readonly [S in 'name' | 'why' | 'for' | 'on' | 'dose' | 'amount' | 'often']?: string };
 /** How much and how often; an amount without unit says so. */
 export const dosed = ({ dose, amount, often }: Dosed): string =>
   commas(dose, amount && `${amount} (unit not stated)`, often);
 /** What was taken, by its name where one was given. */
 const taken = <F extends Drug>(name: string): Omit<OwnPhrase<F>, 'wording'> => {
   const say = (how: string) => (said: Said<F>) => {
-    const { name: drug, for: time, on, ...dosing } = said as Dosed;
+    const { name: drug, for: time, on, why, ...dosing } = said as Dosed;
     return was(
-      commas(spaced(how, forTime(time)), dosed(dosing), on && `last ${on}`),
+      commas(spaced(how, why ? `for ${why}` : forTime(time)), dosed(dosing), on && `last ${on}`),
       drug ? `${name} (${drug})` : name,
     );
   };
   return { shape: 'own', name, by: 'asked about', topic: 'drugs', present: say('taken'), absent: say('not taken') };
 };
 
+const THINNING = {
+  ...asNamed({ 'atrial fibrillation': [], 'a heart valve': [], 'a stroke': [], 'a stent': [] }),
+} as const;
 const RISK = { shape: 'there', by: 'asked about', wording: {} } as const;
 const dated =
   (text: string) =>
@@ -126,12 +129,13 @@ export const DRUG_AND_RISK_PHRASES = {
         dabigatran: 'dabigatran',
         heparin: 'heparin',
       },
+      why: THINNING,
       often: OFTEN,
     },
   },
   antiplatelet: {
     ...taken<'antiplatelet'>('an antiplatelet drug'),
-    wording: { name: { aspirin: 'aspirin', clopidogrel: 'clopidogrel' }, often: OFTEN },
+    wording: { name: { aspirin: 'aspirin', clopidogrel: 'clopidogrel' }, why: THINNING, often: OFTEN },
   },
   'steroid-tablets': { ...taken<'steroid-tablets'>('steroid by mouth'), wording: { often: OFTEN } },
   antirheumatic: {

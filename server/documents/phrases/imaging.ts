@@ -64,6 +64,7 @@ const tear: TherePhrase<'tear'> = {
   name: 'a tear of the plantar plate',
   wording: {
     extent: { partial: 'partial', full: 'full' },
+    shape: { transverse: 'transverse', longitudinal: 'lengthwise' },
     place: {
       distal: 'distal',
       midsubstance: 'midsubstance',
@@ -73,13 +74,13 @@ const tear: TherePhrase<'tear'> = {
       central: 'central',
     },
   },
-  present: ({ extent, place, share, size }) => {
+  present: ({ extent, shape, place, share, size }) => {
     const where = commas(place, share, size);
-    return spaced('a', extent, 'tear of the plantar plate', where && `(${where})`);
+    return spaced('a', extent, shape, 'tear of the plantar plate', where && `(${where})`);
   },
-  absent: ({ extent, place, share, size }) => {
+  absent: ({ extent, shape, place, share, size }) => {
     const where = commas(place, share, size);
-    return spaced(extent, 'tear of the plantar plate', where && `(${where})`);
+    return spaced(extent, shape, 'tear of the plantar plate', where && `(${where})`);
   },
 };
 

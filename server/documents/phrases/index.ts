@@ -1,6 +1,7 @@
 import type { FindingId } from '../../../grammar/lexicon/index.ts';
 import { ADVICE_PHRASES } from './advice.ts';
 import { BACKGROUND_PHRASES } from './background.ts';
+import { BEFORE_OPERATION_PHRASES } from './before-operation.ts';
 import { BONE_HEALING_PHRASES } from './bone-healing.ts';
 import { DECISION_PHRASES } from './decisions.ts';
 import { DRUG_AND_RISK_PHRASES } from './drugs-and-risks.ts';
@@ -29,6 +30,7 @@ import { WHAT_CHANGES_IT_PHRASES } from './what-changes-it.ts';
 /** How each finding is written. A finding of the lexicon without its phrase doesn't compile. */
 export const PHRASES: { readonly [F in FindingId]: Phrase<F> } = {
   ...ADVICE_PHRASES,
+  ...BEFORE_OPERATION_PHRASES,
   ...BONE_HEALING_PHRASES,
   ...HISTORY_PHRASES,
   ...THEATRE_PHRASES,

@@ -39,6 +39,16 @@ const swelling: TherePhrase<'swelling'> = {
   absent: swellingText,
 };
 
+const footSwelling = ({ degree, place, for: time }: Said<'foot-swelling'>): string =>
+  spaced(degree, 'swelling', place && `(${place})`, time && `for ${time}`);
+const swollenFoot: TherePhrase<'foot-swelling'> = {
+  shape: 'there',
+  name: 'swelling',
+  wording: { degree: AMOUNT, place: { forefoot: 'forefoot', midfoot: 'midfoot', ankle: 'ankle' } },
+  present: footSwelling,
+  absent: footSwelling,
+};
+
 const redness: TherePhrase<'redness'> = {
   shape: 'there',
   name: 'redness',
@@ -116,6 +126,7 @@ export const INSPECTION_PHRASES = {
   gap,
   'hallux-valgus': valgus,
   swelling,
+  'foot-swelling': swollenFoot,
   redness,
   hot,
   wound,

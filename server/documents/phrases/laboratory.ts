@@ -1,12 +1,13 @@
 import { commas, type OwnPhrase, type Said, was } from './phrase.ts';
 
 type Numeric = 'crp' | 'esr' | 'urate' | 'vitamin-d' | 'white-cells';
-const LEVEL = { level: { normal: 'normal', raised: 'raised', low: 'low' } } as const;
+const STATE = { ordered: 'ordered', pending: 'pending' } as const;
+const LEVEL = { level: { normal: 'normal', raised: 'raised', low: 'low' }, state: STATE } as const;
 
-type Numbers = { readonly [S in 'value' | 'mass' | 'plain' | 'level' | 'on']?: string };
+type Numbers = { readonly [S in 'value' | 'mass' | 'plain' | 'level' | 'state' | 'on']?: string };
 /** A number without unit says so: laboratories differ. */
-const found = ({ value, mass, plain, level, on }: Numbers): string =>
-  commas(value, mass, plain && `${plain} (unit not stated)`, level, on);
+const found = ({ value, mass, plain, level, state, on }: Numbers): string =>
+  commas(state, value, mass, plain && `${plain} (unit not stated)`, level, on);
 const measured = <F extends Numeric>(
   name: string,
 ): Omit<OwnPhrase<F>, 'wording'> & { readonly wording: typeof LEVEL } => ({
@@ -24,13 +25,13 @@ const hba1c: OwnPhrase<'hba1c'> = {
   name: 'HbA1c',
   by: 'measured',
   topic: 'laboratory',
-  wording: {},
-  present: ({ percent, ifcc, on }) => was(commas(percent, ifcc, on) || 'given as written'),
-  absent: ({ percent, ifcc, on }) => was(commas('recorded as absent', percent, ifcc, on)),
+  wording: { state: STATE },
+  present: ({ percent, ifcc, on, state }) => was(commas(state, percent, ifcc, on) || 'given as written'),
+  absent: ({ percent, ifcc, on, state }) => was(commas('recorded as absent', state, percent, ifcc, on)),
 };
 
 type Antibody = 'rheumatoid-factor' | 'anti-ccp';
-const ANTIBODY = { result: { positive: 'positive' } } as const;
+const ANTIBODY = { result: { positive: 'positive' }, state: STATE } as const;
 const antibody = <F extends Antibody>(
   name: string,
 ): Omit<OwnPhrase<F>, 'wording'> & { readonly wording: typeof ANTIBODY } => ({
@@ -39,9 +40,10 @@ const antibody = <F extends Antibody>(
   by: 'measured',
   topic: 'laboratory',
   wording: ANTIBODY,
-  present: ({ result, plain, on }: Said<Antibody>) => was(commas(result, plain, on) || 'given as written'),
-  absent: ({ result, plain, on }: Said<Antibody>) =>
-    was(commas('negative', result && `and recorded as ${result}`, plain, on)),
+  present: ({ result, plain, on, state }: Said<Antibody>) =>
+    was(commas(state, result, plain, on) || 'given as written'),
+  absent: ({ result, plain, on, state }: Said<Antibody>) =>
+    was(commas('negative', state, result && `and recorded as ${result}`, plain, on)),
 });
 
 const otherTest: OwnPhrase<'lab-other'> = {
@@ -66,16 +68,16 @@ const otherTest: OwnPhrase<'lab-other'> = {
       potassium: 'potassium',
       platelets: 'the platelet count',
     },
-    level: LEVEL.level,
+    ...LEVEL,
     result: { positive: 'positive' },
   },
-  present: ({ what, plain, level, result, on }) =>
+  present: ({ what, plain, level, result, on, state }) =>
     was(
-      commas(result, plain && `${plain} (unit not stated)`, level, on) || 'given as written',
+      commas(state, result, plain && `${plain} (unit not stated)`, level, on) || 'given as written',
       ...(what ? [what] : []),
     ),
-  absent: ({ what, plain, level, result, on }) =>
-    was(commas('negative', result && `and recorded as ${result}`, plain, level, on), ...(what ? [what] : [])),
+  absent: ({ what, plain, level, result, on, state }) =>
+    was(commas('negative', state, result && `and recorded as ${result}`, plain, level, on), ...(what ? [what] : [])),
 };
 
 const TESTS = {

@@ -11,6 +11,7 @@ export const PROCEDURE_WORDING = {
   'pip resection': 'PIP joint resection',
   'extensor lengthening': 'extensor lengthening',
   'collateral release': 'collateral ligament release',
+  'collateral repair': 'collateral ligament repair',
   'joint release': 'joint release',
   'flexor tenotomy': 'flexor tenotomy',
   'plate shrinkage': 'thermal plate shrinkage',
@@ -49,6 +50,7 @@ const plateFound: OwnPhrase<'plate-found'> = {
   preposition: 'at',
   wording: {
     state: { torn: 'torn', attenuated: 'attenuated', buttonholed: 'buttonholed', intact: 'intact' },
+    shape: { transverse: 'transversely', longitudinal: 'lengthwise', flap: 'as a flap' },
     extent: { partial: 'partially', full: 'through its full thickness' },
     place: {
       distal: 'distally',
@@ -59,10 +61,13 @@ const plateFound: OwnPhrase<'plate-found'> = {
       central: 'centrally',
     },
   },
-  present: ({ state, extent, place, share, grade }) =>
-    was(commas(spaced(state, extent, place), share && `over ${share} of the width`, grade) || 'described as written'),
-  absent: ({ state, extent, place, share, grade }) =>
-    was(spaced('not', commas(spaced(state ?? 'abnormal', extent, place), share, grade))),
+  present: ({ state, shape, extent, place, share, grade }) =>
+    was(
+      commas(spaced(state, shape, extent, place), share && `over ${share} of the width`, grade) ||
+        'described as written',
+    ),
+  absent: ({ state, shape, extent, place, share, grade }) =>
+    was(spaced('not', commas(spaced(state ?? 'abnormal', shape, extent, place), share, grade))),
 };
 
 const anatomicalGrade: SubjectPhrase<'anatomical-grade'> = {
@@ -80,7 +85,7 @@ const fixation: OwnPhrase<'fixation'> = {
   name: 'fixation',
   by: 'used',
   preposition: 'at',
-  wording: { with: { screw: 'screw', suture: 'suture', anchor: 'anchor' } },
+  wording: { with: { screw: 'screw', suture: 'suture', anchor: 'anchor', 'drill holes': 'drill holes' } },
   present: ({ with: what, size, count }) =>
     was(commas(spaced('done', what && `by ${what}`), size, count && `number: ${count}`)),
   absent: ({ with: what, size, count }) =>

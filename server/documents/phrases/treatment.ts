@@ -118,13 +118,25 @@ const measure = <F extends Course>(
   absent: without(verb),
 });
 
+const reviewDetails = ({ in: interval, on, when, with: brought }: Said<'review'>): string =>
+  spaced(interval && `in ${interval}`, on, when, brought && `with ${brought}`);
 const review: OwnPhrase<'review'> = {
   shape: 'own',
   name: 'review',
   by: 'arranged',
-  wording: { when: { 'if needed': 'if needed' } },
-  present: ({ in: interval, on, when }) => planned(spaced('planned', interval && `in ${interval}`, on, when)),
-  absent: ({ in: interval, on, when }) => planned(spaced('not planned', interval && `in ${interval}`, on, when)),
+  wording: {
+    when: { 'if needed': 'if needed' },
+    with: {
+      mri: 'the MRI',
+      film: 'a radiograph',
+      us: 'the ultrasound',
+      ct: 'the CT',
+      bloods: 'the blood results',
+      results: 'the results',
+    },
+  },
+  present: (said) => planned(spaced('planned', reviewDetails(said))),
+  absent: (said) => planned(spaced('not planned', reviewDetails(said))),
 };
 
 const image: OwnPhrase<'image'> = {

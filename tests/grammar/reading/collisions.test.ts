@@ -2,14 +2,18 @@ import { describe, expect, test } from 'vitest';
 import { collisions, twiceInOneEntry } from './claims.ts';
 import { readingOf } from './findings.ts';
 import {
+  beside,
   COURSES,
+  declined,
   fixedJoint,
   impression,
+  ofFoot,
   ofTheFamily,
   ordered,
   POSITIVE_RESULTS,
   pain,
   partNow,
+  placeOrPart,
   planned,
   positiveOf,
   type Resolution,
@@ -124,6 +128,34 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
       ['xray 2nd fracture healed', 'unclear: image-other'],
     ],
   },
+  'any/before': {
+    claims: 'class distancing, value drug-plan.when',
+    winner: 'the open slot, else it distances',
+    shown: [
+      [
+        'plan hold warfarin 5 days before',
+        'plan/drug-plan what=stopped drug=warfarin for=5days when=before the operation',
+      ],
+      ['2nd tender before', 'unclear: tenderness'],
+    ],
+  },
+  'any/ankle': placeOrPart('ankle'),
+  'any/midfoot': placeOrPart('midfoot'),
+  'exam/puffy': ofFoot('puffy'),
+  'exam/swelling': ofFoot('swelling'),
+  'exam/swollen': ofFoot('swollen'),
+  'any/declined': declined('declined'),
+  'any/refused': declined('refused'),
+  'any/with': beside('with'),
+  'any/w': beside('w'),
+  'any/bloods': {
+    claims: 'section word, value review.with',
+    winner: 'the open slot, at the start of a line the section',
+    shown: [
+      ['plan review 6 weeks with bloods', 'plan/review in=6weeks with=bloods'],
+      ['bloods crp 4', 'lab/crp plain=4'],
+    ],
+  },
   'any/sometimes': sometimes('sometimes'),
   'any/intermittently': sometimes('intermittently'),
   'any/intermittent': {
@@ -158,7 +190,9 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     claims: `class filler, ${[
       ...COURSES,
       'complication',
+      'consent',
       'dislocated',
+      'drug-plan',
       'onset',
       'operation',
       'ordinary-shoes',
@@ -248,9 +282,10 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/stopped': {
-    claims: `class distancing, ${COURSES.map((id) => `label ${id}.stop`).join(', ')}`,
-    winner: 'the label of an open slot where its date follows, else it distances',
+    claims: `class distancing, ${COURSES.map((id) => `label ${id}.stop`).join(', ')}, value drug-plan.what`,
+    winner: 'the open slot, the label of one where its date follows, else it distances',
     shown: [
+      ['plan drug-plan warfarin stopped', 'plan/drug-plan drug=warfarin what=stopped'],
       ['tried tape stopped 2026-02', 'tried/tape stop=2026-2'],
       ['tried tape stopped', 'unclear: tape'],
     ],

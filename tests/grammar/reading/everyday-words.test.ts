@@ -18,7 +18,7 @@ checkRules({
     ['history metformin stopped', 'unclear: medicine'],
     ['history was on ramipril', 'unclear: medicine'],
     ['history mother metformin', 'unclear: medicine'],
-    ['plan hold metformin', 'unclear: medicine', 'unknown-word'],
+    ['plan hold metformin', 'plan/drug-plan what=stopped drug=metformin'],
     ['plan no colchicine', 'plan/avoid medicine name=colchicine'],
     ['history allergic to codeine', 'history/allergy to=codeine'],
     ['history allergic to codeine, aspirin', 'history/allergy to=codeine; unclear: antiplatelet'],

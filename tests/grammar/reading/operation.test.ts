@@ -5,6 +5,17 @@ import { checkRules } from './rules.ts';
 checkRules({
   'an operation tells approach, findings, procedures and fixation, each with its place': [
     ['operation 2nd dorsal approach', 'operation/2 approach from=dorsal'],
+    ['operation 2nd dorsal longitudinal incision', 'operation/2 approach from=dorsal'],
+    [
+      'operation thigh tourniquet 250 mmHg 45 minutes',
+      'operation/tourniquet site=at thigh pressure=250mmHg for=45minutes',
+    ],
+    ['operation calf tourniquet', 'operation/tourniquet site=at calf'],
+    ['operation no tourniquet', 'operation/no tourniquet'],
+    [
+      'operation 2nd plate avulsed distal 60% of the width, collateral repair, fixation drill holes',
+      'operation/2 plate-found state=torn place=distal share=60%; operation/2 procedure what=collateral repair; operation/2 fixation with=drill holes',
+    ],
     ['operation from below 2nd', 'operation/2 approach from=plantar'],
     [
       'operation 2nd dorsal plate repair, weil 3 mm, screw',

@@ -52,9 +52,12 @@ export const requested = (word: string, by: string): Resolution => ({
   ],
 });
 export const requestedValue = (word: string, by: string): Resolution => ({
-  claims: 'section word, value image.by',
+  claims: 'section word, value image.by, value review.with',
   winner: 'the open slot',
-  shown: [[`plan request ${word}`, `plan/image by=${by}`]],
+  shown: [
+    [`plan request ${word}`, `plan/image by=${by}`],
+    [`plan review 6 weeks with ${word}`, `plan/review in=6weeks with=${by === 'xray' ? 'film' : by}`],
+  ],
 });
 export const positiveOf = (word: string, claims: string): Resolution => ({
   claims,
@@ -63,6 +66,39 @@ export const positiveOf = (word: string, claims: string): Resolution => ({
     [`2nd drawer ${word}`, '2 drawer result=positive'],
     [`web 2 click ${word}`, 'web 2 click'],
     [`2nd paper ${word}`, 'unclear: paper'],
+  ],
+});
+export const placeOrPart = (word: string): Resolution => ({
+  claims: 'class foreign part, value foot-swelling.place',
+  winner: 'the open slot, else a part away from the joint',
+  shown: [
+    [`foot swelling ${word}`, `foot-swelling place=${word}`],
+    [`2nd ${word} red`, 'unclear: redness'],
+  ],
+});
+export const ofFoot = (word: string): Resolution => ({
+  claims: 'finding foot-swelling, finding swelling',
+  winner: 'after a foot that is named as such, and without a ray, the foot; else the joint',
+  shown: [
+    [`right foot ${word}`, 'right foot-swelling'],
+    [`right foot 2nd ${word}`, 'right 2 swelling'],
+    [`2nd ${word}`, '2 swelling'],
+  ],
+});
+export const declined = (word: string): Resolution => ({
+  claims: 'class distancing, value consent.state',
+  winner: 'the open slot, else it distances',
+  shown: [
+    [`consent ${word}`, 'consent state=declined'],
+    [`2nd drawer 2 ${word}`, 'unclear: drawer'],
+  ],
+});
+export const beside = (word: string): Resolution => ({
+  claims: 'class filler, label review.with',
+  winner: 'the same: a label is passed over, too',
+  shown: [
+    [`plan review 6 weeks ${word} mri`, 'plan/review in=6weeks with=mri'],
+    [`2nd swelling ${word} redness`, '2 swelling; 2 redness'],
   ],
 });
 export const sometimes = (word: string): Resolution => ({

@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
 import { CAUTIONS } from '../../../server/clinical/cautions.ts';
+import { percentOf } from '../../../server/clinical/hba1c.ts';
 import { PATH_ROWS } from '../../../server/clinical/path-rows.ts';
 import { RULES } from '../../../server/clinical/rules/index.ts';
 import { AOFAS_POINTS, AOFAS_TOTALS } from '../../../server/clinical/scores.ts';
@@ -77,6 +78,18 @@ export const TREATMENT_CHECKS = {
       'settle safety first',
     ]);
     expect(meaningOf('hba1c')).toMatch(/above 7\.5 % in 4,630 patients/);
+  },
+  'HbA1c in two units': () => {
+    // Also printed, rounded, by the network itself: NGSP = 0.0915 x IFCC + 2.15.
+    expect(percentOf(48)).toBeCloseTo(0.0915 * 48 + 2.15, 1);
+    expect(percentOf(58)).toBeLessThan(7.5);
+    expect(percentOf(59)).toBeGreaterThan(7.5);
+    const row = (value: string) => before(`history diabetes\nlab hba1c ${value}`);
+    expect([row('58 mmol/mol'), row('59 mmol/mol'), row('75')]).toEqual([
+      'discuss operation',
+      'settle safety first',
+      'settle safety first',
+    ]);
   },
   'HbA1c against neuropathy': () => {
     expect(meaningOf('diabetes')).toMatch(/HUMP14.*DOM16.*disagree/);
