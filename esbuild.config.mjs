@@ -95,6 +95,22 @@ const NEVER_RUN = [
     contents:
       'export class RegExpParser { pattern() { throw new Error("a shape names no first characters"); } }\nexport class BaseRegExpVisitor {}',
   },
+  // Pipes, sockets and ports: the server speaks through its streams.
+  {
+    file: /vscode-jsonrpc[\\/]lib[\\/]node[\\/]main\.js$/,
+    contents: [
+      'const ril = require("./ril").default, api = require("../common/api");',
+      'ril.install();',
+      'exports.StreamMessageReader = class extends api.ReadableStreamMessageReader {',
+      '  constructor(readable, encoding) { super(ril().stream.asReadableStream(readable), encoding); }',
+      '};',
+      'exports.StreamMessageWriter = class extends api.WriteableStreamMessageWriter {',
+      '  constructor(writable, options) { super(ril().stream.asWritableStream(writable), options); }',
+      '};',
+      'exports.createMessageConnection = (reader, writer, logger = api.NullLogger, options) =>',
+      '  api.createMessageConnection(reader, writer, logger, options);',
+    ].join('\n'),
+  },
   // Names again, one by one, what its neighbours export.
   {
     file: /vscode-jsonrpc[\\/]lib[\\/]common[\\/]api\.js$/,

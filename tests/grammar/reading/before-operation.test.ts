@@ -76,6 +76,10 @@ checkRules({
     ['right foot 2nd swollen', 'right 2 swelling'],
     ['2nd swelling moderate', '2 swelling degree=moderate'],
   ],
+  'a toe that touches the ground is not lifted': [
+    ['second toe straight and touching the ground', '2 no deviation; 2 no lifted'],
+    ['2nd does not touch the ground', '2 lifted'],
+  ],
   'a tear has a shape, and the insertion is its distal end': [
     [
       'operation 2nd plate torn transverse at the insertion',
