@@ -152,7 +152,7 @@ export const HISTORY = [
     id: 'morning-stiffness',
     kind: 'sign',
     bare: 'present',
-    sections: ['history'],
+    sections: ['history', 'exam', 'pain'],
     subjects: ['patient'],
     word: 'morning-stiffness',
     forms: ['am stiffness', 'early morning stiffness', 'ems', 'stiff in the morning', 'stiff in the mornings'],

@@ -80,6 +80,10 @@ checkRules({
     ['second toe straight and touching the ground', '2 no deviation; 2 no lifted'],
     ['2nd does not touch the ground', '2 lifted'],
   ],
+  'stiffness in the morning is told beside the pain, too': [
+    ['pain 2nd 6/10, morning stiffness 10 minutes', 'pain/2 pain score=6/10; pain/morning-stiffness for=10minutes'],
+    ['2nd stiffness mild', '2 stiffness degree=mild'],
+  ],
   'a tear has a shape, and the insertion is its distal end': [
     [
       'operation 2nd plate torn transverse at the insertion',
