@@ -186,7 +186,7 @@ export const pair = (): PairSlot => ({ kind: 'pair', locating: true });
 export const amount = () =>
   words(
     {
-      slight: ['minimal', 'trace', 'slightly', 'a bit', 'a little'],
+      slight: ['minimal', 'trace', 'slightly', 'a bit', 'a bit of', 'a little', 'a little bit', 'a little bit of'],
       mild: ['mildly', 'minor'],
       moderate: ['mod', 'moderately'],
       marked: ['severe', 'gross', 'very', 'exquisite', 'exquisitely', 'markedly'],

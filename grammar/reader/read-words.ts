@@ -206,8 +206,10 @@ const takeBefore: Taker = (binder, { form, next }, index) => {
     binder.role('filler', at);
     return true;
   }
-  if (form.classes.has('emphasis')) return emphasises(binder, at, binder.findingAt(next)?.id);
   const claim = after && beforeClaim(form, after.id, entryOf(after.id));
+  // `a bit swollen` says how much; `very` before a sign only that it is there.
+  if (form.classes.has('emphasis') && claim?.value !== 'slight')
+    return emphasises(binder, at, binder.findingAt(next)?.id);
   if (!claim || after.slots.includes(claim.slot)) return false;
   // `tender plantar callus`: a finding of its own, that the place between may be of.
   if (after.slots.length > 0 && binder.findingIn(form)) return false;

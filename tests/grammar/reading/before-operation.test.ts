@@ -84,6 +84,13 @@ checkRules({
     ['pain 2nd 6/10, morning stiffness 10 minutes', 'pain/2 pain score=6/10; pain/morning-stiffness for=10minutes'],
     ['2nd stiffness mild', '2 stiffness degree=mild'],
   ],
+  'a bit says how much, wherever it stands': [
+    ['2nd a bit swollen', '2 swelling degree=slight'],
+    ['second toe is still a bit of swelling', '2 swelling degree=slight'],
+    ['2nd swelling a bit', '2 swelling degree=slight'],
+    ['2nd very swollen', '2 swelling'],
+    ['2nd not a bit swollen', 'unclear: swelling', 'word-out-of-place'],
+  ],
   'a tear has a shape, and the insertion is its distal end': [
     [
       'operation 2nd plate torn transverse at the insertion',

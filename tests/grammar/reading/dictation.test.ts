@@ -96,7 +96,7 @@ checkRules({
     ['um second ray uh drawer you know grade two', '2 drawer grade=2'],
     ['okay so the second toe is swollen and it is tender', '2 swelling; 2 tenderness'],
     ['second ray very tender', '2 tenderness'],
-    ['second ray a bit of swelling', '2 swelling'],
+    ['second ray a bit of swelling', '2 swelling degree=slight'],
     ['second ray not very tender', 'unclear: tenderness', 'word-out-of-place word-out-of-place'],
     ['tried tape some benefit', 'unclear: tape', 'word-out-of-place unknown-word'],
     ['second ray very little swelling', 'unclear: swelling', 'word-out-of-place unknown-word'],
