@@ -85,7 +85,7 @@ export const BEFORE_OPERATION = [
       drug: words(HANDLED),
       for: duration(),
       when: words({
-        'before the operation': ['before', 'before surgery', 'before op', 'before operation', 'preop', 'pre op'],
+        'before the operation': ['before surgery', 'before op', 'before operation', 'preop', 'pre op'],
         'after the operation': ['after surgery', 'after op', 'after operation', 'postop', 'post op'],
       }),
       on: date(['on']),

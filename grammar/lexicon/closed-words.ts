@@ -63,7 +63,20 @@ export const SECTION_WORD: Readonly<Record<Section, string>> = {
 export const STORY_FROM: Readonly<Partial<Record<Section, number>>> = { history: 3, pain: 3, impression: 1 };
 
 /** Distancing words that deny: the bare findings after them may belong to the denial (`denies fever, swelling`). */
-export const DENYING: readonly string[] = ['denies', 'without', 'never', 'no longer', 'ruled out'];
+export const DENYING: readonly string[] = [
+  'cannot take',
+  'can not take',
+  'avoids',
+  'intolerant of',
+  'ran out of',
+  'due to start',
+  'offered',
+  'denies',
+  'without',
+  'never',
+  'no longer',
+  'ruled out',
+];
 /** They make what their sentence plans a plan for another day. */
 export const CONDITIONS: readonly string[] = ['if', 'unless'];
 /** Distancing words that, before their finding, hold for the rest of the statement: a condition, another person or foot, what was only spoken of. */
@@ -76,6 +89,16 @@ export const HOLDING: readonly string[] = [
   'father',
   'sister',
   'brother',
+  'husband',
+  'wife',
+  'son',
+  'daughter',
+  'partner',
+  'child',
+  'friend',
+  'cousin',
+  'uncle',
+  'aunt',
   'family',
   'other side',
   'other foot',
@@ -83,6 +106,16 @@ export const HOLDING: readonly string[] = [
   'contralateral',
   'last time',
   'last visit',
+  'previously',
+  'prior to',
+  'used to',
+  'pre',
+  'letter',
+  'says',
+  'wants',
+  'hopes for',
+  'target',
+  'under ga',
   'risk',
   'risks',
   'discussed',
@@ -101,8 +134,6 @@ export const DISTANCING: readonly string[] = [
   'were',
   'had',
   'has been',
-  'used to',
-  'previously',
   'previous',
   'prior',
   'formerly',
@@ -155,6 +186,10 @@ export const DISTANCING: readonly string[] = [
   'hardly',
   'barely',
   'yesterday',
+  'excluded',
+  'query',
+  'hard to tell',
+  'i think',
   'last week',
   'last month',
   'last year',
@@ -192,6 +227,7 @@ export const DISTANCING: readonly string[] = [
 export const HARMLESS: readonly string[] = ['still', 'now', 'today', 'currently', 'again', 'continue'];
 /** Grammar words between a finding and its values. */
 export const FILLERS: readonly string[] = [
+  'yet',
   'a',
   'an',
   'the',
@@ -218,7 +254,6 @@ export const FILLERS: readonly string[] = [
   'seen',
   'clinically',
   'itself',
-  'yet',
 ];
 /** `no A, B or C` denies all three. */
 export const LIST_ENDERS: readonly string[] = ['or', 'nor'];

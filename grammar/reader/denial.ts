@@ -41,12 +41,15 @@ export function deny(elements: readonly Element[], line: string): void {
       else allergic = undefined;
       // `family history gout, diabetes`: the rest of the statement may still be of the family.
       const { word } = element.draft;
-      if (element.draft.id === 'family-history')
+      if (HELD_AFTER.includes(element.draft.id))
         held ??= { why: 'distancing word', text: 'family', start: word.start, end: word.end };
     }
   }
   list.settle();
 }
+
+/** What follows is of the family, or wished for. */
+const HELD_AFTER: readonly string[] = ['family-history', 'goal'];
 
 /** `allergic to codeine, aspirin`: a drug named after a comma may still be of the allergy; `meds aspirin` is not. */
 const isAllergy = ({ id, status }: Draft): boolean => id === 'allergy' && status !== 'absent';

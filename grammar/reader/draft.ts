@@ -126,6 +126,7 @@ function checkScale({ slots: { grade, scale } }: Draft, line: string): void {
     grade.causes = [...grade.causes, causeOf('out of range', grade, line)];
 }
 
+const TO_COME: readonly string[] = ['sutures', 'pin-out'];
 /** Says what can only be said once the finding is complete, and freezes it. */
 export function finished(draft: Draft, line: string): FindingNode {
   const add = (why: CauseKind, at: Span) => draft.causes.push(causeOf(why, at, line));
@@ -144,6 +145,13 @@ export function finished(draft: Draft, line: string): FindingNode {
     if (valued || draft.statusGiven) add('doubt', draft.doubted);
     else draft.status = 'equivocal';
   }
+  // `sutures out in ten days` is to come, wherever it is written.
+  if (draft.section === 'exam' && TO_COME.includes(draft.id) && /\bin\s/i.test(line.slice(draft.start, draft.end)))
+    add('distancing word', draft.word);
+  // `pain under 2`: a place, or how much?
+  const score = draft.id === 'pain' ? draft.slots.score : undefined;
+  if (score?.value.is === 'number' && score.value.bound)
+    draft.slots.score = { ...score, causes: [...score.causes, causeOf('either neighbour', score, line)] };
   // `toe purchase absent` has lost its grip; of a paper test it might be said of a good one.
   if (draft.id === 'paper' && status === 'absent') add('named result', draft.word);
   const { id, section, word, segment, start, end, subject, whole, side, apart, beside } = draft;

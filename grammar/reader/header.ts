@@ -28,6 +28,13 @@ function version(reader: HeaderReader): HeaderNode | undefined {
   return found === undefined ? undefined : { is: 'version', version: found };
 }
 
+/** `patient has diabetes` is dictated; who it is stands in capitals or with a number, alone, or with a year or a sex. */
+function isNamed({ items }: HeaderReader): boolean {
+  const [, second] = items;
+  const plain = second?.is === 'word' && /^[a-z]+$/.test(second.text) && items.length > 2;
+  return !plain || items.some((item) => text(item) === 'born' || SEX_BY_FORM.has(text(item)));
+}
+
 /** A pseudonym may hold letters, digits and hyphens: all items that touch each other are one. */
 function patient(reader: HeaderReader): HeaderNode {
   const { items } = reader;
@@ -146,7 +153,7 @@ interface HeaderLine {
 /** The header lines, by their first word. `visit` opens a visit; `allow` stands in the header or in a visit, the lifecycle in a visit. */
 const HEADERS: Readonly<Record<string, HeaderLine>> = {
   forefoot: { read: version },
-  patient: { read: patient },
+  patient: { read: patient, opens: isNamed },
   scales: { read: scales },
   visit: { read: visit },
   allow: { read: allow },

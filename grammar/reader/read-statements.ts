@@ -19,6 +19,7 @@ import { readWords, saidValue } from './read-words.ts';
 import { withRedFlags } from './red-flags.ts';
 import { sideReach } from './sides.ts';
 import { subjectAt } from './subjects.ts';
+import { tailReach } from './tails.ts';
 import { webReach } from './web-or-ray.ts';
 
 type Body = Pick<LineSyntax, 'statements' | 'roles' | 'problems' | 'heading'>;
@@ -35,6 +36,7 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
   applyReach(binder.statements, binder.line);
   sideReach(binder.statements, binder.sides, line);
   pairReach(binder.statements);
+  tailReach(binder.statements, items, line);
   webReach(binder.statements, items);
   const statements = binder.statements
     .filter(({ elements, verbatim }) => verbatim.length > 0 || elements.some(({ is }) => is === 'finding'))

@@ -234,7 +234,17 @@ export const EMPHASIS: readonly string[] = [
 ];
 
 /** They take back as much as the speaker has in mind. */
-export const ERASING: readonly string[] = ['scratch that', 'delete that', 'cancel that', 'strike that'];
+export const ERASING: readonly string[] = [
+  'scratch that',
+  'delete that',
+  'cancel that',
+  'strike that',
+  'forget that',
+  'ignore that',
+  'wrong foot',
+  'wrong toe',
+  'wrong side',
+];
 /** They take back what was just said. */
 export const CORRECTIONS: readonly string[] = [
   ...ERASING,
@@ -248,6 +258,7 @@ export const CORRECTIONS: readonly string[] = [
   'no wait',
   'no i mean',
   'no make that',
+  'or rather',
 ];
 
 /** Spelled by letter and digit, or with a space, and written as one word. Runs of single letters need no row. */

@@ -20,7 +20,13 @@ const consent: OwnPhrase<'consent'> = {
 
 const handled = ({ what, drug, for: time, when, on }: Said<'drug-plan'>, not: boolean): Predicate => ({
   verb: 'is',
-  rest: spaced(not ? 'not' : undefined, what ?? 'handled as written', time && (when ? time : `for ${time}`), when, on),
+  rest: spaced(
+    not ? 'not' : undefined,
+    what ?? 'handled as written',
+    time && (when ? time : what?.endsWith('stopped') ? `for ${time}` : `(${time}, as written)`),
+    when,
+    on,
+  ),
   ...(drug ? { subject: drug } : {}),
 });
 const drugPlan: OwnPhrase<'drug-plan'> = {

@@ -13,7 +13,7 @@ checkRules({
   ],
   'a drug around the operation: verb and drug together, or neither': [
     [
-      'plan stop warfarin 5 days before',
+      'plan stop warfarin 5 days before surgery',
       'plan/drug-plan what=stopped drug=warfarin for=5days when=before the operation',
     ],
     [
@@ -90,6 +90,44 @@ checkRules({
     ['2nd swelling a bit', '2 swelling degree=slight'],
     ['2nd very swollen', '2 swelling'],
     ['2nd not a bit swollen', 'unclear: swelling', 'word-out-of-place'],
+  ],
+  'what sums up the findings before it, or names a side for them, makes them unclear': [
+    [
+      'second toe swollen comma tender comma drawer two comma all on the left',
+      'unclear: swelling; unclear: tenderness; unclear: drawer',
+      'unknown-word word-out-of-place',
+    ],
+    ['pulses dp 2, pt 2, both on the left', 'unclear: dp; unclear: pt', 'word-out-of-place word-out-of-place'],
+    [
+      '2nd cold, pale, neither today',
+      'unclear: perfusion; unclear: perfusion',
+      'unread-red-flag unread-red-flag unknown-word',
+    ],
+    ['2nd swollen, tender. All this has settled', 'unclear: swelling; unclear: tenderness', 'unknown-word'],
+    ['web 3 click, squeeze, all negative', 'unclear: click; unclear: squeeze', 'unknown-word word-out-of-place'],
+    ['2nd drawer 2, left', 'unclear: drawer', 'word-out-of-place'],
+    ['2nd drawer 2, painful, medial 12°', '2 drawer grade=2; 2 pain; 2 deviation direction=medial angle=12°'],
+    ['both feet tender', 'both tenderness'],
+  ],
+  'another person, another time or a wish holds for the whole statement': [
+    ['history wife breathless, calf swollen', 'unclear: chest; unclear: calf', 'unread-red-flag unread-red-flag'],
+    ['history husband smokes, diabetic', 'unclear: smoking; unclear: diabetes'],
+    ['previously 2nd tender, drawer 2', 'unclear: tenderness; unclear: drawer'],
+    ['wants 2nd straight, no pain', 'unclear: deviation; unclear: pain'],
+    ['history avoids aspirin, warfarin', 'unclear: antiplatelet; unclear: anticoagulant'],
+    ['history lives with husband, smoker', 'history/home with=with a partner; history/smoking status=current'],
+  ],
+  'what is to come is not done, and what was taken back is not said': [
+    ['sutures out in ten days', 'unclear: sutures'],
+    ['sutures out', 'sutures state=removed'],
+    ['pin removed', 'pin-out'],
+    ['2nd drawer 2, wrong foot', 'unclear: drawer'],
+    ['history allergic to antibiotics', 'history/allergy to=antibiotics'],
+    ['plan stop warfarin 5 days before steroid', 'unclear: drug-plan; unclear: steroid'],
+  ],
+  'a dictated sentence about the patient is no header line': [
+    ['patient has diabetes comma type two full stop second toe ulcer', 'diabetes; 2 wound', 'word-out-of-place'],
+    ['patient refused surgery full stop plan tape second toe', 'plan/2 tape', 'word-out-of-place'],
   ],
   'a tear has a shape, and the insertion is its distal end': [
     [

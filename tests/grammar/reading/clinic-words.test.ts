@@ -195,7 +195,7 @@ checkRules({
   ],
   'and near misses of under': [
     ['pain under control', 'unclear: pain', 'word-out-of-place unknown-word'],
-    ['pain under 3', 'pain/pain score=<3/10'],
+    ['pain under 3', 'pain/pain score=?<3/10'],
     ['pain not under 2nd', 'unclear: pain', 'word-out-of-place'],
     ['pain under zzq 2nd', 'unclear: pain', 'word-out-of-place unknown-word'],
     ['swelling under 2nd', 'unclear: swelling', 'word-out-of-place'],

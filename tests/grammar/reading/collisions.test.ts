@@ -128,17 +128,6 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
       ['xray 2nd fracture healed', 'unclear: image-other'],
     ],
   },
-  'any/before': {
-    claims: 'class distancing, value drug-plan.when',
-    winner: 'the open slot, else it distances',
-    shown: [
-      [
-        'plan hold warfarin 5 days before',
-        'plan/drug-plan what=stopped drug=warfarin for=5days when=before the operation',
-      ],
-      ['2nd tender before', 'unclear: tenderness'],
-    ],
-  },
   'any/ankle': placeOrPart('ankle'),
   'any/midfoot': placeOrPart('midfoot'),
   'exam/puffy': ofFoot('puffy'),

@@ -56,7 +56,7 @@ checkRules({
   ],
   'a distancing word before its finding reaches the bare findings that follow': [
     ['2nd was red, swollen', 'unclear: redness; unclear: swelling'],
-    ['2nd previously tender, swollen, drawer 2', 'unclear: tenderness; unclear: swelling; 2 drawer grade=2'],
+    ['2nd previously tender, swollen, drawer 2', 'unclear: tenderness; unclear: swelling; unclear: drawer'],
     ['denies fever, redness', 'unclear: fever; unclear: redness', 'unread-red-flag'],
     ['2nd without redness, swelling', 'unclear: redness; unclear: swelling'],
     ['2nd tender when walking, swollen', 'unclear: tenderness; 2 swelling', 'word-out-of-place'],

@@ -1,0 +1,40 @@
+import { causeOf, type Draft, type StatementDraft } from './draft.ts';
+import type { Item } from './items.ts';
+
+/** `all on the left`, `neither today`, `that was before the operation`: it sums up what was just said, whatever else it says. */
+const SUMS_UP =
+  /^(?:(?:all|both|neither|none of|everything|these|those)\b|(?:that|this|it|all this|all that) (?:is|was|were|has|had|went)\b)/i;
+/** A side alone, after a break: of which of the findings before it? */
+const SIDE_ALONE = /^(?:on the )?(?:right|left|r|l)(?: side| foot)?$/i;
+
+/**
+ * A segment without a finding that sums up the findings before it, or names a side for them, makes each of them unclear: those of its
+ * sentence or, where it opens one, of the sentence before.
+ */
+export function tailReach(statements: readonly StatementDraft[], items: readonly Item[], line: string): void {
+  const drafts = statements.flatMap(({ elements }) =>
+    elements.flatMap((each) => (each.is === 'finding' ? [each.draft] : [])),
+  );
+  if (drafts.length === 0) return;
+  let sentence: Draft[] = [];
+  let before: Draft[] = [];
+  let from = 0;
+  let next = 0;
+  for (let i = 0; i <= items.length; i++) {
+    const item = items[i];
+    if (item && item.is !== 'break' && item.is !== 'comment') continue;
+    const [first, last] = [items[from], items[i - 1]];
+    const here: Draft[] = [];
+    for (let draft = drafts[next]; draft && last && draft.word.start < last.end; draft = drafts[++next])
+      here.push(draft);
+    if (first && last && i > from && here.length === 0) {
+      const text = line.slice(first.start, last.end);
+      const reached = sentence.length > 0 ? sentence : before;
+      if (SUMS_UP.test(text) || (sentence.length > 0 && SIDE_ALONE.test(text)))
+        for (const draft of reached) draft.causes.push(causeOf('distancing word', first, line));
+    }
+    sentence.push(...here);
+    if (item?.is === 'break' && item.of !== 'segment') [before, sentence] = [sentence, []];
+    from = i + 1;
+  }
+}
