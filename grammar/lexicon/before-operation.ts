@@ -4,7 +4,7 @@ const practice = { source: 'common practice', mark: 'common practice' } as const
 const practical = { ...practice, kind: 'event', subjects: ['patient'] } as const;
 
 /** Drugs that a plan may stop, continue or bring back around an operation, with their other names. */
-const HANDLED = {
+export const HANDLED = {
   anticoagulant: ['blood thinner', 'blood thinners', 'doac'],
   warfarin: [],
   apixaban: [],

@@ -150,7 +150,6 @@ export const DRUGS_AND_RISKS = [
           iodine: [],
           chlorhexidine: [],
           penicillin: [],
-          antibiotics: ['antibiotic'],
           'any drug': ['drugs'],
           'anti-inflammatory': ['nsaid', 'nsaids'],
           'local anaesthetic': ['lidocaine'],

@@ -1,4 +1,5 @@
 import { entry, given, type Lead, leadsOf, number, words } from './entry.ts';
+import { PLATE_PLACES } from './plate-places.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const film = { ...practice, kind: 'measure', sections: ['xray'] } as const;
@@ -140,17 +141,7 @@ export const IMAGING = [
     slots: {
       extent: words({ partial: ['partial thickness'], full: ['complete', 'full thickness'] }, { before: true }),
       shape: words({ transverse: [], longitudinal: ['lengthwise'] }, { many: true, before: true }),
-      place: words(
-        {
-          distal: ['insertion', 'at the insertion', 'phalangeal insertion', 'at the phalangeal insertion'],
-          midsubstance: ['mid substance'],
-          proximal: [],
-          medial: [],
-          lateral: [],
-          central: [],
-        },
-        { many: true, locating: true, before: true },
-      ),
+      place: words(PLATE_PLACES, { many: true, locating: true, before: true }),
       share: number('%', 0, 100, false, { trails: ['of width', 'of the width', 'of its width'] }),
       size: number('mm', 0, 40, false),
     },

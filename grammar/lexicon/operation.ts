@@ -1,4 +1,5 @@
 import { date, duration, entry, grade, leadsOf, number, words } from './entry.ts';
+import { PLATE_PLACES } from './plate-places.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -83,17 +84,7 @@ export const OPERATION = [
       ),
       shape: words({ transverse: [], longitudinal: ['lengthwise'], flap: [] }, { many: true }),
       extent: words({ partial: [], full: ['complete'] }),
-      place: words(
-        {
-          distal: ['insertion', 'at the insertion', 'phalangeal insertion', 'at the phalangeal insertion'],
-          midsubstance: ['mid substance'],
-          proximal: [],
-          medial: [],
-          lateral: [],
-          central: [],
-        },
-        { many: true },
-      ),
+      place: words(PLATE_PLACES, { many: true }),
       share: number('%', 0, 100, false, { trails: ['of width', 'of the width', 'of its width'] }),
       grade: grade('anatomical', 4, ['grade', 'gr', 'anatomical grade']),
     },

@@ -2,6 +2,7 @@ import type { Ray, Side } from '../../grammar/values.ts';
 import { ordinalOf } from '../../grammar/values.ts';
 import type { NextStep, NoStage, RayAnalysis, StageOutcome } from './analysis.ts';
 import { type Answer, ask, clearFacts, isStated } from './answers.ts';
+import { capital } from './argument/phrases.ts';
 import { CAUTIONS } from './cautions.ts';
 import { pulsesFelt, webSigns } from './circulation.ts';
 import type { Course } from './course.ts';
@@ -19,8 +20,6 @@ import { hasUnreadRedFlag } from './reading-reports.ts';
 import { jointDiseaseWhy } from './systemic.ts';
 import { againstTape } from './tape-risk.ts';
 import { STEROID_CLEAR_DAYS } from './windows.ts';
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The next step for one ray, as advice: the first row of the path that its inputs meet. */
 export function nextStep(view: GateView, stage: RayAnalysis, drawer: readonly DrawerStep[]): NextStep {

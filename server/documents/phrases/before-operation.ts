@@ -1,3 +1,4 @@
+import { HANDLED } from '../../../grammar/lexicon/before-operation.ts';
 import { asNamed, type OwnPhrase, type Predicate, type Said, spaced, was } from './phrase.ts';
 
 const consent: OwnPhrase<'consent'> = {
@@ -41,17 +42,7 @@ const drugPlan: OwnPhrase<'drug-plan'> = {
       bridged: 'to be bridged',
     },
     drug: {
-      ...asNamed({
-        warfarin: [],
-        apixaban: [],
-        rivaroxaban: [],
-        edoxaban: [],
-        dabigatran: [],
-        aspirin: [],
-        clopidogrel: [],
-        methotrexate: [],
-        metformin: [],
-      }),
+      ...asNamed(HANDLED),
       anticoagulant: 'the anticoagulant',
       biologic: 'the biologic drug',
     },

@@ -41,7 +41,6 @@ const allergy: TherePhrase<'allergy'> = {
       iodine: 'iodine',
       chlorhexidine: 'chlorhexidine',
       penicillin: 'penicillin',
-      antibiotics: 'antibiotics',
       'any drug': 'any drug known',
       'anti-inflammatory': 'an anti-inflammatory',
       'local anaesthetic': 'a local anaesthetic',

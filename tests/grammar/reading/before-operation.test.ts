@@ -122,7 +122,8 @@ checkRules({
     ['sutures out', 'sutures state=removed'],
     ['pin removed', 'pin-out'],
     ['2nd drawer 2, wrong foot', 'unclear: drawer'],
-    ['history allergic to antibiotics', 'history/allergy to=antibiotics'],
+    ['plan no antibiotics', 'plan/avoid medicine name=an antibiotic'],
+    ['history allergic to antibiotics', 'history/allergy to=an antibiotic'],
     ['plan stop warfarin 5 days before steroid', 'unclear: drug-plan; unclear: steroid'],
   ],
   'a dictated sentence about the patient is no header line': [
