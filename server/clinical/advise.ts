@@ -46,13 +46,14 @@ interface Advice {
   readonly change: () => Change | undefined;
 }
 /** The ray itself, with the advice beside what it has: nothing is worked out before it is asked for. */
-function withAdvice(ray: RayAnalysis, advice: Advice): AdvisedRay {
+function withAdvice(ray: RayAnalysis, { next, missing, change }: Advice): AdvisedRay {
   const asked = (get: () => unknown) => ({ get, enumerable: true });
-  const described = {
-    ...Object.getOwnPropertyDescriptors(ray),
-    next: asked(advice.next),
-    missing: asked(advice.missing),
-    change: asked(advice.change),
-  };
-  return Object.defineProperties({}, described) as AdvisedRay;
+  return Object.defineProperties({ ...ray } as AdvisedRay, {
+    evidence: asked(() => ray.evidence),
+    assumptions: asked(() => ray.assumptions),
+    statements: asked(() => ray.statements),
+    next: asked(next),
+    missing: asked(missing),
+    change: asked(change),
+  });
 }

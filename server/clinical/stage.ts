@@ -9,7 +9,6 @@ import { isPoor } from './feeling.ts';
 import { gatedFindings } from './gated-findings.ts';
 import { GATES, type GateView } from './gates.ts';
 import { labels } from './labels.ts';
-import { once } from './once.ts';
 import type { Possible } from './staging-rows.ts';
 import { severalRaysUnasked } from './systemic.ts';
 
@@ -28,29 +27,66 @@ export function stageRay(view: GateView, deciding: DecidingFindings): RayAnalysi
   const outcome = closed ?? (painless && !shown ? withoutSymptoms(deciding.possible) : decided.outcome);
   const gated = outcome.is === 'not applicable';
   const { source, mark } = gated ? PRACTICE : decided;
-  const argued = once(() =>
-    outcome.is === 'not applicable' ? gatedFindings(view, deciding, outcome.by) : evidence(view, deciding, decided),
+  const computed = { outcome, redFlags, source, mark, labels: labels(view, deciding, outcome, painless) };
+  return new StagedRay(view, computed, () =>
+    outcome.is === 'not applicable'
+      ? { evidence: gatedFindings(view, deciding, outcome.by), assumptions: [] }
+      : {
+          evidence: evidence(view, deciding, decided),
+          assumptions: [...deciding.assumptions, ...assumed(view), ...unread(view)],
+        },
   );
-  const taken = once(() => (gated ? [] : [...deciding.assumptions, ...assumed(view), ...unread(view)]));
-  return {
-    side,
-    ray,
-    outcome,
-    redFlags,
-    source,
-    mark,
-    labels: labels(view, deciding, outcome, painless),
-    ...statedStage(view),
-    get evidence() {
-      return argued();
-    },
-    get assumptions() {
-      return taken();
-    },
-    get statements() {
-      return statementsOf(view);
-    },
-  };
+}
+
+type Argued = Pick<RayAnalysis, 'evidence' | 'assumptions'>;
+/** A class, since an object that is written with getters has a shape of its own each time, which every reader of it pays for. */
+class StagedRay implements RayAnalysis {
+  readonly side: Side;
+  readonly ray: Ray;
+  readonly outcome: StageOutcome;
+  readonly redFlags: RayAnalysis['redFlags'];
+  readonly source: RayAnalysis['source'];
+  readonly mark: RayAnalysis['mark'];
+  readonly labels: readonly string[];
+  readonly stated?: NonNullable<RayAnalysis['stated']>;
+  readonly #view: GateView;
+  readonly #argue: () => Argued;
+  #argued: Argued | undefined;
+
+  constructor(
+    view: GateView,
+    {
+      outcome,
+      redFlags,
+      source,
+      mark,
+      labels,
+    }: Pick<RayAnalysis, 'outcome' | 'redFlags' | 'source' | 'mark' | 'labels'>,
+    argue: () => Argued,
+  ) {
+    this.side = view.side;
+    this.ray = view.ray;
+    this.outcome = outcome;
+    this.redFlags = redFlags;
+    this.source = source;
+    this.mark = mark;
+    this.labels = labels;
+    const stated = statedStage(view);
+    if (stated) this.stated = stated;
+    this.#view = view;
+    this.#argue = argue;
+  }
+  get evidence(): RayAnalysis['evidence'] {
+    this.#argued ??= this.#argue();
+    return this.#argued.evidence;
+  }
+  get assumptions(): readonly string[] {
+    this.#argued ??= this.#argue();
+    return this.#argued.assumptions;
+  }
+  get statements(): readonly string[] {
+    return statementsOf(this.#view);
+  }
 }
 
 /** Gates are common practice, whatever the source of the stages that they keep away. */
@@ -79,20 +115,18 @@ function withoutSymptoms({ drawer }: Possible): StageOutcome {
     : notApplicable('no symptom', 'the joint is stated to be without symptoms');
 }
 
-function statedStage({ visit, side, ray }: GateView): Pick<RayAnalysis, 'stated'> {
-  const [fact] = clearFacts(visit.facts, 'stage', { side, ray }).filter(({ values }) => values.stage);
+function statedStage({ visit, side, ray }: GateView): RayAnalysis['stated'] {
+  const fact = clearFacts(visit.facts, 'stage', { side, ray }).find(({ values }) => values.stage);
   const stage = fact?.values.stage;
-  if (!fact || !stage) return {};
-  const valuePlace = fact.origin.slots.stage;
-  const place = fact.origin.place;
+  if (!fact || !stage) return undefined;
+  const { statement, origin } = fact;
+  const valuePlace = origin.slots.stage;
   return {
-    stated: {
-      low: stage.low,
-      high: stage.high,
-      statement: fact.statement,
-      place,
-      ...(valuePlace ? { valuePlace } : {}),
-    },
+    low: stage.low,
+    high: stage.high,
+    statement,
+    place: origin.place,
+    ...(valuePlace ? { valuePlace } : {}),
   };
 }
 

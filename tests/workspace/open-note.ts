@@ -1,3 +1,4 @@
+import type { VisitAnalysis } from '../../server/clinical/analysis.ts';
 import { NO_SETTINGS } from '../../server/clinical/settings.ts';
 import { OpenNote, type Workshop } from '../../server/workspace/note.ts';
 import { workshop } from '../../server/workspace/workshop.ts';
@@ -33,6 +34,16 @@ export function countingWorkshop(): { shop: Workshop; work: { lines: number; vis
   };
 }
 
+/** An analysis with what its rays argue, which is worked out when it is asked for. */
+export const argued = (analysis: VisitAnalysis | undefined): unknown =>
+  analysis && {
+    ...analysis,
+    rays: analysis.rays.map((ray) => {
+      const { evidence, assumptions, statements } = ray;
+      return { ...ray, evidence, assumptions, statements };
+    }),
+  };
+
 /** All that a note knows, by blocks: what an edited note must have in common with a new one. */
 export function everything(note: OpenNote): unknown {
   note.settle();
@@ -45,7 +56,7 @@ export function everything(note: OpenNote): unknown {
     visits: Array.from({ length: note.blockCount }, (_, index) => ({
       firstLine: note.firstLine(index),
       lines: note.block(index),
-      analysis: note.visit(index)?.analysis,
+      analysis: argued(note.visit(index)?.analysis),
     })),
   };
 }
