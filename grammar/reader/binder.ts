@@ -20,13 +20,12 @@ import { beforeClaim, type Form, type Match, matchesAt, OF_FOOT } from './forms.
 import type { Item } from './items.ts';
 import type { SideMention } from './sides.ts';
 import { tell } from './story.ts';
+import { type LoneSubject, noteLone } from './unused-subjects.ts';
 
 /** Section words that say more than their section: the formatter leaves them. */
 const KEPT_SECTION_WORDS: readonly string[] = ['orders', 'scores'];
 
-interface Before extends Span {
-  readonly form: Form;
-}
+type Before = Span & { readonly form: Form };
 
 /** The state of reading one line from left to right, and the few moves that change it. */
 export class Binder {
@@ -69,6 +68,8 @@ export class Binder {
     this.items = items;
     this.statement = this.open(0);
   }
+
+  readonly lone: LoneSubject[] = [];
 
   private open(start: number): StatementDraft {
     const statement: StatementDraft = { section: this.section, start, end: start, elements: [], verbatim: [] };
@@ -153,6 +154,7 @@ export class Binder {
     if (this.no && !this.no.adjective && this.before.length === 0) this.denyBack(this.no);
     this.flush();
     tell(this);
+    noteLone(this);
     if (this.subject?.at === 'others' && endsUnread(this.statement))
       [this.unreadSubject, this.subject] = [this.subject, undefined];
     const last = this.last();

@@ -126,6 +126,16 @@ function checkScale({ slots: { grade, scale } }: Draft, line: string): void {
     grade.causes = [...grade.causes, causeOf('out of range', grade, line)];
 }
 
+/** A bare number after a word of place could name the ray. */
+const followsPlace = ({ start, end }: Span, { word }: Draft, line: string): boolean =>
+  start > word.end &&
+  /^\d+$/.test(line.slice(start, end)) &&
+  /\b(?:at|in|on|over|around)\s+$/i.test(line.slice(0, start));
+function doubtSlot({ slots }: Draft, slot: string, line: string): void {
+  const read = slots[slot];
+  if (read) slots[slot] = { ...read, causes: [...read.causes, causeOf('either neighbour', read, line)] };
+}
+
 const TO_COME: readonly string[] = ['sutures', 'pin-out'];
 /** Says what can only be said once the finding is complete, and freezes it. */
 export function finished(draft: Draft, line: string): FindingNode {
@@ -148,10 +158,12 @@ export function finished(draft: Draft, line: string): FindingNode {
   // `sutures out in ten days` is to come, wherever it is written.
   if (draft.section === 'exam' && TO_COME.includes(draft.id) && /\bin\s/i.test(line.slice(draft.start, draft.end)))
     add('distancing word', draft.word);
-  // `pain under 2`: a place, or how much?
+  // `pain under 2`, `pain at 2`: a place, or how much?
   const score = draft.id === 'pain' ? draft.slots.score : undefined;
-  if (score?.value.is === 'number' && score.value.bound)
-    draft.slots.score = { ...score, causes: [...score.causes, causeOf('either neighbour', score, line)] };
+  if (score?.value.is === 'number' && (score.value.bound || followsPlace(score, draft, line)))
+    doubtSlot(draft, 'score', line);
+  // `steroid 3/52 relief`: an injection takes no weeks; when it was, or how long it helped?
+  if (draft.id === 'steroid' && draft.slots.for) doubtSlot(draft, 'for', line);
   // `toe purchase absent` has lost its grip; of a paper test it might be said of a good one.
   if (draft.id === 'paper' && status === 'absent') add('named result', draft.word);
   const { id, section, word, segment, start, end, subject, whole, side, apart, beside } = draft;

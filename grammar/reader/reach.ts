@@ -5,6 +5,7 @@ import type { Cause } from '../syntax.ts';
 import { deny } from './denial.ts';
 import { causeOf, type Draft, type Element, lacksResult, type StatementDraft } from './draft.ts';
 import { formOf } from './forms.ts';
+import { openingReach } from './openings.ts';
 
 /**
  * What an unread, negating or distancing word does to the findings near it: better unread than misread.
@@ -14,14 +15,17 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
   let before: Draft | undefined;
   let trailing: Cause | undefined;
   let unused: Cause | undefined;
-  for (const { elements } of statements) {
+  for (const { elements, section } of statements) {
     deny(elements, line);
     webReach(elements, line);
+    openingReach(elements, section);
     for (const { by, elements: segment } of segments(elements)) {
       unreadReach(segment, before);
       partReach(segment);
       farPartReach(segment, before);
       directionReach(segment);
+      spotReach(segment, before);
+      placeReach(segment);
       distancingReach(segment, before);
       const drafts = findings(segment);
       if (unused && segment[0]?.is === 'subject') drafts[0]?.causes.push(unused);
@@ -90,6 +94,10 @@ function unreadReach(segment: readonly Element[], before: Draft | undefined): vo
   const opener = segment.findIndex(({ is }) => is === 'unread');
   if (opener < 0) return;
   const [first, ...later] = findings(segment);
+  const [only, more] = segment;
+  // `drawer 2, 3`: put right, or something else?
+  if (only?.is === 'unread' && !more && only.cause.why === 'number without place' && before && isGraded(before))
+    before.causes.push(only.cause);
   const near = neighbours(segment);
   segment.forEach((element, i) => {
     if (element.is !== 'unread') return;
@@ -100,6 +108,8 @@ function unreadReach(segment: readonly Element[], before: Draft | undefined): vo
     if (i === opener && !left) for (const draft of later) draft.causes.push(element.cause);
   });
 }
+
+const isGraded = ({ slots }: Draft): boolean => Object.values(slots).some(({ value }) => value.is === 'drawer grade');
 
 /**
  * A status word alone between commas is of the finding before. One that has a word of its own is not: a `no` the word after it
@@ -126,7 +136,7 @@ function isKnown(element: Element, before: Draft): boolean {
   return !form.values.has(before.id as FindingId);
 }
 /** `drawer 2, no wait, 3`: what was just said is taken back. */
-const corrects = ({ text }: Cause): boolean => CORRECTIONS.includes(text.toLowerCase());
+export const corrects = ({ text }: Cause): boolean => CORRECTIONS.includes(text.toLowerCase());
 const CORRECTIONS: readonly string[] = [
   'actually',
   'wait',
@@ -164,6 +174,32 @@ const FAR_PARTS: readonly string[] = ['calf', 'arch', 'skin', 'chest', 'gait'];
 /** A sign, and pain beside a part that is away from the joint. */
 const mayBeOf = (part: Draft, near: Draft): boolean =>
   near.entry?.kind === 'sign' || (near.id === 'pain' && FAR_PARTS.includes(part.id));
+
+/** Skin lesions have a pain of their own. */
+const SPOTS: readonly string[] = ['callus', 'corn', 'wound', 'pin-site', 'skin'];
+/**
+ * `callus under 3rd, no pain`, `drawer 2, not painful`: no pain of the spot or in the test, or none at all? What names a pain by its noun
+ * after a test is of the joint.
+ */
+function spotReach([first]: readonly Element[], before: Draft | undefined): void {
+  if (first?.is !== 'finding' || first.draft.id !== 'pain' || first.draft.status !== 'absent' || !before) return;
+  const { draft } = first;
+  const own = draft.subject && draft.subject.start > before.word.start;
+  const tested =
+    before.entry?.slots.pain !== undefined && draft.denied && draft.word.end - draft.word.start > 'pain'.length;
+  if (!own && (SPOTS.includes(before.id) || tested))
+    draft.causes.push({ why: 'either neighbour', text: '', start: before.word.start, end: before.word.end });
+}
+
+/** `no pain, swelling or numbness in the third web`: the place at the end of a denied list is that of its members, or of the last. */
+function placeReach(segment: readonly Element[]): void {
+  const end = segment.findLastIndex(({ is }) => is === 'list end');
+  const last = end < 0 ? undefined : findings(segment.slice(end)).at(-1);
+  const at = last?.subject;
+  if (!at || at.start < (last?.word.end ?? 0)) return;
+  for (const draft of findings(segment.slice(0, end)))
+    if (!draft.subject) draft.causes.push({ why: 'subject between', text: '', start: at.start, end: at.end });
+}
 
 /** `calf R tight L soft`: one part, twice. */
 const isPair = (a: Draft, b: Draft): boolean => a.twinOf === b || b.twinOf === a;

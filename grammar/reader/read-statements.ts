@@ -20,6 +20,7 @@ import { withRedFlags } from './red-flags.ts';
 import { sideReach } from './sides.ts';
 import { subjectAt } from './subjects.ts';
 import { tailReach } from './tails.ts';
+import { keepUnused } from './unused-subjects.ts';
 import { webReach } from './web-or-ray.ts';
 
 type Body = Pick<LineSyntax, 'statements' | 'roles' | 'problems' | 'heading'>;
@@ -36,8 +37,9 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
   applyReach(binder.statements, binder.line);
   sideReach(binder.statements, binder.sides, line);
   pairReach(binder.statements);
-  tailReach(binder.statements, items, line);
+  tailReach(binder.statements, items, line, binder.roles);
   webReach(binder.statements, items);
+  const kept = keepUnused(binder, binder.roles);
   const statements = binder.statements
     .filter(({ elements, verbatim }) => verbatim.length > 0 || elements.some(({ is }) => is === 'finding'))
     .map((draft): StatementNode => {
@@ -45,8 +47,8 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
       const [verbatim, { section, start, end }] = [orNone(draft.verbatim), draft];
       return { section, start, end, findings, verbatim };
     });
-  const roles = [...binder.roles, ...pauses(line, items)].sort((a, b) => a.start - b.start);
-  const problems = withRedFlags(line, items, statements, [...binder.problems, ...heard(line, items)]);
+  const roles = [...kept.roles, ...pauses(line, items)].sort((a, b) => a.start - b.start);
+  const problems = withRedFlags(line, items, statements, [...binder.problems, ...kept.problems, ...heard(line, items)]);
   return { problems, roles, ...headed(statements, heading) };
 }
 

@@ -1,9 +1,16 @@
+import type { Role } from '../syntax.ts';
 import { causeOf, type Draft, type StatementDraft } from './draft.ts';
 import type { Item } from './items.ts';
 
 /** `all on the left`, `neither today`, `that was before the operation`: it sums up what was just said, whatever else it says. */
 const SUMS_UP =
   /^(?:(?:all|both|neither|none of|everything|these|those)\b|(?:that|this|it|all this|all that) (?:is|was|were|has|had|went)\b)/i;
+/** Where or by whom it was found, and when, told after it. */
+const NAMES_SOURCE =
+  /^(?:(?:according to|as per|per|from|by|says|said|wrote|so says)\b.*\b(?:gp|doctor|physio\w*|podiatrist|referrer|registrar|radiologist|surgeon|colleague|clinic|letter|report|notes?)\b|(?:on|in|from) the (?:old|previous|last|earlier|outside|other)\b)/i;
+/** What takes back, bounds or dates only the finding before it. */
+const BENDS_LAST =
+  /^(?:(?:or|no|oh|um|uh|er) )*(?:wait|hang on|hold on|oops|rather|at (?:least|most)|or so|roughly|approximately|give or take|in (?:january|february|march|april|may|june|july|august|september|october|november|december|(?:19|20)\d\d))\b/i;
 /** A side alone, after a break: of which of the findings before it? */
 const SIDE_ALONE = /^(?:on the )?(?:right|left|r|l)(?: side| foot)?$/i;
 
@@ -11,11 +18,18 @@ const SIDE_ALONE = /^(?:on the )?(?:right|left|r|l)(?: side| foot)?$/i;
  * A segment without a finding that sums up the findings before it, or names a side for them, makes each of them unclear: those of its
  * sentence or, where it opens one, of the sentence before.
  */
-export function tailReach(statements: readonly StatementDraft[], items: readonly Item[], line: string): void {
+export function tailReach(
+  statements: readonly StatementDraft[],
+  items: readonly Item[],
+  line: string,
+  roles: readonly Role[],
+): void {
   const drafts = statements.flatMap(({ elements }) =>
     elements.flatMap((each) => (each.is === 'finding' ? [each.draft] : [])),
   );
   if (drafts.length === 0) return;
+  // What a correction has settled is no tail.
+  const isStruck = (at: number) => roles.some(({ struck, start, end }) => struck && start <= at && at < end);
   let sentence: Draft[] = [];
   let before: Draft[] = [];
   let from = 0;
@@ -30,8 +44,9 @@ export function tailReach(statements: readonly StatementDraft[], items: readonly
     if (first && last && i > from && here.length === 0) {
       const text = line.slice(first.start, last.end);
       const reached = sentence.length > 0 ? sentence : before;
-      if (SUMS_UP.test(text) || (sentence.length > 0 && SIDE_ALONE.test(text)))
-        for (const draft of reached) draft.causes.push(causeOf('distancing word', first, line));
+      const sums = SUMS_UP.test(text) || NAMES_SOURCE.test(text) || (sentence.length > 0 && SIDE_ALONE.test(text));
+      const bent = sums ? reached : sentence.length > 0 && BENDS_LAST.test(text) ? reached.slice(-1) : [];
+      for (const draft of isStruck(first.start) ? [] : bent) draft.causes.push(causeOf('distancing word', first, line));
     }
     sentence.push(...here);
     if (item?.is === 'break' && item.of !== 'segment') [before, sentence] = [sentence, []];

@@ -47,6 +47,10 @@ export const takeClass: Taker = (binder, { form, next }, index) => {
     binder.role('filler', at);
     return true;
   }
+  if (UNTIL_LATER.includes(form.parts.join(' ')) && isLeftOut(binder)) {
+    binder.unread(at, 'word out of place', 'word-out-of-place');
+    return true;
+  }
   if (classes.has('harmless') && isAlone(binder, next)) {
     binder.keep(at, false);
     binder.role('verbatim', at);
@@ -58,6 +62,11 @@ export const takeClass: Taker = (binder, { form, next }, index) => {
   }
   return false;
 };
+/** `plan no steroid yet`: not for now is not never. */
+const UNTIL_LATER: readonly string[] = ['yet', 'today'];
+function isLeftOut({ section, current }: Binder): boolean {
+  return section === 'plan' && current !== undefined && (current.status === 'avoid' || current.deniesPart === true);
+}
 /** `plan continue; review 6 weeks`: beside nothing else it is what was said. */
 function isAlone(binder: Binder, next: number): boolean {
   const last = binder.last();

@@ -55,6 +55,8 @@ export type AnyFact = { [F in FindingId]: Fact<F> }[FindingId];
 export interface Verbatim {
   readonly text: string;
   readonly place: Place;
+  /** With the words around it that it can't be read without; several texts may share them. */
+  readonly whole: { readonly text: string; readonly place: Place };
   readonly section: Section;
   readonly quote: boolean;
   readonly subject?: Subject;

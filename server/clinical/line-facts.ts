@@ -24,6 +24,7 @@ import type {
 } from './facts.ts';
 import { PANELS } from './panels.ts';
 import type { Settings } from './settings.ts';
+import { writtenRuns } from './written-runs.ts';
 
 /** What one line of a visit says. */
 export type LineFacts = Pick<VisitFacts, 'facts' | 'verbatim' | 'unclear'>;
@@ -98,7 +99,13 @@ export function proposedWords(
   const [first] = statements;
   const finding = first?.findings.find(({ subject }) => subject);
   const under = onlyUnder(finding?.subject ?? force.heading.subject, finding?.side, force, named);
-  return { ...words, section: first?.section ?? 'exam', quote: false, ...under };
+  return {
+    ...words,
+    whole: { ...words, text: oneLine(words.text) },
+    section: first?.section ?? 'exam',
+    quote: false,
+    ...under,
+  };
 }
 
 /** The one subject and side that unread words stand under, where there is one. */
@@ -131,13 +138,13 @@ class FactReader {
   readonly verbatim: Verbatim[] = [];
   readonly unclear: Unclear[] = [];
   private readonly line: number;
-  private readonly text: string;
+  private readonly read: LineSyntax;
   private readonly force: InForce;
   private readonly named: () => ReadonlySet<Ray>;
 
   constructor(line: LineSyntax, at: number, force: InForce, named: () => ReadonlySet<Ray>) {
     this.line = at;
-    this.text = line.text;
+    this.read = line;
     this.force = force;
     this.named = named;
     for (const [index, statement] of line.statements.entries()) this.statement(statement, `${at}:${index}`);
@@ -257,24 +264,13 @@ class FactReader {
     this.unclear.push({ why: cause.why, text: cause.text, ...where, ...(slot ? { slot } : {}) });
   }
 
-  /** All unread text of a comma-separated segment is kept as one run, from its first to its last unclear word. */
   private keepVerbatim(statement: StatementNode, unread: readonly (FindingNode | VerbatimNode)[]): void {
-    if (unread.length === 0) return;
-    const { heading } = this.force;
-    const { text } = this;
-    const bySegment = new Map<number, (FindingNode | VerbatimNode)[]>();
-    for (const node of unread) bySegment.set(node.segment, [...(bySegment.get(node.segment) ?? []), node]);
-    for (const nodes of bySegment.values()) {
-      const quote = nodes.every((each) => 'quote' in each && each.quote);
-      const inner = {
-        start: Math.min(...nodes.map(({ start }) => start)),
-        end: Math.max(...nodes.map(({ end }) => end)),
-      };
-      const { start, end } = quote ? inner : wholeWords(text, inner);
-      const node = nodes.find(({ subject }) => subject)?.subject ?? heading.subject;
+    const written = (span: Span) => ({ text: this.read.text.slice(span.start, span.end), place: this.at(span) });
+    for (const { start, end, quote, subject, whole } of writtenRuns(statement, unread, this.read)) {
+      const node = subject ?? this.force.heading.subject;
       this.verbatim.push({
-        text: text.slice(start, end),
-        place: this.at({ start, end }),
+        ...written({ start, end }),
+        whole: { ...written(whole), text: oneLine(this.read.text.slice(whole.start, whole.end)) },
         section: statement.section,
         quote,
         ...onlyUnder(node, node?.side, this.force, this.named),
@@ -283,13 +279,7 @@ class FactReader {
   }
 }
 
-/** Widens a span to the words that it stands in: a `?` or a bracket that touches a word is part of what was written. */
-function wholeWords(text: string, span: Span): Span {
-  let { start, end } = span;
-  while (start > 0 && /[^\s,;.]/.test(text.charAt(start - 1))) start -= 1;
-  while (end < text.length && /[^\s,;.]/.test(text.charAt(end))) end += 1;
-  return { start, end };
-}
+const oneLine = (text: string): string => text.trim().replace(/\s+/g, ' ');
 
 type Base = Pick<AnyFact, 'statement' | 'section' | 'quotes' | 'causes' | 'examiner'>;
 type Where = { readonly subject: Subject; readonly side: Side | undefined };

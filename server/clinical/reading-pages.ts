@@ -34,7 +34,11 @@ export const READING_PAGES: Readonly<Record<keyof typeof READING_MESSAGES, Readi
     what: 'A number stands where no finding waits for it.',
     why: 'A number alone could be a grade, a length or a ray: it is kept as typed.',
     instead: 'Name the finding before the number.',
-    examples: { invalid: '2nd drawer 2, 7', valid: '2nd drawer 2, lifted 7 mm', nearMiss: '2nd drawer 2, medial 7' },
+    examples: {
+      invalid: '2nd swelling mild, 7',
+      valid: '2nd drawer 2, lifted 7 mm',
+      nearMiss: '2nd drawer 2, medial 7',
+    },
   },
   'unread-red-flag': {
     name: 'Red-flag word that is not understood',

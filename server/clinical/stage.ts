@@ -147,11 +147,12 @@ function laxityTold({ visit, before }: GateView): string | undefined {
 function unread({ visit, side, ray }: GateView): string[] {
   const about = (subject: { at: string; ray?: Ray } | undefined, on: Side | undefined) =>
     subject?.at === 'ray' && subject.ray === ray && (on === undefined || on === side);
-  return visit.verbatim
+  const texts = visit.verbatim
     .filter(
       (each) => !each.quote && (each.section === 'exam' || each.section === 'stand') && about(each.subject, each.side),
     )
-    .map(({ text }) => `not understood and not used: "${text}"`);
+    .map(({ whole }) => `not understood and not used: "${whole.text}"`);
+  return [...new Set(texts)];
 }
 
 function statementsOf({ visit, side, ray }: GateView): string[] {

@@ -77,6 +77,15 @@ const prepositionAt = (preposition: Preposition, at: AnyFact['subject']['at']): 
   typeof preposition === 'string' ? preposition : at === 'patient' ? '' : preposition[at];
 
 const ASSESSED = 'assessed';
+/** What is left out of a plan as harmful; of the rest (`no review`, `no xray`) only that the plan does without. */
+const TO_AVOID: ReadonlySet<FindingId> = new Set([
+  'steroid',
+  'injection',
+  'anti-inflammatory',
+  'medicine',
+  'footwear',
+  'stretching',
+]);
 
 /** Equivocal, not done, unable and avoid: what is said of the finding itself, its values in brackets. */
 function statusOf<F extends FindingId>(
@@ -95,7 +104,12 @@ function statusOf<F extends FindingId>(
     case 'unable':
       return { verb: 'could', rest: `not be ${by}`, subject, plural };
     case 'avoid':
-      return { verb: 'is', rest: 'to be avoided', subject, plural };
+      return {
+        verb: 'is',
+        rest: TO_AVOID.has(fact.finding) ? 'to be avoided' : 'not part of the plan',
+        subject,
+        plural,
+      };
     default:
       return { ...was(seen ? 'equivocal' : 'recorded as uncertain'), subject, plural };
   }

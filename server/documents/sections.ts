@@ -85,14 +85,27 @@ export function sectionSentences(visit: VisitFacts, section: NoteSection, lines:
     ...groupFacts(facts, visit.side).map((group): Placed => {
       return { rank: rankOf(group, section), make: (paragraph) => groupSentence(group, visit.side, paragraph) };
     }),
-    ...visit.verbatim
-      .filter((each) => lines(each.place.line) && SECTION_OF[each.section] === section)
+    ...wholes(visit.verbatim)
+      .filter(([{ place, section: of }]) => lines(place.line) && SECTION_OF[of] === section)
       .map((each): Placed => {
-        return { rank: verbatimRank(each, section), make: (paragraph) => verbatimSentence(each, visit, paragraph) };
+        return { rank: verbatimRank(each[0], section), make: (paragraph) => verbatimSentence(each, visit, paragraph) };
       }),
   ];
   all.sort((a, b) => compare(a.rank, b.rank));
   return all.map(({ rank, make }) => make(`${section} ${rank.slice(0, 3).join(' ')}`));
+}
+
+/** Texts that are quoted in one stretch, with the words around them. */
+type Whole = readonly [Verbatim, ...Verbatim[]];
+function wholes(texts: readonly Verbatim[]): Whole[] {
+  const list: [Verbatim, ...Verbatim[]][] = [];
+  for (const each of texts) {
+    const last = list.at(-1);
+    const { line, start } = each.whole.place;
+    if (last?.[0].whole.place.line === line && last[0].whole.place.start === start) last.push(each);
+    else list.push([each]);
+  }
+  return list;
 }
 
 const stated = ({ line, start }: Verbatim['place']): number[] => [line, start];
@@ -150,22 +163,25 @@ function verbatimRank({ section, subject, side, place }: Verbatim, into: NoteSec
 /** Names text that no fact came from; unique in its visit. */
 const verbatimId = ({ place }: Verbatim): string => `${place.line}:text:${place.start}`;
 
-function originsOf(text: Verbatim, facts: readonly AnyFact[]): Origin[] {
-  const { line, start, end } = text.place;
+function originsOf(texts: Whole, facts: readonly AnyFact[]): Origin[] {
+  const { line, start, end } = texts[0].whole.place;
   const inside = facts.filter(
     ({ clarity, unclear, origin: { place } }) =>
       (clarity === 'unclear' || unclear.length > 0) && place.line === line && place.start < end && place.end > start,
   );
   const origins = new Map(inside.map((fact) => [fact.statement, originOf(fact)]));
-  return [{ statement: verbatimId(text), place: text.place }, ...origins.values()];
+  return [...texts.map((each) => ({ statement: verbatimId(each), place: each.place })), ...origins.values()];
 }
 
 /** Text that the reader could not take as fact, word for word; where it stood is told if its own words don't. */
-function verbatimSentence(text: Verbatim, visit: VisitFacts, paragraph: string): Sentence {
+function verbatimSentence(texts: Whole, visit: VisitFacts, paragraph: string): Sentence {
+  const [first] = texts;
+  const { whole } = first;
   const from = originsOf(
-    text,
-    statedOn(visit, (line) => line === text.place.line),
+    texts,
+    statedOn(visit, (line) => line === whole.place.line),
   );
+  const text = { ...first, text: whole.text };
   const under = underOf(text, visit);
   const bare = text.text.trim().replace(/\s+/g, ' ');
   const words = /^".*"$/.test(bare) ? bare : bare.includes('"') ? `“${bare}”` : `"${bare}"`;

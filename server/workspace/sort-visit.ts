@@ -112,7 +112,7 @@ function said(visit: VisitFacts, lines: readonly LineSyntax[]): string {
       where(origin.place),
       lineOf(origin.place),
     ]),
-    ...verbatim.map(({ place, ...text }) => [text, where(place), lineOf(place)]),
+    ...verbatim.map(({ place, whole, ...text }) => [text, whole.text, where(place), lineOf(place)]),
     ...carried.map(({ text, date }) => [text, date]),
     ...unclear.map(({ place, word: _, ...text }) => [text, lineOf(place)]),
     ...allowances.map(({ code, reason }) => [code, reason]),

@@ -179,7 +179,8 @@ function facts(lines: readonly string[]): unknown {
   return JSON.parse(
     JSON.stringify(
       { header: readHeaderFacts(syntax), visit: readVisitFacts(syntax, readHeaderFacts([])) },
-      (key, value) => (key === 'start' || key === 'end' ? undefined : value),
+      // The stretch that is quoted holds commas, which may get a space.
+      (key, value) => (['start', 'end', 'whole'].includes(key) ? undefined : value),
     ),
   );
 }

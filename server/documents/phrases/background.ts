@@ -92,11 +92,14 @@ const driving: OwnPhrase<'driving'> = {
       drives: 'done',
       'drives an automatic': 'done in an automatic car',
       'drives a manual': 'done in a manual car',
-      'does not drive': 'not done',
+      'does not drive': 'left out',
       'may drive': 'allowed',
     },
   },
-  present: ({ what, for: time }) => was(spaced(what ?? 'recorded', forTime(time))),
+  present: ({ what, for: time }, section) =>
+    section === 'plan' && what === 'left out'
+      ? { verb: 'is', rest: spaced('to be left out', forTime(time)) }
+      : was(spaced(what ?? 'recorded', forTime(time))),
   absent: ({ what, for: time }) => was(spaced('recorded as', what ? `not ${what}` : 'none', forTime(time))),
 };
 

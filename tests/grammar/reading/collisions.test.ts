@@ -22,6 +22,7 @@ import {
   requested,
   requestedValue,
   sometimes,
+  WHOSE,
 } from './resolutions.ts';
 
 const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
@@ -307,6 +308,8 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/mother': ofTheFamily('mother'),
+  'any/mum': ofTheFamily('mum', 'mother'),
+  'any/dad': ofTheFamily('dad', 'father'),
   'any/father': ofTheFamily('father'),
   'any/sister': ofTheFamily('sister'),
   'any/brother': ofTheFamily('brother'),
@@ -344,6 +347,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   'impression/impression': planned('impression'),
   'plan/bloods': ordered('bloods'),
   'plan/labs': ordered('labs'),
+  ...WHOSE,
   'any/xray': requestedValue('xray', 'xray'),
   'any/x ray': requestedValue('x-ray', 'xray'),
   'any/radiograph': requestedValue('radiograph', 'xray'),

@@ -149,11 +149,54 @@ export const planned = (word: string): Resolution => ({
     [`imp ${word} plate tear 2nd`, 'impression/2 diagnosis what=plantar plate tear'],
   ],
 });
-export const ofTheFamily = (who: string): Resolution => ({
+export const ofTheFamily = (who: string, canonical = who): Resolution => ({
   claims: 'class distancing, value family-history.who',
   winner: 'the value of an open family history, else it moves the statement away from the patient',
   shown: [
-    [`family history gout ${who}`, `family-history of=gout who=${who}`],
+    [`family history gout ${who}`, `family-history of=gout who=${canonical}`],
     [`${who} gout`, 'unclear: gout'],
   ],
 });
+
+/** Who a patient is sent to, or who has said what follows. */
+const whoSays = (who: string, claims: string, shown: Resolution['shown']): Resolution => ({
+  claims: `class distancing, ${claims}`,
+  winner: 'the open slot, else it says whose finding this is',
+  shown: [...shown, [`${who} found 2nd tender`, 'unclear: tenderness']],
+});
+const wished = (word: string): Resolution => ({
+  claims: 'class distancing, finding goal',
+  winner: 'the goal in a history, else what follows is only wished for',
+  shown: [
+    [`history ${word} "run again"`, 'history/goal "run again"'],
+    [`${word} no pain, 2nd straight`, 'unclear: pain; unclear: deviation'],
+  ],
+});
+export const WHOSE: Readonly<Record<string, Resolution>> = {
+  'any/gp': whoSays('gp', 'value discharge.to, value referral.to, value steroid.by', [
+    ['plan referral gp', 'plan/referral to=general practitioner'],
+  ]),
+  'any/physio': whoSays('physio', 'value discharge.to, value referral.to', [
+    ['plan referral physio', 'plan/referral to=physiotherapy'],
+  ]),
+  'any/podiatrist': whoSays('podiatrist', 'value discharge.to, value referral.to', [
+    ['plan referral podiatrist', 'plan/referral to=podiatry'],
+  ]),
+  'any/radiologist': whoSays('radiologist', 'value image-reader.by', [
+    ['mri read by radiologist', 'mri/image-reader by=radiologist'],
+  ]),
+  'any/surgeon': whoSays('surgeon', 'value image-reader.by', [['mri read by surgeon', 'mri/image-reader by=surgeon']]),
+  'history/aim': wished('aim'),
+  'history/aims': wished('aims'),
+  'history/goal': wished('goal'),
+  'plan/physio': {
+    claims: 'class distancing, finding physiotherapy',
+    winner: 'the treatment in a plan, else it says whose finding this is',
+    shown: [['plan physio 6 weeks', 'plan/physiotherapy for=6weeks']],
+  },
+  'tried/physio': {
+    claims: 'class distancing, finding physiotherapy',
+    winner: 'the treatment',
+    shown: [['tried physio 6 weeks', 'tried/physiotherapy for=6weeks']],
+  },
+};
