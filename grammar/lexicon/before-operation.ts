@@ -14,7 +14,11 @@ export const HANDLED = {
   aspirin: [],
   clopidogrel: [],
   methotrexate: ['mtx'],
-  biologic: [],
+  biologic: ['biologics'],
+  adalimumab: [],
+  etanercept: [],
+  rituximab: [],
+  tocilizumab: [],
   metformin: [],
 } as const;
 /** Those of them that thin the blood by more than a platelet drug does. */

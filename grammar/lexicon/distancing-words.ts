@@ -15,12 +15,8 @@ export const DENYING: readonly string[] = [
 ];
 /** They make what their sentence plans a plan for another day. */
 export const CONDITIONS: readonly string[] = ['if', 'unless'];
-/** Distancing words that, before their finding, hold for the rest of the statement: a condition, another person or foot, what was only spoken of. */
-export const HOLDING: readonly string[] = [
-  ...CONDITIONS,
-  'until',
-  'when',
-  'instead',
+/** Who else has found or said it. In a plan they are who is written to, and hold for their segment only. */
+export const SOURCES: readonly string[] = [
   'gp',
   'doctor',
   'physio',
@@ -32,6 +28,15 @@ export const HOLDING: readonly string[] = [
   'radiologist',
   'surgeon',
   'colleague',
+  'letter',
+];
+/** Distancing words that, before their finding, hold for the rest of the statement: a condition, another person or foot, what was only spoken of. */
+export const HOLDING: readonly string[] = [
+  ...CONDITIONS,
+  ...SOURCES,
+  'until',
+  'when',
+  'instead',
   'aim',
   'aims',
   'goal',
@@ -71,7 +76,6 @@ export const HOLDING: readonly string[] = [
   'prior to',
   'used to',
   'pre',
-  'letter',
   'says',
   'wants',
   'hopes for',

@@ -102,7 +102,13 @@ export const RAY = [
     word: 'overlap',
     forms: ['overlaps', 'overlapping', 'crossover', 'cross over', 'crosses', 'overlying'],
     slots: {
-      onto: words({ hallux: ['great toe', 'big toe'], third: ['third toe', 'lateral neighbour'] }, { locating: true }),
+      onto: words(
+        {
+          hallux: ['great toe', 'big toe', 'onto hallux', 'over hallux', 'onto the hallux', 'over the hallux'],
+          third: ['third toe', 'lateral neighbour'],
+        },
+        { locating: true },
+      ),
       when: words({ sometimes: ['intermittent', 'intermittently'], constant: ['always', 'at rest'] }),
     },
     order: 63,

@@ -54,13 +54,13 @@ export const TREATMENT = [
     id: 'tape',
     subjects: ['ray', 'foot', 'patient'],
     word: 'tape',
-    forms: ['taping', 'strapping', 'toe tape', 'sling tape'],
+    forms: ['taping', 'strapping', 'toe tape', 'sling tape', 'tape toe', 'tape the toe', 'strap toe'],
     leads: {
       'buddy tape': { gives: { kind: 'buddy' }, noun: true },
       'buddy taping': { gives: { kind: 'buddy' }, noun: true },
       'buddy strapping': { gives: { kind: 'buddy' }, noun: true },
     },
-    slots: { ...COURSE, kind: words({ buddy: [], plantarflexed: ['pf', 'in plantarflexion'] }) },
+    slots: { ...COURSE, kind: words({ buddy: [], plantarflexed: ['pf', 'in pf', 'in plantarflexion'] }) },
     order: 110,
     technique: 'Hold the proximal phalanx plantarflexed with a sling of tape, renewed as the skin allows.',
     meaning:

@@ -173,7 +173,7 @@ export const WEBS_AND_FOOT = [
     forms: ['cap refill', 'crt', 'refill'],
     slots: {
       time: number('s', 0, 30, true),
-      state: words({ normal: ['brisk'], delayed: ['slow', 'sluggish'] }),
+      state: words({ normal: ['brisk', 'ok'], delayed: ['slow', 'sluggish'] }),
     },
     order: 94,
     technique: 'Press the pulp for some seconds, release, count until the colour is back.',

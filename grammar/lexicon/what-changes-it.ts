@@ -57,7 +57,7 @@ export const WHAT_CHANGES_IT = [
     ...asked,
     id: 'eased-by',
     word: 'eased-by',
-    forms: ['eases', 'relieved by', 'better with'],
+    forms: ['eases', 'relieved by', 'better with', 'better in'],
     slots: {
       what: words(
         {
@@ -65,6 +65,7 @@ export const WHAT_CHANGES_IT = [
           'shoes off': ['shoe off', 'taking shoes off', 'taking shoe off'],
           rubbing: ['massage'],
           'wide shoes': ['wider shoes', 'soft shoes'],
+          trainers: ['running shoes'],
           walking: ['movement'],
           cold: ['ice'],
           elevation: [],

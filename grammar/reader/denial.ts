@@ -1,9 +1,10 @@
 import * as closed from '../lexicon/closed-words.ts';
 import type { Cause } from '../syntax.ts';
-import { type Draft, type Element, isBare } from './draft.ts';
+import { type Draft, type Element, isBare, type StatementDraft } from './draft.ts';
 
 const DENYING = new Set<string>([...closed.NO, ...closed.NOT, ...closed.ABSENT, ...closed.AVOID, ...closed.DENYING]);
 const HOLDING = new Set<string>(closed.HOLDING);
+const SOURCES = new Set<string>(closed.SOURCES);
 const textOf = ({ text }: Cause): string => text.toLowerCase();
 
 /** What denies or distances the findings that come next: a denied finding, or words that no finding has taken. */
@@ -16,7 +17,7 @@ type Denier = { readonly by: Draft } | { readonly by: Cause };
  * `no swelling, TTP plantar` denies no tenderness: an adjective with a place of its own, after a comma, goes on with no list of nouns.
  * A condition or another person holds for the rest of the statement (`if no better, operation`).
  */
-export function deny(elements: readonly Element[], line: string): void {
+export function deny({ elements, section }: StatementDraft, line: string): void {
   const list = new DeniedList(elements, line);
   let leading = true;
   let held: Cause | undefined;
@@ -29,7 +30,8 @@ export function deny(elements: readonly Element[], line: string): void {
       if (DENYING.has(textOf(element.cause))) list.settle({ by: element.cause });
     } else if (element.is === 'distancing') {
       if (!leading) continue;
-      if (HOLDING.has(textOf(element.cause))) held ??= element.cause;
+      const text = textOf(element.cause);
+      if (HOLDING.has(text) && !(section === 'plan' && SOURCES.has(text))) held ??= element.cause;
       list.settle({ by: element.cause });
     } else {
       leading = false;

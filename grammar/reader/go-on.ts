@@ -79,6 +79,26 @@ export function readNextScore(binder: Binder, index: number): number | undefined
   return value.next;
 }
 
+/** `ankle df 0 knee straight, 12 knee bent`: another angle of the same movement, with its own position of the knee. */
+export function readNextAngle(binder: Binder, index: number): number | undefined {
+  const { closed, items } = binder;
+  if (closed?.id !== 'ankle-dorsiflexion' || !binder.atSegmentStart() || !isPlain(closed)) return undefined;
+  const { angle, knee } = closed.slots;
+  const quantity = quantityAt(items, index);
+  const shape = closed.entry?.slots.angle;
+  const fitted = quantity && shape && fitQuantity(quantity, [['angle', shape]]);
+  const position = matchesAt(items, quantity?.next ?? items.length).find(({ form }) =>
+    form.values.get('ankle-dorsiflexion')?.some(({ slot }) => slot === 'knee'),
+  );
+  if (!angle || !knee || !fitted || fitted.cause || !position || !endsSegment(items[position.next])) return undefined;
+  const at = binder.span(index, quantity.next);
+  const next: Draft = { ...binder.draft(closed.id, closed.entry, at), ...(closed.side ? { side: closed.side } : {}) };
+  binder.current = next;
+  binder.push({ is: 'finding', draft: next });
+  binder.setValue('angle', fitted.value, at);
+  return quantity.next;
+}
+
 /** A score out of ten and the index after it; a number with a unit, or before a plural, is none. */
 export function scoreAt({ items }: Binder, index: number): { value: Value; next: number } | undefined {
   const item = items[index];

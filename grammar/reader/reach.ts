@@ -15,8 +15,9 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
   let before: Draft | undefined;
   let trailing: Cause | undefined;
   let unused: Cause | undefined;
-  for (const { elements, section } of statements) {
-    deny(elements, line);
+  for (const statement of statements) {
+    const { elements, section } = statement;
+    deny(statement, line);
     webReach(elements, line);
     openingReach(elements, section);
     for (const { by, elements: segment } of segments(elements)) {

@@ -9,7 +9,7 @@ import { readEarlier } from './asides.ts';
 import { Binder } from './binder.ts';
 import { causeOf, finished } from './draft.ts';
 import { matchesAt } from './forms.ts';
-import { readNextScore } from './go-on.ts';
+import { readNextAngle, readNextScore } from './go-on.ts';
 import type { Item } from './items.ts';
 import { outline } from './outline.ts';
 import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
@@ -124,6 +124,7 @@ function step(binder: Binder, i: number): number {
       return (
         saidValue(binder, i) ??
         readNextScore(binder, i) ??
+        readNextAngle(binder, i) ??
         readQuantity(binder, i) ??
         readAhead(binder, i) ??
         readCount(binder, i) ??

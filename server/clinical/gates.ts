@@ -5,7 +5,7 @@ import { type Answer, ask, clearFacts, isStated } from './answers.ts';
 import { type EpisodeState, rayKey } from './episode.ts';
 import type { AnyFact, HeaderFacts, VisitFacts } from './facts.ts';
 import { feelingAssumed, neuropathicWhy } from './feeling.ts';
-import { isInjuryUnread } from './injury.ts';
+import { isCalledAcute, isInjuryUnread } from './injury.ts';
 import { isTold } from './known.ts';
 import { isOpenWound } from './open-wound.ts';
 import { remarks } from './remarks.ts';
@@ -111,8 +111,12 @@ export const GATES: readonly Gate[] = [
   },
   {
     id: 'acute injury',
-    closes: ({ whole, side }) =>
-      whole.feet[side].acute() === true ? 'an acute injury under six weeks old' : undefined,
+    closes: ({ visit, whole, side }) => {
+      if (whole.feet[side].acute() !== true) return undefined;
+      return isCalledAcute(visit, side)
+        ? 'an acute injury by the working diagnosis'
+        : 'an acute injury under six weeks old';
+    },
     assumes: ({ visit, before, whole, side, ray }) => {
       const acute = whole.feet[side].acute();
       if (acute === false && isInjuryUnread(visit))

@@ -22,6 +22,17 @@ function symptomDays(visit: VisitFacts): { least: number; most: number } | undef
   return first && daysOf(first);
 }
 
+/** The clinician calls the joint's own trouble acute (`dx acute plate tear`): an injury, whose age nothing else states. */
+export const isCalledAcute = ({ facts }: VisitFacts, side: Side): boolean =>
+  clearFacts(facts, 'diagnosis').some(
+    (fact) =>
+      fact.status === 'present' &&
+      (fact.side === undefined || fact.side === side) &&
+      fact.values.phase?.words.includes('acute') === true &&
+      fact.values.what?.words.some((what) => OF_THE_PLATE.includes(what)) === true,
+  );
+const OF_THE_PLATE: readonly string[] = ['plantar plate tear', 'plantar plate sprain', 'mtp instability'];
+
 type Injury = Extract<AnyFact, { finding: 'trigger' | 'onset' }>;
 /** The statements of an injury or a sudden onset. */
 const injuries = (visit: VisitFacts): Injury[] => [
@@ -79,6 +90,7 @@ export function isAcuteInjury({ visit, before, side }: InjuryView): boolean | 'u
   if (ages.some(({ most }) => most < ACUTE_DAYS)) return true;
   // An age that lies on either side of six weeks is not old.
   if (ages.length > 0) return ages.some(({ least }) => least < ACUTE_DAYS) ? 'unknown' : false;
+  if (isCalledAcute(visit, side)) return true;
   const earlier = symptomDays(visit) ? undefined : (before.injury[side] ?? before.injury.patient);
   const [first, last] = [dayOf(earlier?.earliest ?? ''), dayOf(earlier?.latest ?? '')];
   if (first && last && visit.date) {

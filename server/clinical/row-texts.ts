@@ -34,7 +34,10 @@ export const GATE_TEXTS: Readonly<Record<Gate['id'] | NoStage, RowText>> = {
     ...practice,
     says: 'Protective sensation is lost, today or at the last examination of feeling, or neuropathy is stated and feeling was not found normal today: pain neither stages the joint nor guards it.',
   },
-  'acute injury': { ...practice, says: 'An injury or a sudden onset under six weeks ago.' },
+  'acute injury': {
+    ...practice,
+    says: 'An injury or a sudden onset under six weeks ago, or a tear or instability that the diagnosis calls acute and nothing dates.',
+  },
   systemic: {
     ...practice,
     says: 'Tender or swollen at three or more MTP joints, or compression sore in both feet: inflammatory arthritis first. In one joint: inflammatory arthritis or gout as its diagnosis, an erosion on an image, inflammatory arthritis in the history with swelling or heat, gout in the history with swelling and heat or redness.',

@@ -32,6 +32,16 @@ describe('an operated joint', () => {
 });
 
 describe('an acute injury', () => {
+  it('is what the diagnosis calls acute, unless something dates it', () => {
+    expect(whyOf('2nd drawer 3, tender\ndx acute plantar plate tear 2nd')).toMatch(
+      /acute injury by the working diagnosis/,
+    );
+    expect(whyOf('2nd drawer 3, tender\ndx plantar plate tear 2nd')).not.toMatch(/acute injury/);
+    expect(whyOf('2nd drawer 3, tender\ndx acute gout')).not.toMatch(/acute injury/);
+    expect(whyOf('history onset sudden 8 months\n2nd drawer 3, tender\ndx acute plantar plate tear 2nd')).not.toMatch(
+      /acute injury/,
+    );
+  });
   it.each([
     `history onset sudden 3 weeks\n${TWO}`,
     `history injury; duration 3 weeks\n${TWO}`,

@@ -12,8 +12,14 @@ import {
 
 const DEGREE = { degree: AMOUNT } as const;
 
-const sutureState = (section: Section, rest: string): Predicate =>
-  section === 'plan' ? { verb: 'is', rest: spaced('planned', rest && `(${rest})`) } : was(rest || 'given as written');
+/** In a plan they are to come out, unless it says what becomes of them. */
+function sutureState(section: Section, state: string | undefined, when: string, not: boolean): Predicate {
+  const no = not ? 'not' : undefined;
+  if (section !== 'plan') return was(spaced(no, spaced(state, when) || 'given as written'));
+  const out = state === undefined ? 'to come out' : state === 'removed' ? 'to be removed' : undefined;
+  return { verb: 'is', rest: out ? spaced(no, out, when) : spaced(no, 'planned', `(${spaced(state, when)})`) };
+}
+
 const sutures: OwnPhrase<'sutures'> = {
   shape: 'own',
   name: 'the sutures',
@@ -28,11 +34,8 @@ const sutures: OwnPhrase<'sutures'> = {
       absorbable: 'absorbable',
     },
   },
-  present: ({ state, at, on }, section) => sutureState(section, spaced(state, at && `at ${at}`, on)),
-  absent: ({ state, at, on }, section) => {
-    const { verb, rest } = sutureState(section, spaced(state, at && `at ${at}`, on));
-    return { verb, rest: `not ${rest}` };
-  },
+  present: ({ state, at, on }, section) => sutureState(section, state, spaced(at && `at ${at}`, on), false),
+  absent: ({ state, at, on }, section) => sutureState(section, state, spaced(at && `at ${at}`, on), true),
 };
 
 const pinSite: OwnPhrase<'pin-site'> = {

@@ -42,6 +42,7 @@ const eased: OwnPhrase<'eased-by'> = {
     what: {
       rest: 'rest',
       'shoes off': 'taking the shoes off',
+      trainers: 'trainers',
       rubbing: 'rubbing',
       'wide shoes': 'wide or soft shoes',
       walking: 'walking',

@@ -51,4 +51,31 @@ checkRules({
     ['plan no running today', 'unclear: restriction', 'word-out-of-place'],
     ['plan no steroid', 'plan/avoid steroid'],
   ],
+  'whom a plan writes to holds for its own item': [
+    ['plan letter to gp, tape 6 weeks', 'plan/tape for=6weeks', 'unknown-word'],
+    ['plan gp to stop aspirin, review 6 weeks', 'unclear: drug-plan; plan/review in=6weeks', 'unknown-word'],
+    ['letter says 2nd tender, drawer 2', 'unclear: tenderness; unclear: drawer'],
+    [
+      'plan hold adalimumab 2 weeks before surgery',
+      'plan/drug-plan what=stopped drug=adalimumab for=2weeks when=before the operation',
+    ],
+  ],
+  'words of a clinic': [
+    ['2nd crossover onto hallux', '2 overlap onto=hallux'],
+    ['plan tape toe in pf 8/52', 'plan/tape kind=plantarflexed for=8weeks'],
+    ['cap refill ok', 'capillary-refill state=normal'],
+    ['walking in trainers', 'ordinary-shoes'],
+    ['walking in trainers 40 min', 'unclear: ordinary-shoes', 'number-without-place word-out-of-place'],
+    ['history better in trainers', 'history/eased-by what=trainers'],
+    ['sh retired teacher, non smoker', 'history/work load=retired job=teacher; history/smoking status=non-smoker'],
+    ['dh warfarin, metformin', 'history/anticoagulant name=warfarin; history/medicine name=metformin'],
+  ],
+  'another angle of the ankle has its own position of the knee': [
+    [
+      'ankle df 0 knee straight, 12 knee bent',
+      'ankle-dorsiflexion angle=0° knee=extended; ankle-dorsiflexion angle=12° knee=flexed',
+    ],
+    ['ankle df 0 knee straight, 12', 'ankle-dorsiflexion angle=0° knee=extended', 'number-without-place'],
+    ['2nd df 40, 12 knee bent', '2 mtp-dorsiflexion angle=40°', 'number-without-place word-out-of-place unknown-word'],
+  ],
 });
