@@ -101,3 +101,13 @@ export function entryOf(id: FindingId): Entry {
   if (!found) throw new RangeError(`no lexicon entry ${id}`);
   return found;
 }
+
+const listed = new Map<Entry, readonly (readonly [string, Slot])[]>();
+/** The slots of an entry as a list, made once: every number of a line asks for them. */
+export function slotsOf(entry: Entry): readonly (readonly [string, Slot])[] {
+  const before = listed.get(entry);
+  if (before) return before;
+  const slots = Object.entries(entry.slots);
+  listed.set(entry, slots);
+  return slots;
+}

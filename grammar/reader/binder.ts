@@ -1,6 +1,6 @@
 import { SECTION_WORD } from '../lexicon/closed-words.ts';
 import type { Entry, Lead, Section, Slot, SubjectKind } from '../lexicon/entry.ts';
-import { entryOf, type FindingId } from '../lexicon/index.ts';
+import { entryOf, type FindingId, slotsOf } from '../lexicon/index.ts';
 import type { CauseKind, ReadingProblem, Role, RoleKind, SubjectNode } from '../syntax.ts';
 import type { Side, Span, Status, Value } from '../values.ts';
 import {
@@ -77,9 +77,9 @@ export class Binder {
     return statement;
   }
 
-  role(kind: RoleKind, at: Span, more: Partial<Role> = {}): void {
-    this.roles.push({ kind, start: at.start, end: at.end, ...more });
-    if (kind !== 'comment' && kind !== 'punctuation') this.statement.end = Math.max(this.statement.end, at.end);
+  role(kind: RoleKind, { start, end }: Span, more?: Partial<Role>): void {
+    this.roles.push(more ? { kind, start, end, ...more } : { kind, start, end });
+    if (kind !== 'comment' && kind !== 'punctuation') this.statement.end = Math.max(this.statement.end, end);
   }
   span(start: number, next: number): Span {
     return { start: this.items[start]?.start ?? 0, end: this.items[next - 1]?.end ?? 0 };
@@ -222,7 +222,7 @@ export class Binder {
 
   /** Slots of the current finding that still take a value; the one that was just announced first. */
   openSlots(): (readonly [string, Slot])[] {
-    const open = Object.entries(this.current?.entry?.slots ?? {}).filter(([slot]) => this.isOpen(slot));
+    const open = this.current?.entry ? slotsOf(this.current.entry).filter(([slot]) => this.isOpen(slot)) : [];
     const label = open.length > 1 ? this.label() : undefined;
     return label === undefined ? open : open.sort(([a], [b]) => Number(b === label) - Number(a === label));
   }

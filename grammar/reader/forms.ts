@@ -45,7 +45,11 @@ export interface Form {
   readonly labels: Map<FindingId, string>;
   readonly trails: Map<FindingId, string>;
   readonly classes: Set<WordClass>;
+  /** May a subject start with it? */
+  opensSubject: boolean;
 }
+
+const SUBJECT_WORDS = ['others', 'web word', 'ray word'] as const;
 
 const CLASSES: readonly (readonly [WordClass, readonly string[]])[] = [
   ['no', closed.NO],
@@ -89,7 +93,15 @@ function build(): FormIndex {
     const key = parts.join(' ');
     let form = byText.get(key);
     if (!form) {
-      form = { parts, findings: [], values: new Map(), labels: new Map(), trails: new Map(), classes: new Set() };
+      form = {
+        parts,
+        findings: [],
+        values: new Map(),
+        labels: new Map(),
+        trails: new Map(),
+        classes: new Set(),
+        opensSubject: false,
+      };
       byText.set(key, form);
     }
     return form;
@@ -116,6 +128,7 @@ function build(): FormIndex {
   }
   const byFirst = new Map<string, Form[]>();
   for (const form of byText.values()) {
+    form.opensSubject = SUBJECT_WORDS.some((name) => form.classes.has(name));
     const first = form.parts[0] ?? '';
     byFirst.set(first, [...(byFirst.get(first) ?? []), form]);
   }
@@ -174,11 +187,15 @@ export function matchesAt(items: readonly Item[], start: number): readonly Match
 
 const NOTHING: readonly Match[] = [];
 function lookUp(items: readonly Item[], start: number): readonly Match[] {
-  const first = partsAt(items[start])?.[0];
-  const candidates = first === undefined ? undefined : formIndex().get(first);
+  const parts = partsAt(items[start]);
+  const candidates = parts && formIndex().get(parts[0] ?? '');
   if (!candidates) return NOTHING;
+  // Nearly all phrases that start with the word go on with another one than the line.
+  const second = parts[1] ?? partsAt(items[start + 1])?.[0];
   const found: Match[] = [];
   for (const form of candidates) {
+    const [, goesOn] = form.parts;
+    if (goesOn !== undefined && goesOn !== second) continue;
     const next = endOf(items, start, form.parts);
     if (next !== undefined) found.push({ form, next });
   }

@@ -38,7 +38,8 @@ const READ: ReadonlyMap<TokenType, Read> = new Map<TokenType, Read>([
 function itemsOf(tokens: readonly IToken[]): Item[] {
   const items: Item[] = [];
   let from = 0;
-  for (const [at, token] of tokens.entries()) {
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at] as IToken;
     if (token.startOffset < from) continue;
     const item = (READ.get(token.tokenType) ?? other)(token, tokens, at);
     items.push(item);
@@ -89,8 +90,9 @@ function other(token: IToken): Item {
   return { is: 'other', text: token.image, ...span(token) };
 }
 const partsOf = (image: string): string[] => {
-  const lower = image.toLowerCase().replaceAll('’', "'");
-  return lower.includes('-') && /^\p{L}.*-/u.test(lower) ? lower.split('-') : [lower];
+  const lower = image.toLowerCase();
+  const word = lower.includes('’') ? lower.replaceAll('’', "'") : lower;
+  return word.includes('-') && /^\p{L}.*-/u.test(word) ? word.split('-') : [word];
 };
 
 interface QuantityTokens {
@@ -103,15 +105,19 @@ interface QuantityTokens {
 function quantity({ bound, first, second, sign, plus }: QuantityTokens): Item {
   const low = Number(first.image);
   const high = second ? Number(second.image) : low;
+  const { start, end } = span(bound ?? first, plus ?? sign ?? second ?? first);
+  const range = second !== undefined;
+  if (!bound && !sign && !plus) return { is: 'number', low, high, range, start, end };
   return {
     is: 'number',
     low,
     high,
-    range: second !== undefined,
+    range,
     ...(bound ? { bound: boundOf(bound.image) } : {}),
     ...(sign ? { unit: sign.image } : {}),
     ...(plus ? { plus: true } : {}),
-    ...span(bound ?? first, plus ?? sign ?? second ?? first),
+    start,
+    end,
   };
 }
 const boundOf = (image: string): '~' | '<' | '>' =>
@@ -147,7 +153,7 @@ export function partialDate(text: string): PartialDate | undefined {
   const [year = 0, month = 0, day] = text.split('-').map(Number);
   if (month < 1 || month > 12) return undefined;
   if (day === undefined) return { year, month };
-  if (day < 1 || day > new Date(Date.UTC(year, month, 0)).getUTCDate()) return undefined;
+  if (day < 1 || (day > 28 && day > new Date(Date.UTC(year, month, 0)).getUTCDate())) return undefined;
   return { year, month, day };
 }
 const quote = (token: IToken, closed: boolean): Item => ({

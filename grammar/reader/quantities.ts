@@ -38,17 +38,16 @@ export function quantityAt(items: readonly Item[], start: number): Quantity | un
   const unit = converted?.to ?? (typed === undefined ? undefined : own(UNIT_WORDS, typed));
   const factor = converted?.factor ?? 1;
   const takesWord = item.unit === undefined && unit !== undefined;
+  const end = takesWord && after ? after.end : item.end;
+  const next = takesWord ? start + 2 : start + 1;
+  const { range, plus = false } = item;
+  const count = { low: item.low * factor, high: item.high * factor, range, plus, start: item.start, end, next };
+  if (!unit && !item.bound) return count;
   return {
-    low: item.low * factor,
-    high: item.high * factor,
+    ...count,
     ...(unit ? { unit } : {}),
     ...(unit && typed ? { unitText: typed } : {}),
     ...(item.bound ? { bound: BOUNDS[item.bound] as Bound } : {}),
-    range: item.range,
-    plus: item.plus ?? false,
-    start: item.start,
-    end: takesWord && after ? after.end : item.end,
-    next: takesWord ? start + 2 : start + 1,
   };
 }
 

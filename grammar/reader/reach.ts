@@ -3,7 +3,7 @@ import type { FindingId } from '../lexicon/index.ts';
 import { takenBackReach } from '../spoken/taken-back.ts';
 import type { Cause } from '../syntax.ts';
 import { deny } from './denial.ts';
-import { causeOf, type Draft, type Element, lacksResult, type StatementDraft } from './draft.ts';
+import { causeOf, type Draft, type Element, findingsIn, lacksResult, type StatementDraft } from './draft.ts';
 import { formOf } from './forms.ts';
 import { openingReach } from './openings.ts';
 
@@ -28,7 +28,7 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
       spotReach(segment, before);
       placeReach(segment);
       distancingReach(segment, before);
-      const drafts = findings(segment);
+      const drafts = findingsIn(segment);
       if (unused && segment[0]?.is === 'subject') drafts[0]?.causes.push(unused);
       if (segment.length > 0) unused = unusedSubject(segment);
       for (const draft of drafts) if (trailing && draft.subject?.start === trailing.start) draft.causes.push(trailing);
@@ -45,15 +45,15 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
 /** `mulder neg, sensation normal`: of the web, where the nerve ends, or of the foot? */
 function webReach(elements: readonly Element[], line: string): void {
   let web: Draft['subject'];
-  for (const { draft } of elements.filter((each) => each.is === 'finding')) {
+  for (const draft of findingsIn(elements)) {
     if (draft.id === 'sensation' && web && draft.apart) draft.causes.push(causeOf('wrong subject', web, line));
     web = draft.subject?.at === 'webs' ? draft.subject : undefined;
   }
 }
 
 /** A pair is one statement: what is unclear of one side is of both. */
-export function pairReach(statements: readonly StatementDraft[]): void {
-  for (const { twinOf, causes } of statements.flatMap(({ elements }) => findings(elements))) {
+export function pairReach(drafts: readonly Draft[]): void {
+  for (const { twinOf, causes } of drafts) {
     if (!twinOf || causes.length > 0 === twinOf.causes.length > 0) continue;
     if (causes.length > 0) twinOf.causes.push(...causes);
     else causes.push(...twinOf.causes);
@@ -72,12 +72,6 @@ function segments(elements: readonly Element[]): Segment[] {
   }
   return list;
 }
-function findings(elements: readonly Element[]): Draft[] {
-  const drafts: Draft[] = [];
-  for (const element of elements) if (element.is === 'finding') drafts.push(element.draft);
-  return drafts;
-}
-
 const BIND_BACK = new Set<string>([
   ...closed.NO,
   ...closed.NOT,
@@ -94,7 +88,7 @@ const BIND_BACK = new Set<string>([
 function unreadReach(segment: readonly Element[], before: Draft | undefined): void {
   const opener = segment.findIndex(({ is }) => is === 'unread');
   if (opener < 0) return;
-  const [first, ...later] = findings(segment);
+  const [first, ...later] = findingsIn(segment);
   const [only, more] = segment;
   // `drawer 2, 3`: put right, or something else?
   if (only?.is === 'unread' && !more && only.cause.why === 'number without place' && before && isGraded(before))
@@ -195,10 +189,10 @@ function spotReach([first]: readonly Element[], before: Draft | undefined): void
 /** `no pain, swelling or numbness in the third web`: the place at the end of a denied list is that of its members, or of the last. */
 function placeReach(segment: readonly Element[]): void {
   const end = segment.findLastIndex(({ is }) => is === 'list end');
-  const last = end < 0 ? undefined : findings(segment.slice(end)).at(-1);
+  const last = end < 0 ? undefined : findingsIn(segment.slice(end)).at(-1);
   const at = last?.subject;
   if (!at || at.start < (last?.word.end ?? 0)) return;
-  for (const draft of findings(segment.slice(0, end)))
+  for (const draft of findingsIn(segment.slice(0, end)))
     if (!draft.subject) draft.causes.push({ why: 'subject between', text: '', start: at.start, end: at.end });
 }
 
@@ -256,7 +250,7 @@ const isLocal = ({ entry }: Draft): boolean => entry?.kind === 'sign' && !entry.
 function distancingReach(segment: readonly Element[], before: Draft | undefined): void {
   if (!segment.some(({ is }) => is === 'distancing')) return;
   const causes = segment.flatMap((element): Cause[] => (element.is === 'distancing' ? [element.cause] : []));
-  const here = findings(segment);
+  const here = findingsIn(segment);
   for (const draft of here.length > 0 ? here : before ? [before] : []) draft.causes.push(...causes);
 }
 

@@ -3,11 +3,11 @@ import { entryOf } from '../lexicon/index.ts';
 import { orNone } from '../none.ts';
 import { heard, pauses, spokenPair, typedItem, typedQuantity } from '../spoken/as-typed.ts';
 import { readCorrection } from '../spoken/corrections.ts';
-import type { HeadingNode, LineSyntax, StatementNode } from '../syntax.ts';
+import type { HeadingNode, LineSyntax, Role, StatementNode } from '../syntax.ts';
 import { readAhead, readCount } from './ahead.ts';
 import { readEarlier } from './asides.ts';
 import { Binder } from './binder.ts';
-import { causeOf, finished } from './draft.ts';
+import { causeOf, findingsIn, finished } from './draft.ts';
 import { matchesAt } from './forms.ts';
 import { readNextAngle, readNextScore } from './go-on.ts';
 import type { Item } from './items.ts';
@@ -18,7 +18,7 @@ import { readPair, readSubject, subjectText } from './read-subjects.ts';
 import { readWords, saidValue } from './read-words.ts';
 import { withRedFlags } from './red-flags.ts';
 import { sideReach } from './sides.ts';
-import { subjectAt } from './subjects.ts';
+import { mayBeSubject, subjectAt } from './subjects.ts';
 import { tailReach } from './tails.ts';
 import { keepUnused } from './unused-subjects.ts';
 import { webReach } from './web-or-ray.ts';
@@ -36,21 +36,24 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
   binder.closeSegment();
   applyReach(binder.statements, binder.line);
   sideReach(binder.statements, binder.sides, line);
-  pairReach(binder.statements);
-  tailReach(binder.statements, items, line, binder.roles);
-  webReach(binder.statements, items);
+  const drafts = binder.statements.flatMap(({ elements }) => findingsIn(elements));
+  pairReach(drafts);
+  tailReach(drafts, items, line, binder.roles);
+  webReach(drafts, items);
   const kept = keepUnused(binder, binder.roles);
-  const statements = binder.statements
-    .filter(({ elements, verbatim }) => verbatim.length > 0 || elements.some(({ is }) => is === 'finding'))
-    .map((draft): StatementNode => {
-      const findings = draft.elements.flatMap((each) => (each.is === 'finding' ? [finished(each.draft, line)] : []));
-      const [verbatim, { section, start, end }] = [orNone(draft.verbatim), draft];
-      return { section, start, end, findings, verbatim };
-    });
-  const roles = [...kept.roles, ...pauses(line, items)].sort((a, b) => a.start - b.start);
+  const statements: StatementNode[] = [];
+  for (const { section, start, end, elements, verbatim } of binder.statements) {
+    const findings = findingsIn(elements).map((draft) => finished(draft, line));
+    if (findings.length + verbatim.length === 0) continue;
+    statements.push({ section, start, end, findings, verbatim: orNone(verbatim) });
+  }
+  const roles = inOrder([...kept.roles, ...pauses(line, items)]);
   const problems = withRedFlags(line, items, statements, [...binder.problems, ...kept.problems, ...heard(line, items)]);
   return { problems, roles, ...headed(statements, heading) };
 }
+
+const inOrder = (roles: Role[]): Role[] =>
+  roles.every(({ start }, i) => start >= (roles[i - 1]?.start ?? 0)) ? roles : roles.sort((a, b) => a.start - b.start);
 
 /** A heading's side ends with its line where the line names another side too (`R: 2nd drawer 2; L: 2nd drawer 1`). */
 function headed(statements: StatementNode[], heading: HeadingNode | undefined): Pick<Body, 'statements' | 'heading'> {
@@ -70,7 +73,9 @@ function readHeading(binder: Binder): { heading?: HeadingNode; next: number } {
   let next = 0;
   const side = matchesAt(items, 0).find(({ form }) => form.side);
   if (side) next = side.next;
-  const read = subjectAt({ items, start: next, commaJoins: true, adjoins: true, opensFinding: () => false });
+  const read = mayBeSubject(items, next)
+    ? subjectAt({ items, start: next, commaJoins: true, adjoins: true, opensFinding: () => false })
+    : undefined;
   const subject = read && 'subject' in read ? read.subject : undefined;
   const first = items[0];
   const own = first?.is === 'sided' ? { side: first.side } : side?.form.side ? { side: side.form.side } : {};

@@ -1,7 +1,7 @@
 import type { Section } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
 import { ORDINAL_WORDS } from '../spoken/spoken-words.ts';
-import type { Role, SubjectNode } from '../syntax.ts';
+import type { SubjectNode } from '../syntax.ts';
 import type { Span } from '../values.ts';
 import { findingPast } from './adjectives.ts';
 import { takeReason, takeUnder } from './asides.ts';
@@ -66,9 +66,8 @@ const takeValue: Taker = (binder, { form, next }, index) => {
     after.form.values.get(draft.id as FindingId)?.some(({ slot }) => slot !== claim.slot && binder.isOpen(slot)),
   );
   const why = goesOn ? undefined : eitherNeighbour(binder, form, next);
-  binder.setValue(claim.slot, { is: 'word', words: [claim.value] }, at, why);
+  binder.setValue(claim.slot, { is: 'word', words: [claim.value] }, at, why, claim.value);
   if (draft.entry?.kind !== 'treatment' && denies(form)) draft.deniesPart = true;
-  binder.roles[binder.roles.length - 1] = { ...(binder.roles.at(-1) as Role), canonical: claim.value };
   return true;
 };
 const denies = ({ parts: [first = ''] }: Match['form']): boolean => DENIES.includes(first);

@@ -20,11 +20,9 @@ interface At {
   readonly opensFinding: (index: number) => boolean;
 }
 
-const SUBJECT_WORDS = ['others', 'web word', 'ray word'] as const;
 /** Cheap enough to ask of every item: most are words of no subject. */
 export const mayBeSubject = (items: readonly Item[], start: number): boolean =>
-  items[start]?.is !== 'word' ||
-  matchesAt(items, start).some(({ form }) => SUBJECT_WORDS.some((name) => form.classes.has(name)));
+  items[start]?.is !== 'word' || matchesAt(items, start).some(({ form }) => form.opensSubject);
 
 /** The subject that starts at `start`, or `undefined` where none does. A list is read whole or not at all. */
 export function subjectAt(at: At): SubjectRead | undefined {
@@ -49,7 +47,9 @@ const wordIs = (item: Item | undefined, ...texts: string[]): boolean =>
   (item?.is === 'word' || item?.is === 'other') && texts.includes(item.text.toLowerCase());
 
 function range(low: number, high: number): number[] {
-  return high < low ? [] : Array.from({ length: high - low + 1 }, (_, i) => low + i);
+  const numbers: number[] = [];
+  for (let number = low; number <= high; number++) numbers.push(number);
+  return numbers;
 }
 
 function ordinals(at: At): SubjectRead {

@@ -1,5 +1,5 @@
 import type { Role } from '../syntax.ts';
-import { causeOf, type Draft, type StatementDraft } from './draft.ts';
+import { causeOf, type Draft } from './draft.ts';
 import type { Item } from './items.ts';
 
 /** `all on the left`, `neither today`, `that was before the operation`: it sums up what was just said, whatever else it says. */
@@ -19,14 +19,11 @@ const SIDE_ALONE = /^(?:on the )?(?:right|left|r|l)(?: side| foot)?$/i;
  * sentence or, where it opens one, of the sentence before.
  */
 export function tailReach(
-  statements: readonly StatementDraft[],
+  drafts: readonly Draft[],
   items: readonly Item[],
   line: string,
   roles: readonly Role[],
 ): void {
-  const drafts = statements.flatMap(({ elements }) =>
-    elements.flatMap((each) => (each.is === 'finding' ? [each.draft] : [])),
-  );
   if (drafts.length === 0) return;
   // What a correction has settled is no tail.
   const isStruck = (at: number) => roles.some(({ struck, start, end }) => struck && start <= at && at < end);

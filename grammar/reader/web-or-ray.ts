@@ -1,5 +1,5 @@
 import { entryOf } from '../lexicon/index.ts';
-import { type Draft, kindOfSubject, type StatementDraft } from './draft.ts';
+import { type Draft, kindOfSubject } from './draft.ts';
 import { matchesAt } from './forms.ts';
 import type { Item } from './items.ts';
 
@@ -7,10 +7,7 @@ import type { Item } from './items.ts';
  * `webs 2nd both full, no numbness`, `Mulder 3rd, numb`: where a line speaks of web spaces, an ordinal beside a numbness may be
  * the space and not the toe.
  */
-export function webReach(statements: readonly StatementDraft[], items: readonly Item[]): void {
-  const drafts = statements.flatMap(({ elements }) =>
-    elements.flatMap((each) => (each.is === 'finding' ? [each.draft] : [])),
-  );
+export function webReach(drafts: readonly Draft[], items: readonly Item[]): void {
   const numb = drafts.filter(({ id, subject }) => id === 'numbness' && subject && kindOfSubject(subject) === 'ray');
   if (numb.length === 0 || !(drafts.some(isOfWebs) || items.some((_, i) => namesWeb(items, i)))) return;
   for (const { causes, subject } of numb)

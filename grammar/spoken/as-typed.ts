@@ -43,22 +43,28 @@ export function spokenPair(
 export function pauses(line: string, items: readonly Item[]): Role[] {
   const roles: Role[] = [];
   let from = 0;
-  for (const { start, end } of [...items, { start: line.length, end: line.length }]) {
-    const gap = start > from ? line.slice(from, start) : '';
-    const text = gap === ' ' ? '' : gap.trim();
-    if (text) {
-      const at = from + gap.indexOf(text);
-      roles.push({ kind: 'filler', start: at, end: at + text.length });
-    }
+  const fill = (start: number): void => {
+    const gap = line.slice(from, start);
+    const text = gap.trim();
+    if (!text) return;
+    const at = from + gap.indexOf(text);
+    roles.push({ kind: 'filler', start: at, end: at + text.length });
+  };
+  for (const { start, end } of items) {
+    if (start > from + 1 || (start > from && line[from] !== ' ')) fill(start);
     from = Math.max(from, end);
   }
+  if (from < line.length) fill(line.length);
   return roles;
 }
 
 /** Numbers that were heard as another word: read, and said so. */
-export const heard = (line: string, items: readonly Item[]): ReadingProblem[] =>
-  items.flatMap((item) =>
-    item.is === 'number' && item.heard
-      ? [{ code: 'heard-number' as const, text: line.slice(item.start, item.end), start: item.start, end: item.end }]
-      : [],
-  );
+export function heard(line: string, items: readonly Item[]): ReadingProblem[] {
+  const problems: ReadingProblem[] = [];
+  for (const item of items) {
+    if (item.is !== 'number' || !item.heard) continue;
+    const { start, end } = item;
+    problems.push({ code: 'heard-number', text: line.slice(start, end), start, end });
+  }
+  return problems;
+}

@@ -23,7 +23,7 @@ export function readCorrection(binder: Binder, start: number): number | undefine
     return item?.is === 'break' && item.of === 'segment';
   };
   const marker = isComma(start) ? start + 1 : start;
-  const found = corrections.at(items, marker);
+  const found = items[marker]?.is === 'word' ? corrections.at(items, marker) : undefined;
   if (!found) return undefined;
   const next = isComma(found.next) ? found.next + 1 : found.next;
   const from = REPLACERS.map((replace) => replace(binder, next)).find((each) => each !== undefined);

@@ -31,8 +31,9 @@ const STARTS: ReadonlySet<string> = new Set(
 const mayBeSpoken = (item: Item): boolean =>
   item.is === 'word' &&
   (item.text.length === 1 ||
-    item.parts.every((part) => STARTS.has(part)) ||
-    (item.parts.length > 1 && STARTS.has(item.text.toLowerCase())));
+    (item.parts.length === 1
+      ? STARTS.has(item.parts[0] ?? '')
+      : item.parts.every((part) => STARTS.has(part)) || STARTS.has(item.text.toLowerCase())));
 
 const isUnit = (items: readonly Item[], index: number): boolean => {
   const word = wordAt(items, index);
