@@ -1,4 +1,4 @@
-import { orNone } from '../../grammar/none.ts';
+import { NONE, orNone } from '../../grammar/none.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Ray, Side } from '../../grammar/values.ts';
 import type { Context, RayAnalysis, Report, VisitAnalysis } from './analysis.ts';
@@ -120,12 +120,14 @@ function allowanceReports(allowances: readonly Allowance[]): Report[] {
   });
 }
 
+const NOTHING = { kept: NONE, hidden: new Set<string>() };
 const NEVER_HIDDEN: ReadonlySet<string> = new Set(['unread-red-flag', 'signed-words-changed']);
 /** An allowance with a reason hides its code, but never danger, an unread red flag, or that signed words were changed. */
 function suppress(
   reports: readonly Report[],
   allowances: readonly Allowance[],
-): { kept: Report[]; hidden: Set<string> } {
+): { readonly kept: readonly Report[]; readonly hidden: ReadonlySet<string> } {
+  if (reports.length === 0) return NOTHING;
   const allowed = new Set(allowances.filter(({ reason }) => reason).map(({ code }) => code));
   const hides = ({ code, severity }: Report) => allowed.has(code) && severity !== 'danger' && !NEVER_HIDDEN.has(code);
   return {

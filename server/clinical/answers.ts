@@ -37,7 +37,7 @@ export function ask<F extends FindingId>(facts: readonly AnyFact[], finding: F, 
     const all = factsOf(facts, finding).filter((fact) => concerns(fact, about));
     return all.length > 0 ? { is: 'unclear', facts: all } : NOT_MENTIONED;
   }
-  return clear.every((fact) => sameMeaning(fact, first))
+  return clear.length === 1 || clear.every((fact) => sameMeaning(fact, first))
     ? { is: 'stated', fact: first }
     : { is: 'conflicting', facts: clear };
 }
@@ -51,15 +51,18 @@ export const sameMeaning = (a: AnyFact, b: AnyFact): boolean =>
 const sorted = (values: object): [string, unknown][] => Object.entries(values).sort(([a], [b]) => a.localeCompare(b));
 
 /** All clear facts of a finding about a subject; for findings that may stand many times. */
-export const clearFacts = <F extends FindingId>(
+export function clearFacts<F extends FindingId>(
   facts: readonly AnyFact[],
   finding: F,
   about?: About,
-): readonly FactOf<F>[] => {
+): readonly FactOf<F>[] {
   const all = clearFactsOf(facts, finding);
   // Most findings are not mentioned in most visits, and fifty rules ask.
-  return all.length === 0 || !about ? all : all.filter((fact) => concerns(fact, about));
-};
+  if (all.length === 0 || !about) return all;
+  const found: FactOf<F>[] = [];
+  for (const fact of all) if (concerns(fact, about)) found.push(fact);
+  return found;
+}
 
 /** Is any clear fact of the finding present (or absent) about the subject? */
 export const isStated = (

@@ -3,6 +3,7 @@ import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { VisitKind } from '../../grammar/syntax.ts';
 import type { Side } from '../../grammar/values.ts';
 import type { ExamStep } from './analysis.ts';
+import { factsOf } from './fact-index.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
 
 /** A step of the exam sequence, and what counts as its answer: any statement, with any status. */
@@ -78,16 +79,17 @@ export const NEEDED: Readonly<Partial<Record<VisitKind, readonly ExamStepId[]>>>
 
 /** The steps that the purpose of a visit needs and that nobody mentions, for one foot. Silence is never an answer. */
 export function missingSteps(visit: VisitFacts, side?: Side): ExamStepId[] {
-  const facts = visit.facts.filter((fact) => !side || !fact.side || fact.side === side);
   const needed = (visit.kind && NEEDED[visit.kind]) ?? [];
-  return needed.filter((id) => !facts.some(answers(EXAM_STEPS[id])) && !isWritten(visit, EXAM_STEPS[id]));
+  return needed.filter((id) => !isAnswered(visit.facts, EXAM_STEPS[id], side) && !isWritten(visit, EXAM_STEPS[id]));
 }
 
 /** Words under a section that answers the step, though they were not read: asking again would not help. */
 const isWritten = ({ verbatim }: VisitFacts, { sections }: Step): boolean =>
   sections !== undefined && verbatim.some(({ section }) => sections.includes(section));
 
-const answers =
-  ({ findings, sections }: Step) =>
-  ({ finding, section }: AnyFact): boolean =>
-    (section !== 'plan' && findings.includes(finding)) || (sections?.includes(section) ?? false);
+function isAnswered(facts: readonly AnyFact[], { findings, sections }: Step, side: Side | undefined): boolean {
+  const isOfFoot = (fact: AnyFact) => !side || !fact.side || fact.side === side;
+  for (const finding of findings)
+    for (const fact of factsOf(facts, finding)) if (fact.section !== 'plan' && isOfFoot(fact)) return true;
+  return sections?.some((section) => facts.some((fact) => fact.section === section && isOfFoot(fact))) ?? false;
+}

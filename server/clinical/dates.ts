@@ -1,19 +1,18 @@
-import {
-  addDays,
-  addMonths,
-  addWeeks,
-  addYears,
-  create,
-  diffDays,
-  type Record as PlainDate,
-  subtractDays,
-  toString as toIso,
-} from 'temporal-polyfill/fns/PlainDate';
-import { Recent } from '../../grammar/recent.ts';
 import type { Duration, PartialDate, ValueOf } from '../../grammar/values.ts';
 
-/** A day without time. */
-export type Day = PlainDate;
+/** A day without time: how many days after the first that a `Date` can hold, so that none is 0. No other number is one. */
+export type Day = number & { readonly is: 'day' };
+
+const DAY = 86_400_000;
+/** 1970-01-01; a `Date` reaches as far from it either way. */
+const EPOCH = 100_000_001;
+const dateOf = (day: Day): Date => new Date((day - EPOCH) * DAY);
+const dayOn = (date: Date): Day => checked(date.getTime() / DAY + EPOCH);
+/** Throws for a day beyond what a calendar holds. */
+function checked(day: number): Day {
+  if (!(day >= 1 && day < 2 * EPOCH)) throw new RangeError('there is no such day');
+  return day as Day;
+}
 
 /** Reads an ISO day (`2026-03-09`); `undefined` for anything else or a day that the calendar lacks. */
 export function dayOf(iso: string): Day | undefined {
@@ -28,27 +27,34 @@ export function dayOf(iso: string): Day | undefined {
 export const dayFrom = ({ year, month, day }: PartialDate & { month: number; day: number }): Day =>
   dayAt(year, month, day);
 
-const days = new Recent<number, Day>(1_000);
-/** One object a day: a visit asks for its own some ten times. Throws for a day that the calendar lacks. */
+/** Throws for a day that the calendar lacks. */
 function dayAt(year: number, month: number, day: number): Day {
-  const key = (year * 100 + month) * 100 + day;
-  const known = days.get(key);
-  if (known) return known;
-  const made = create(year, month, day);
-  days.set(key, made);
-  return made;
+  const at = new Date(0);
+  at.setUTCFullYear(year, month - 1, day);
+  if (at.getUTCMonth() !== month - 1 || at.getUTCDate() !== day) throw new RangeError('there is no such day');
+  return dayOn(at);
 }
 
 /** Whole days from one day to another; negative where `to` is earlier. */
-export const daysBetween = (from: Day, to: Day): number => diffDays(from, to);
+export const daysBetween = (from: Day, to: Day): number => to - from;
 
 /** The first and the last day that a partial date may mean. */
 export function range(date: PartialDate): { first: Day; last: Day } {
   const { year, month, day } = date;
-  const first = create(year, month ?? 1, day ?? 1);
+  const first = dayAt(year, month ?? 1, day ?? 1);
   if (day) return { first, last: first };
-  const next = month ? addMonths(first, 1) : addYears(first, 1);
-  return { first, last: subtractDays(next, 1) };
+  return { first, last: daysBefore(addMonths(first, month ? 1 : 12), 1) };
+}
+
+/** So many months on; a month that is too short for the day gives its last one. */
+function addMonths(day: Day, months: number): Day {
+  const from = dateOf(day);
+  const [year, month] = [from.getUTCFullYear(), from.getUTCMonth() + months];
+  const last = new Date(0);
+  last.setUTCFullYear(year, month + 1, 0);
+  const to = new Date(0);
+  to.setUTCFullYear(year, month, Math.min(from.getUTCDate(), last.getUTCDate()));
+  return dayOn(to);
 }
 
 /** The shortest and the longest time in days that a duration may mean; an open bound is kept open. */
@@ -71,8 +77,9 @@ export function daysOf(duration: Duration): { least: number; most: number } {
 export function after(day: Day, duration: Duration): Day {
   const { low, unit } = duration;
   if (unit === 'hours' || unit === 'minutes') return day;
-  const add = { days: addDays, weeks: addWeeks, months: addMonths, years: addYears }[unit];
-  return add(day, Math.round(low));
+  const count = Math.round(low);
+  if (unit === 'months' || unit === 'years') return addMonths(day, unit === 'years' ? count * 12 : count);
+  return checked(day + (unit === 'weeks' ? count * 7 : count));
 }
 
 /** How long before its visit a date lies, in days; `undefined` where the visit has no date. */
@@ -87,13 +94,9 @@ export function ageOf(
   return { least: daysBetween(last, day), most: daysBetween(first, day) };
 }
 
-const written = new WeakMap<Day, string>();
 export function isoOf(day: Day): string {
-  const known = written.get(day);
-  if (known !== undefined) return known;
-  const iso = toIso(day);
-  written.set(day, iso);
-  return iso;
+  const iso = dateOf(day).toISOString();
+  return iso.slice(0, iso.indexOf('T'));
 }
 /** The day a whole number of days earlier. */
-export const daysBefore = (day: Day, days: number): Day => subtractDays(day, days);
+export const daysBefore = (day: Day, days: number): Day => checked(day - days);

@@ -65,29 +65,44 @@ export function foldVisit(
 ): EpisodeState {
   const day = visit.date ? dayFrom(visit.date) : undefined;
   const on = day ? isoOf(day) : 'undated';
-  const operated = { ...before.operated };
-  for (const fact of clearFacts(visit.facts, 'procedure'))
-    if (fact.subject.at === 'ray' && fact.side && fact.status === 'present')
-      operated[rayKey(fact.side, fact.subject.ray)] = on;
-  const stage = { ...before.stage };
-  const latest = { ...before.seen };
+  const stage: Record<string, NonNullable<RaySeen['stage']>> = {};
+  const latest: Record<string, RaySeen> = {};
   for (const { side, ray, ...each } of seen) {
     latest[rayKey(side, ray)] = each;
     if (each.stage) stage[rayKey(side, ray)] = each.stage;
   }
+  const { course, told } = foldCourses(before, visit);
   return {
-    operated,
-    ...foldCourses(before, visit),
-    plate: { ...before.plate, ...plateImages(visit, on) },
-    stage,
-    steroid: { ...before.steroid, ...steroids(visit) },
-    injury: { ...before.injury, ...injuryDays(visit) },
-    seen: latest,
+    operated: withAll(before.operated, operations(visit, on)),
+    course,
+    told,
+    plate: withAll(before.plate, plateImages(visit, on)),
+    stage: withAll(before.stage, stage),
+    steroid: withAll(before.steroid, steroids(visit)),
+    injury: withAll(before.injury, injuryDays(visit)),
+    seen: withAll(before.seen, latest),
     known: foldKnown(before.known, visit),
     scaleAsked:
       before.scaleAsked || clearFacts(visit.facts, 'drawer').some(({ values }) => values.grade && !values.grade.scale),
     watch: foldWatch(before.watch, visit),
   };
+}
+
+/** The same record where nothing is added: most visits add little, and what is the same is not compared. */
+function withAll<T>(
+  before: Readonly<Record<string, T>>,
+  more: Readonly<Record<string, T>>,
+): Readonly<Record<string, T>> {
+  for (const _ in more) return { ...before, ...more };
+  return before;
+}
+
+function operations(visit: VisitFacts, on: string): Record<string, string> {
+  const operated: Record<string, string> = {};
+  for (const fact of clearFacts(visit.facts, 'procedure'))
+    if (fact.subject.at === 'ray' && fact.side && fact.status === 'present')
+      operated[rayKey(fact.side, fact.subject.ray)] = on;
+  return operated;
 }
 
 /** What this visit reports of each plate; statements that contradict each other are equivocal. */

@@ -14,8 +14,8 @@ interface Index {
  */
 let indexed: { readonly facts: readonly AnyFact[]; readonly index: Index } | undefined;
 
-function indexOf(facts: readonly AnyFact[]): Index {
-  if (indexed?.facts === facts) return indexed.index;
+const indexOf = (facts: readonly AnyFact[]): Index => (indexed?.facts === facts ? indexed.index : indexAnew(facts));
+function indexAnew(facts: readonly AnyFact[]): Index {
   const all = new Map<FindingId, AnyFact[]>();
   const quoted: AnyFact[] = [];
   let clear = true;

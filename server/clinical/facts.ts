@@ -146,6 +146,13 @@ export interface VisitFacts {
 
 export type UnclearKind = CauseKind | 'no side' | 'which toe';
 
+/** A number for a subject with its side, where many facts are sorted by few subjects: quicker than its text. */
+export function subjectNumber({ subject, side }: Pick<AnyFact, 'subject' | 'side'>): number {
+  const one =
+    subject.at === 'ray' ? subject.ray : subject.at === 'web' ? subject.web + 8 : subject.at === 'foot' ? 14 : 15;
+  return one + (side === 'left' ? 32 : side ? 16 : 0);
+}
+
 /** One text for a subject with its side, for keys and for people alike. */
 export function subjectKey(subject: Subject, side?: Side): string {
   const prefix = side ? `${side} ` : '';

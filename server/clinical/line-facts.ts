@@ -147,13 +147,16 @@ class FactReader {
     this.read = line;
     this.force = force;
     this.named = named;
-    for (const [index, statement] of line.statements.entries()) this.statement(statement, `${at}:${index}`);
+    line.statements.forEach((statement, index) => {
+      this.statement(statement, `${at}:${index}`);
+    });
   }
 
   private statement(statement: StatementNode, id: string): void {
     const unread: (FindingNode | VerbatimNode)[] = [...statement.verbatim];
-    for (const [index, node] of statement.findings.entries())
+    statement.findings.forEach((node, index) => {
       if (!this.finding(node, `${id}:${index}`)) unread.push(node);
+    });
     this.keepVerbatim(statement, unread);
   }
   private at({ start, end }: Span): Place {

@@ -23,8 +23,9 @@ export function readHeaderFacts(lines: readonly LineSyntax[]): HeaderFacts {
 
 function allowancesOf(lines: readonly LineSyntax[]): Allowance[] {
   const found: Allowance[] = [];
-  for (const [line, { header }] of lines.entries())
+  lines.forEach(({ header }, line) => {
     if (header?.is === 'allow') found.push({ code: header.code, reason: header.reason, place: { line, ...header.at } });
+  });
   return found;
 }
 
@@ -50,7 +51,8 @@ export function readVisitFacts(
   let heading: HeadingNode = {};
   let examiner: string | undefined;
   let force = inForce({ ...everywhere, heading, headed: false });
-  for (const [at, line] of lines.entries()) {
+  for (let at = 0; at < lines.length; at++) {
+    const line = lines[at] as LineSyntax;
     if (line.examiner?.alone) examiner = line.examiner.by;
     const here = line.heading ? headingOf(line.heading, heading) : heading;
     // What came with a subject before words of its own line is of that line.

@@ -109,12 +109,14 @@ export function readingReport(code: ReadingCode | AllowCode, words: string, plac
  */
 export function readingReports(lines: readonly LineSyntax[], visit?: VisitFacts): Report[] {
   const told = new Set((visit?.unclear ?? []).map(({ place }) => `${place.line}:${place.start}`));
-  return lines.flatMap((each, line) =>
-    inRuns(
-      each,
-      each.problems.filter(({ code, start }) => code === 'unread-red-flag' || !told.has(`${line}:${start}`)),
-    ).map(({ code, text, section, ...at }) => readingReport(code, text, { line, ...span(at) }, section)),
-  );
+  const reports: Report[] = [];
+  lines.forEach((each, line) => {
+    if (each.problems.length === 0) return;
+    const own = each.problems.filter(({ code, start }) => code === 'unread-red-flag' || !told.has(`${line}:${start}`));
+    for (const { code, text, section, ...at } of inRuns(each, own))
+      reports.push(readingReport(code, text, { line, ...span(at) }, section));
+  });
+  return reports;
 }
 
 /** Words that nothing takes. Side by side they are one remark to the reader, and one report. */

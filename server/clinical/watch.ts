@@ -5,7 +5,7 @@ import { pulsesFelt } from './circulation.ts';
 import { PROTECTING } from './course.ts';
 import { after, type Day, dayFrom, daysBefore, daysOf, isoOf, range } from './dates.ts';
 import { factsOf } from './fact-index.ts';
-import { type AnyFact, subjectKey, type VisitFacts } from './facts.ts';
+import { type AnyFact, subjectKey, subjectNumber, type VisitFacts } from './facts.ts';
 import { hba1cPercent } from './hba1c.ts';
 import { partAt, writtenOn } from './lifecycle.ts';
 import { mentions } from './remarks.ts';
@@ -105,10 +105,10 @@ function feet({ visit }: Seen, keep: Keep): void {
 /** Rays and webs that were described, toes that were straight, heads that were tender. */
 function rays({ visit, on }: Seen, keep: Keep): void {
   const seen = new Set<number>();
-  for (const { subject, side, section } of visit.facts) {
+  for (const fact of visit.facts) {
+    const { subject, side, section } = fact;
     if (section === 'plan' || (subject.at !== 'ray' && subject.at !== 'web')) continue;
-    // Facts are many and subjects few: a number each is quicker than a name.
-    const one = (subject.at === 'ray' ? subject.ray : subject.web + 8) + (side === 'left' ? 32 : side ? 16 : 0);
+    const one = subjectNumber(fact);
     if (seen.has(one)) continue;
     seen.add(one);
     keep(`named ${subjectKey(subject, side)}`, 'yes');
@@ -124,8 +124,8 @@ function rays({ visit, on }: Seen, keep: Keep): void {
 function images({ visit, on }: Seen, keep: Keep): void {
   for (const fact of clearFacts(visit.facts, 'web-lesion'))
     if (present(fact)) keep(`lesion ${subjectKey(fact.subject, fact.side)}`, on);
-  for (const { section, side } of [...visit.facts, ...visit.verbatim])
-    if (section === 'xray') keep(`film ${side ?? 'patient'}`, on);
+  for (const said of [visit.facts, visit.verbatim])
+    for (const { section, side } of said) if (section === 'xray') keep(`film ${side ?? 'patient'}`, on);
 }
 
 /** The days of injections that were given, as early as each may have been. */

@@ -84,7 +84,6 @@ describe('what counts as a violation', () => {
     'grammar/lexer.ts -> chevrotain',
     'grammar/generate/main.ts -> node:fs',
     'server/clinical/stage.ts -> grammar/values.ts',
-    'server/clinical/timeline.ts -> temporal-polyfill',
     'server/documents/letter.ts -> server/clinical/stage.ts',
     'server/workspace/cache.ts -> server/documents/letter.ts',
     'server/features/hover.ts -> vscode-languageserver-types',

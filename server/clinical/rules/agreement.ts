@@ -2,7 +2,7 @@ import { entryOf } from '../../../grammar/lexicon/index.ts';
 import type { RayAnalysis } from '../analysis.ts';
 import { ask, clearFacts, dislocatedFilms, sameMeaning, straightToe } from '../answers.ts';
 import { byFinding } from '../fact-index.ts';
-import { type AnyFact, subjectKey } from '../facts.ts';
+import { type AnyFact, subjectKey, subjectNumber } from '../facts.ts';
 import { defineRule, type Finding, replace } from './define-rule.ts';
 import { gradeWrittenAsStage } from './mixed-up.ts';
 
@@ -29,9 +29,16 @@ export const statedTwice = defineRule({
     nearMiss: '2nd tender plantar\n2nd tender dorsal',
   },
   *check({ visit }) {
-    for (const facts of byFinding(visit.facts)) if (facts.length > 1) yield* repeated(facts);
+    for (const facts of byFinding(visit.facts)) if (hasTwin(facts)) yield* repeated(facts);
   },
 });
+/** Are two of the facts of one finding about the same subject? Seldom, and only then are they compared. */
+function hasTwin(facts: readonly AnyFact[]): boolean {
+  if (facts.length < 2) return false;
+  const seen = new Set<number>();
+  for (const fact of facts) seen.add(subjectNumber(fact));
+  return seen.size < facts.length;
+}
 /** What is stated again among the facts of one finding. */
 function* repeated(facts: readonly AnyFact[]): Iterable<Finding> {
   const first = new Map<string, AnyFact>();

@@ -1,6 +1,7 @@
 import type { Side } from '../../../grammar/values.ts';
 import { EXAM_STEPS, missingSteps } from '../completeness.ts';
-import type { Place, VisitFacts } from '../facts.ts';
+import { factsOf } from '../fact-index.ts';
+import type { AnyFact, Place, VisitFacts } from '../facts.ts';
 import { defineRule, type RuleView } from './define-rule.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -9,10 +10,15 @@ const AT_ONCE = 3;
 
 /** Where the visit asks to be complete: at its first plan, else at its stage. Elsewhere only on request, at its first word. */
 function asked({ visit, context }: RuleView): Place | undefined {
-  const plan = visit.facts.find(({ section }) => section === 'plan');
-  const stage = visit.facts.find(({ finding }) => finding === 'stage');
+  const plan = firstPlanned(visit.facts);
+  const [stage] = factsOf(visit.facts, 'stage');
   const onRequest = context.settings?.complete ? { line: 0, start: 0, end: 'visit'.length } : undefined;
   return (plan ?? stage)?.origin.word ?? onRequest;
+}
+
+function firstPlanned(facts: readonly AnyFact[]): AnyFact | undefined {
+  for (const fact of facts) if (fact.section === 'plan') return fact;
+  return undefined;
 }
 
 /** In a visit of both feet each foot that is examined is asked for, one after the other. */

@@ -56,8 +56,11 @@ export interface Rule extends Sourced {
 export type Need = FindingId | 'unclear' | 'lifecycle';
 
 /** May the rule say anything of the visit? Most visits mention little of what fifty rules look for. */
-export const isConcerned = ({ needs }: Rule, visit: VisitFacts): boolean =>
-  needs === undefined || needs.some((need) => isThere(visit, need));
+export function isConcerned({ needs }: Rule, visit: VisitFacts): boolean {
+  if (needs === undefined) return true;
+  for (const need of needs) if (isThere(visit, need)) return true;
+  return false;
+}
 
 function isThere({ facts, unclear, lifecycle }: VisitFacts, need: Need): boolean {
   if (need === 'unclear') return unclear.length > 0;

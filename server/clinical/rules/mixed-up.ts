@@ -130,8 +130,13 @@ export const squeezeOrCompression = defineRule({
 });
 /** The line names a web for its other findings, and none is the squeeze. */
 function besideWeb({ facts }: VisitFacts, { origin }: AnyFact): boolean {
-  const line = facts.filter((other) => other.origin.place.line === origin.place.line);
-  return line.some(({ subject }) => subject.at === 'web') && !line.some(({ finding }) => finding === 'squeeze');
+  let web = false;
+  for (const other of facts) {
+    if (other.origin.place.line !== origin.place.line) continue;
+    if (other.finding === 'squeeze') return false;
+    if (other.subject.at === 'web') web = true;
+  }
+  return web;
 }
 
 const AT = ['operation', 'steroid', 'tape'] as const;
