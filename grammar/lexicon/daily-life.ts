@@ -35,6 +35,7 @@ export const DAILY_LIFE = [
     leads: given('direction', {
       'getting worse': 'worse',
       worsening: 'worse',
+      progressive: 'worse',
       deteriorating: 'worse',
       'getting better': 'better',
       improving: 'better',

@@ -1,4 +1,4 @@
-import { amount, entry, given, number, words } from './entry.ts';
+import { amount, entry, given, type Lead, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const standing = {
@@ -66,6 +66,28 @@ export const GAIT_AND_SKIN = [
   }),
   entry({
     ...standing,
+    id: 'hindfoot',
+    word: 'hindfoot',
+    leads: Object.fromEntries(
+      ['heel', 'heels'].flatMap((part) =>
+        ['neutral', 'valgus', 'varus'].map((to): [string, Lead] => [
+          `${part} ${to}`,
+          { gives: { alignment: to }, noun: true },
+        ]),
+      ),
+    ),
+    slots: {
+      alignment: words({ neutral: [], valgus: [], varus: [] }),
+      angle: number('°', 0, 40, true),
+      degree: amount(),
+    },
+    order: 37.5,
+    technique: 'Standing, from behind, the line of the heel against that of the leg.',
+    meaning:
+      'Valgus loads the first ray and the second, varus the lateral border; treated with it where it drives the load.',
+  }),
+  entry({
+    ...standing,
     id: 'arch',
     word: 'arch',
     leads: given(
@@ -109,7 +131,17 @@ export const GAIT_AND_SKIN = [
       place: words(
         {
           plantar: [],
-          head: ['met head', 'metatarsal head', 'the head', 'the met head'],
+          head: [
+            'heads',
+            'met head',
+            'met heads',
+            'mt head',
+            'mt heads',
+            'metatarsal head',
+            'metatarsal heads',
+            'the head',
+            'the met head',
+          ],
           'pip knuckle': ['pip', 'dorsal pip', 'knuckle'],
           tip: ['toe tip', 'tip of toe', 'pulp'],
           medial: [],

@@ -1,4 +1,4 @@
-import { amount, entry, number, words } from './entry.ts';
+import { amount, entry, type Lead, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const ray = { ...practice, kind: 'measure', bare: 'incomplete', sections: ['exam'], subjects: ['ray'] } as const;
@@ -69,9 +69,17 @@ export const MOTION = [
     subjects: ['ray', 'foot'],
     word: 'toe-strength',
     forms: ['toe strength', 'toe power', 'strength', 'power'],
+    leads: Object.fromEntries(
+      ['pf', 'flexor', 'flexion', 'plantarflexion'].flatMap((muscle) =>
+        ['strength', 'power'].map((test): [string, Lead] => [
+          `${muscle} ${test}`,
+          { gives: { muscle: 'flexors' }, noun: true },
+        ]),
+      ),
+    ),
     slots: {
       grade: number('/5', 0, 5, true),
-      state: words({ full: ['good'], weak: [] }),
+      state: words({ full: ['good', 'normal'], weak: ['reduced'] }),
       muscle: words({ flexors: ['fdl', 'flexor'], extensors: ['edl', 'extensor'] }, { before: true }),
     },
     order: 68.5,

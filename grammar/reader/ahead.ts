@@ -1,4 +1,5 @@
 import { entryOf, type FindingId } from '../lexicon/index.ts';
+import { typedQuantity } from '../spoken/as-typed.ts';
 import type { Span } from '../values.ts';
 import { findingPast } from './adjectives.ts';
 import type { Binder } from './binder.ts';
@@ -43,6 +44,39 @@ export function readAhead(binder: Binder, index: number): number | undefined {
   }
   if (section !== 'history' || !endsSegment(items[next]) || !lastsAlone(binder, at)) return undefined;
   binder.setValue('for', fitted.value, at);
+  return next;
+}
+
+const GRADE: readonly string[] = ['grade', 'gr'];
+/**
+ * `2nd 3 mm lifted`, `12° medial`, `grade 2 drawer`: a measure with its unit, or a grade that is called one, at the start of what is said of a
+ * subject and directly before the finding that it is of. A bare number is nothing.
+ */
+export function readMeasureAhead(binder: Binder, index: number): number | undefined {
+  const { items } = binder;
+  const word = items[index];
+  const called = word?.is === 'word' && GRADE.includes(word.text.toLowerCase());
+  const starts =
+    binder.atSegmentStart() || (binder.last()?.is === 'subject' && !binder.ahead && binder.before.length === 0);
+  if (!starts || binder.no || binder.not || binder.question) return undefined;
+  const quantity = quantityAt(items, called ? index + 1 : index);
+  if (!quantity) return undefined;
+  const { next } = quantity;
+  const of = matchesAt(items, next).find(({ form }) => form.parts.join(' ') === 'of');
+  const after = findingPast(binder, of?.next ?? next);
+  const graded = called || quantity.plus;
+  if (!after || after.slots.length > 0 || !(graded || quantity.unit)) return undefined;
+  const open = Object.entries(entryOf(after.id).slots).filter(([, { kind }]) => kind === (graded ? 'grade' : 'number'));
+  const fits = open.flatMap((slot) => fitQuantity(quantity, [slot]) ?? []);
+  const fitted = fits.find(({ slot }) => slot === 'size') ?? fits[0];
+  if (!fitted || (fits.length > 1 && fitted.slot !== 'size') || fitted.cause) return undefined;
+  const at = binder.span(index, next);
+  binder.ahead = { ...at, slot: fitted.slot, value: fitted.value };
+  const number = items[called ? index + 1 : index];
+  const typed = number && typedQuantity(number, quantity);
+  const said =
+    typed === undefined ? {} : { canonical: called ? `grade ${typed}` : `${typed}${quantity.plus ? '+' : ''}` };
+  binder.role('value', at, { finding: after.id, slot: fitted.slot, ...said });
   return next;
 }
 

@@ -26,13 +26,24 @@ export function goOn(binder: Binder, index: number): void {
     return;
   let i = index;
   for (;;) {
-    const value = matchesAt(binder.items, i).find(({ form }) => isMore(binder, closed, form));
+    const value = matchesAt(binder.items, i).find(
+      ({ form }) => isMore(binder, closed, form) || isResponse(binder, closed, form),
+    );
     if (!value) return;
     i = value.next;
     if (endsSegment(binder.items[i])) break;
     i = matchesAt(binder.items, i).find(({ form }) => isJoiner(form))?.next ?? i;
   }
   binder.current = closed;
+}
+
+/** `tape 6 weeks, no relief`: what the one treatment of a statement did. */
+const RESPONSES: readonly string[] = ['response', 'kept'];
+function isResponse({ statement, section }: Binder, draft: Draft, form: Form): boolean {
+  if (draft.entry?.kind !== 'treatment' || section === 'plan') return false;
+  const only = statement.elements.filter((each) => each.is === 'finding' || each.is === 'unread').length === 1;
+  const claims = form.values.get(draft.id as FindingId) ?? [];
+  return only && claims.some(({ slot }) => RESPONSES.includes(slot) && !draft.slots[slot]);
 }
 
 function isMore(binder: Binder, draft: Draft, form: Form): boolean {

@@ -4,7 +4,7 @@ import { orNone } from '../none.ts';
 import { heard, pauses, spokenPair, typedItem, typedQuantity } from '../spoken/as-typed.ts';
 import { readCorrection } from '../spoken/corrections.ts';
 import type { HeadingNode, LineSyntax, Role, StatementNode } from '../syntax.ts';
-import { readAhead, readCount } from './ahead.ts';
+import { readAhead, readCount, readMeasureAhead } from './ahead.ts';
 import { readEarlier } from './asides.ts';
 import { Binder } from './binder.ts';
 import { causeOf, findingsIn, finished } from './draft.ts';
@@ -120,7 +120,7 @@ function step(binder: Binder, i: number): number {
     case 'other':
       return readSigned(binder, item, i) ?? readSubject(binder, i) ?? readWords(binder, i);
     case 'word':
-      return readEarlier(binder, i) ?? readSubject(binder, i) ?? readWords(binder, i);
+      return readEarlier(binder, i) ?? readSubject(binder, i) ?? readMeasureAhead(binder, i) ?? readWords(binder, i);
     case 'ordinal':
       return readPair(binder, item, i) ?? readSubject(binder, i) ?? lone(binder, i);
     case 'sided':
@@ -132,6 +132,7 @@ function step(binder: Binder, i: number): number {
         readNextAngle(binder, i) ??
         readQuantity(binder, i) ??
         readAhead(binder, i) ??
+        readMeasureAhead(binder, i) ??
         readCount(binder, i) ??
         readSubject(binder, i) ??
         lone(binder, i)
@@ -242,7 +243,12 @@ function readSigned(binder: Binder, item: Extract<Item, { is: 'other' }>, i: num
 const IMAGES: readonly Section[] = ['xray', 'us', 'mri', 'ct'];
 /** `mri 2026-06-03: 2nd tear full`: a day directly after the word for the image is that of the image. */
 const datesImage = (binder: Binder): boolean =>
-  IMAGES.includes(binder.section) && binder.atStart() && binder.roles.at(-1)?.kind === 'keyword';
+  IMAGES.includes(binder.section) &&
+  binder.statement === binder.statements.findLast(({ section }) => section === binder.section) &&
+  binder.statement.elements.every((each) => each.is === 'finding' && OF_IMAGE.includes(each.draft.id)) &&
+  !(binder.current && binder.openSlots().some(([, { kind }]) => kind === 'date'));
+/** What is said of an image before what is seen on it. */
+const OF_IMAGE: readonly string[] = ['view', 'image-reader', 'ultrasound-method'];
 function imageDate(binder: Binder, item: Extract<Item, { is: 'date' }>, i: number): number {
   const draft = binder.draft('image-date', entryOf('image-date'), item);
   binder.current = draft;

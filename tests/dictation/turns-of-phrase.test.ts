@@ -52,7 +52,6 @@ test.each<[string, string[]]>([
   ],
   ['mildly tender under the third', ['exam right ray 3: tenderness present degree words=[mild] place words=[plantar]']],
   ['tender dorsally as well', ['exam right ray 2: tenderness present place words=[dorsal]']],
-  ['two plus drawer', ['exam right ray 2: drawer present grade low=2 high=2 scale=0-4']],
   [
     'second mtp drawer grade three and unstable',
     ['exam right ray 2: drawer present grade low=3 high=3 scale=0-4 "unstable"'],

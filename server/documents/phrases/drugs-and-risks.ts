@@ -111,6 +111,8 @@ const surgery: OwnPhrase<'earlier-surgery'> = {
       'neuroma excision': 'neuroma excision',
       'hallux valgus correction': 'hallux valgus correction',
       amputation: 'amputation',
+      fusion: 'a fusion',
+      'hammer toe correction': 'correction of a hammer toe',
     },
   },
   present: ({ what, on }) => was(commas('recorded', what && `as ${what}`, on)),

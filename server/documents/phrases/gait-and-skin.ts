@@ -61,6 +61,18 @@ const arch: OwnPhrase<'arch'> = {
   absent: ({ height, degree }) => was(commas(height ? `not ${height}` : 'recorded as absent', degree)),
 };
 
+const hindfoot: OwnPhrase<'hindfoot'> = {
+  shape: 'own',
+  name: 'the hindfoot',
+  by: 'examined',
+  topic: 'gait',
+  wording: { alignment: { neutral: 'in neutral', valgus: 'in valgus', varus: 'in varus' }, degree: AMOUNT },
+  present: ({ alignment, angle, degree }) =>
+    was(spaced(commas(alignment ?? 'given as written', degree), angle && `by ${angle}`)),
+  absent: ({ alignment, angle, degree }) =>
+    was(spaced(commas(alignment ? `not ${alignment}` : 'recorded as absent', degree), angle && `by ${angle}`)),
+};
+
 const PAIN = { painful: 'painful', painless: 'painless' } as const;
 const callusText = ({ place, degree, pain, thickness, size, bleeding }: Said<'callus'>): string => {
   const details = commas(place, size);
@@ -134,6 +146,7 @@ export const GAIT_AND_SKIN_PHRASES = {
   gait,
   'toe-walk': toeWalk,
   'heel-rise': heelRise,
+  hindfoot,
   arch,
   callus,
   'fat-pad': fatPad,

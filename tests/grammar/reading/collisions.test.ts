@@ -113,7 +113,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   },
   'any/reduced': {
     claims:
-      'class distancing, value dp.felt, value mtp-motion.extent, value paper.result, value pt.felt, value pulses.felt, value sensation.state, value vibration.state',
+      'class distancing, value dp.felt, value mtp-motion.extent, value paper.result, value pt.felt, value pulses.felt, value sensation.state, value toe-strength.state, value vibration.state',
     winner: 'the open slot, else it distances',
     shown: [
       ['2nd paper reduced', '2 paper result=weak'],
@@ -230,7 +230,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   },
   'any/normal': {
     claims:
-      'class panel, value arch.height, value capillary-refill.state, value crp.level, value dp.felt, value esr.level, value fat-pad.state, value film-joint.state, value gait.kind, value lab-other.level, value mtp-motion.extent, value paper.result, value pt.felt, value pulses.felt, value ray-mobility.amount, value sensation.state, value urate.level, value vibration.state, value vitamin-d.level, value white-cells.level',
+      'class panel, value arch.height, value capillary-refill.state, value crp.level, value dp.felt, value esr.level, value fat-pad.state, value film-joint.state, value gait.kind, value lab-other.level, value mtp-motion.extent, value paper.result, value pt.felt, value pulses.felt, value ray-mobility.amount, value sensation.state, value toe-strength.state, value urate.level, value vibration.state, value vitamin-d.level, value white-cells.level',
     winner: 'the open slot, alone after a subject the panel',
     shown: [
       ['2nd paper normal', '2 paper result=holds'],
