@@ -49,6 +49,7 @@ interface Advice {
 function withAdvice(ray: RayAnalysis, { next, missing, change }: Advice): AdvisedRay {
   const asked = (get: () => unknown) => ({ get, enumerable: true });
   return Object.defineProperties({ ...ray } as AdvisedRay, {
+    labels: asked(() => ray.labels),
     evidence: asked(() => ray.evidence),
     assumptions: asked(() => ray.assumptions),
     statements: asked(() => ray.statements),

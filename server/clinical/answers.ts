@@ -1,6 +1,6 @@
 import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { Ray, Side, Web } from '../../grammar/values.ts';
-import { clearFactsOf, factsOf } from './fact-index.ts';
+import { clearFactsOf, clearFactsOfRay, factsOf } from './fact-index.ts';
 import type { AnyFact } from './facts.ts';
 
 type FactOf<F extends FindingId> = Extract<AnyFact, { finding: F }>;
@@ -56,7 +56,8 @@ export function clearFacts<F extends FindingId>(
   finding: F,
   about?: About,
 ): readonly FactOf<F>[] {
-  const all = clearFactsOf(facts, finding);
+  const { ray } = about ?? {};
+  const all = ray === undefined ? clearFactsOf(facts, finding) : clearFactsOfRay(facts, finding, ray);
   // Most findings are not mentioned in most visits, and fifty rules ask.
   if (all.length === 0 || !about) return all;
   const found: FactOf<F>[] = [];

@@ -111,8 +111,8 @@ export function foldCourses(before: Courses, visit: VisitFacts): Courses {
     memory = { ...memory, [side]: { on: isoDayOf(visit), ...(earlier ? merged(earlier, went) : went) } };
   }
   for (const [foot, on] of planned) {
-    const restarts = foot !== 'patient' && isOver(courseOf(visit, before, foot as Side), before.told[foot]);
-    if (course[foot] === undefined || restarts) course = { ...course, [foot]: on };
+    const restarts = () => foot !== 'patient' && isOver(courseOf(visit, before, foot as Side), before.told[foot]);
+    if (course[foot] === undefined || restarts()) course = { ...course, [foot]: on };
     memory = without(memory, foot);
   }
   for (const fact of clearFacts(visit.facts, 'procedure'))

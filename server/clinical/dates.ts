@@ -1,3 +1,4 @@
+import { Recent } from '../../grammar/recent.ts';
 import type { Duration, PartialDate, ValueOf } from '../../grammar/values.ts';
 
 /** A day without time: how many days after the first that a `Date` can hold, so that none is 0. No other number is one. */
@@ -94,9 +95,14 @@ export function ageOf(
   return { least: daysBetween(last, day), most: daysBetween(first, day) };
 }
 
+const written = new Recent<Day, string>(1_000);
 export function isoOf(day: Day): string {
+  const known = written.get(day);
+  if (known !== undefined) return known;
   const iso = dateOf(day).toISOString();
-  return iso.slice(0, iso.indexOf('T'));
+  const text = iso.slice(0, iso.indexOf('T'));
+  written.set(day, text);
+  return text;
 }
 /** The day a whole number of days earlier. */
 export const daysBefore = (day: Day, days: number): Day => checked(day - days);

@@ -43,9 +43,16 @@ export interface InForce extends Above {
   /** Equal where all but the panels is. */
   readonly key: string;
 }
+/** The heading where none stands above. */
+export const NO_HEADING: HeadingNode = {};
 export const inForce = (above: Above): InForce => {
   const { visitSide, drawerScale, heading, headed, examiner } = above;
-  return { ...above, key: JSON.stringify([visitSide, drawerScale, heading, headed, examiner]) };
+  // Nearly all visits have neither; what they have is enough to tell them apart.
+  const plain = heading === NO_HEADING && examiner === undefined;
+  const key = plain
+    ? `${visitSide} ${drawerScale}`
+    : JSON.stringify([visitSide, drawerScale, heading, headed, examiner]);
+  return { ...above, key };
 };
 
 interface Kept {

@@ -3,7 +3,7 @@ import type { Ray } from '../../grammar/values.ts';
 import { dividedFacts } from './events.ts';
 import type { Allowance, AnyFact, HeaderFacts, Unclear, Verbatim, VisitFacts } from './facts.ts';
 import { readLifecycle } from './lifecycle.ts';
-import { inForce, lineFacts, proposedWords } from './line-facts.ts';
+import { inForce, lineFacts, NO_HEADING, proposedWords } from './line-facts.ts';
 import { once } from './once.ts';
 import { NO_SETTINGS, type Settings } from './settings.ts';
 
@@ -48,7 +48,7 @@ export function readVisitFacts(
   const facts: AnyFact[] = [];
   const verbatim: Verbatim[] = [];
   const unclear: Unclear[] = [];
-  let heading: HeadingNode = {};
+  let heading: HeadingNode = NO_HEADING;
   let examiner: string | undefined;
   let force = inForce({ ...everywhere, heading, headed: false });
   for (let at = 0; at < lines.length; at++) {

@@ -147,7 +147,7 @@ export const hasUnreadRedFlag = ({ verbatim }: VisitFacts): boolean =>
 export function unreadRedFlags(visit: VisitFacts, lines: readonly LineSyntax[]): Report[] {
   const found = new Map<string, Report>();
   for (const { causes, origin } of visit.facts) {
-    if (!causes.some(({ why }) => why === 'no subject' || why === 'no side')) continue;
+    if (causes.length === 0 || !causes.some(({ why }) => why === 'no subject' || why === 'no side')) continue;
     const { line, start, end } = origin.place;
     for (const match of (lines[line]?.text.slice(start, end) ?? '').matchAll(RED_FLAG)) {
       const from = start + match.index;

@@ -27,18 +27,18 @@ export function stageRay(view: GateView, deciding: DecidingFindings): RayAnalysi
   const outcome = closed ?? (painless && !shown ? withoutSymptoms(deciding.possible) : decided.outcome);
   const gated = outcome.is === 'not applicable';
   const { source, mark } = gated ? PRACTICE : decided;
-  const computed = { outcome, redFlags, source, mark, labels: labels(view, deciding, outcome, painless) };
-  return new StagedRay(view, computed, () =>
-    outcome.is === 'not applicable'
+  return new StagedRay(view, { outcome, redFlags, source, mark }, () => ({
+    labels: labels(view, deciding, outcome, painless),
+    ...(outcome.is === 'not applicable'
       ? { evidence: gatedFindings(view, deciding, outcome.by), assumptions: [] }
       : {
           evidence: evidence(view, deciding, decided),
           assumptions: [...deciding.assumptions, ...assumed(view), ...unread(view)],
-        },
-  );
+        }),
+  }));
 }
 
-type Argued = Pick<RayAnalysis, 'evidence' | 'assumptions'>;
+type Argued = Pick<RayAnalysis, 'evidence' | 'assumptions' | 'labels'>;
 /** A class, since an object that is written with getters has a shape of its own each time, which every reader of it pays for. */
 class StagedRay implements RayAnalysis {
   readonly side: Side;
@@ -47,7 +47,6 @@ class StagedRay implements RayAnalysis {
   readonly redFlags: RayAnalysis['redFlags'];
   readonly source: RayAnalysis['source'];
   readonly mark: RayAnalysis['mark'];
-  readonly labels: readonly string[];
   readonly stated?: NonNullable<RayAnalysis['stated']>;
   readonly #view: GateView;
   readonly #argue: () => Argued;
@@ -55,13 +54,7 @@ class StagedRay implements RayAnalysis {
 
   constructor(
     view: GateView,
-    {
-      outcome,
-      redFlags,
-      source,
-      mark,
-      labels,
-    }: Pick<RayAnalysis, 'outcome' | 'redFlags' | 'source' | 'mark' | 'labels'>,
+    { outcome, redFlags, source, mark }: Pick<RayAnalysis, 'outcome' | 'redFlags' | 'source' | 'mark'>,
     argue: () => Argued,
   ) {
     this.side = view.side;
@@ -70,7 +63,6 @@ class StagedRay implements RayAnalysis {
     this.redFlags = redFlags;
     this.source = source;
     this.mark = mark;
-    this.labels = labels;
     const stated = statedStage(view);
     if (stated) this.stated = stated;
     this.#view = view;
@@ -79,6 +71,10 @@ class StagedRay implements RayAnalysis {
   get evidence(): RayAnalysis['evidence'] {
     this.#argued ??= this.#argue();
     return this.#argued.evidence;
+  }
+  get labels(): readonly string[] {
+    this.#argued ??= this.#argue();
+    return this.#argued.labels;
   }
   get assumptions(): readonly string[] {
     this.#argued ??= this.#argue();

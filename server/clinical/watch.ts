@@ -165,8 +165,7 @@ function pins({ visit, before }: Seen, keep: Keep): void {
       keep(key, day && fact.values.for ? latest(day, fact.values.for) : (before[key] ?? 'undated'));
     }
   // Whatever is written of a removed pin, read or not, ends the watch: nobody is told that a pin is in which may be out.
-  const hasPins = Object.keys(before).some((key) => key.startsWith('pin '));
-  if (hasPins && mentions(visit, PIN_OUT))
+  if (pinsOf(before).length > 0 && mentions(visit, PIN_OUT))
     for (const key of pinKeys(before, { subject: { at: 'foot' } })) keep(key, undefined);
   for (const key of pinsPulled(visit, before)) keep(key, undefined);
   for (const fact of factsOf(visit.facts, 'pin-out')) {
@@ -195,10 +194,20 @@ function pinsPulled({ lifecycle, side: visitSide }: VisitFacts, before: Watch): 
   });
 }
 
+const known = new WeakMap<Watch, readonly WatchKey[]>();
+/** The pins that are in, as far as the file says. Each visit asks several times, and the watch seldom changes. */
+export function pinsOf(watch: Watch): readonly WatchKey[] {
+  const before = known.get(watch);
+  if (before) return before;
+  const keys = Object.keys(watch).filter((key) => key.startsWith('pin ')) as WatchKey[];
+  known.set(watch, keys);
+  return keys;
+}
+
 /** The pins of a foot that are still in, as far as the file says: those of the ray, or of every ray where none is named. */
 export function pinKeys(watch: Watch, { subject, side }: Pick<AnyFact, 'subject' | 'side'>): WatchKey[] {
   const foot = side ? `pin ${side}` : 'pin ';
-  const keys = Object.keys(watch).filter((key) => key.startsWith(foot)) as WatchKey[];
+  const keys = pinsOf(watch).filter((key) => key.startsWith(foot));
   return subject.at === 'ray' ? keys.filter((key) => key.endsWith('foot') || key.endsWith(`ray ${subject.ray}`)) : keys;
 }
 

@@ -39,8 +39,8 @@ export const argued = (analysis: VisitAnalysis | undefined): unknown =>
   analysis && {
     ...analysis,
     rays: analysis.rays.map((ray) => {
-      const { evidence, assumptions, statements } = ray;
-      return { ...ray, evidence, assumptions, statements };
+      const { labels, evidence, assumptions, statements } = ray;
+      return { ...ray, labels, evidence, assumptions, statements };
     }),
   };
 

@@ -1,7 +1,7 @@
 import { clearFacts } from '../answers.ts';
 import { after, dayFrom, dayOf, daysBetween, isoOf, range } from '../dates.ts';
 import { type AnyFact, type Place, subjectKey, type VisitFacts } from '../facts.ts';
-import { foldWatch, pinKeys, type Watch, type WatchKey } from '../watch.ts';
+import { foldWatch, pinKeys, pinsOf, type Watch, type WatchKey } from '../watch.ts';
 import { OVERDUE_AFTER_DAYS } from '../windows.ts';
 import { defineRule } from './define-rule.ts';
 
@@ -11,15 +11,6 @@ const VISIT: Place = { line: 0, start: 0, end: 'visit'.length };
 
 const HEADER = 'forefoot 1\nscales drawer 0-4\n\nvisit 2026-01-12 operation right\n';
 
-const known = new WeakMap<Watch, readonly WatchKey[]>();
-/** Three rules ask in every visit, and the watch seldom changes. */
-function pinsOf(watch: Watch): readonly WatchKey[] {
-  const before = known.get(watch);
-  if (before) return before;
-  const keys = Object.keys(watch).filter((key) => key.startsWith('pin ')) as WatchKey[];
-  known.set(watch, keys);
-  return keys;
-}
 /** The pins of earlier visits that this one does not say to be out. */
 function pinsIn(visit: VisitFacts, before: Watch): readonly WatchKey[] {
   const pins = pinsOf(before);
