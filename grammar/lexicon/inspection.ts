@@ -27,6 +27,8 @@ export const INSPECTION = [
     word: 'lifted',
     forms: [
       'floating',
+      'floating toe',
+      'floats',
       'off the ground',
       'off the floor',
       'off floor',
@@ -177,8 +179,14 @@ export const INSPECTION = [
     sections: ['exam'],
     subjects: ['ray', 'foot'],
     word: 'wound',
-    forms: ['incision', 'ulcer', 'wounds'],
+    forms: ['incision', 'wounds'],
+    leads: Object.fromEntries(
+      ['ulcer', 'ulcers', 'ulceration'].map((form): [string, Lead] => [form, { gives: { kind: 'ulcer' }, noun: true }]),
+    ),
     slots: {
+      kind: words({ ulcer: [] }),
+      size: number('mm', 0, 200, false),
+      bone: words({ 'reaches bone': ['probes to bone', 'probe to bone', 'to bone', 'bone exposed'] }),
       state: words({
         clean: [],
         dry: [],
@@ -191,8 +199,8 @@ export const INSPECTION = [
       }),
     },
     order: 53,
-    technique: 'Inspect the skin and every wound, pin track included.',
-    meaning: 'Pus or spreading redness is infection: same day.',
+    technique: 'Inspect the skin and every wound, pin track included; probe an ulcer for bone.',
+    meaning: 'Pus, spreading redness or an ulcer that reaches bone is infection until shown otherwise: same day.',
   }),
   entry({
     ...practice,

@@ -25,7 +25,7 @@ export const PROCEDURES = {
 } as const;
 
 /** Every name of a table opens its finding with that value. */
-const DONE = { ...PROCEDURES, pin: ['k-wire'] } as const;
+const DONE = { ...PROCEDURES, pin: ['k-wire', 'kwire', 'k wire'] } as const;
 const FIXATION = {
   screw: ['screws', 'snap off screw', 'snap off screws'],
   suture: ['sutures'],
@@ -213,7 +213,15 @@ export const OPERATION_BESIDE = [
     sections: ['exam'],
     subjects: ['ray', 'foot'],
     word: 'pin-in-place',
-    forms: ['pin in situ', 'pin in place', 'pin still in', 'wire in situ', 'wire still in', 'k-wire in situ'],
+    forms: [
+      'pin in situ',
+      'pin in place',
+      'pin still in',
+      'wire in situ',
+      'wire still in',
+      'k-wire in situ',
+      'kwire in situ',
+    ],
     slots: {},
     order: 53.8,
     technique: 'Seen today; with the week in which it is due out.',
@@ -253,6 +261,8 @@ export const ORDERS = [
       'pins out',
       'remove pin',
       'k-wire out',
+      'kwire out',
+      'kwire removed',
       'k-wire removed',
       'k-wire removal',
       'wire out',
@@ -281,6 +291,7 @@ export const ORDERS = [
       'trainers',
       'shoes from',
       'shoe from',
+      'shoe at',
       'shoes at',
       'back to shoes',
       'return to shoes',

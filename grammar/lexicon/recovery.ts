@@ -124,7 +124,7 @@ export const RECOVERY = [
   entry({
     ...sign,
     id: 'complication',
-    sections: ['exam'],
+    sections: ['exam', 'operation'],
     subjects: ['ray', 'foot', 'patient'],
     word: 'complication',
     forms: ['complications'],

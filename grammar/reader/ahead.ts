@@ -1,3 +1,4 @@
+import type { Section } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
 import { typedQuantity } from '../spoken/as-typed.ts';
 import type { Span } from '../values.ts';
@@ -80,21 +81,23 @@ export function readMeasureAhead(binder: Binder, index: number): number | undefi
   return next;
 }
 
-/** `tried 2 steroid injections`, `1x steroid`: how many, before what is counted. */
+const COUNTED: Readonly<Partial<Record<Section, FindingId>>> = { tried: 'steroid', operation: 'fixation' };
+/** `tried 2 steroid injections`, `1x steroid`, `2 sutures`: how many, before what is counted. */
 export function readCount(binder: Binder, index: number): number | undefined {
   const item = binder.items[index];
-  if (binder.section !== 'tried' || item?.is !== 'number' || !binder.atSegmentStart()) return undefined;
+  const counts = COUNTED[binder.section];
+  if (!counts || item?.is !== 'number' || !binder.atSegmentStart()) return undefined;
   const plain = !item.range && !item.unit && !item.plus && !item.bound && Number.isInteger(item.low);
   const times = binder.items[index + 1];
   const touches = times?.is === 'word' && times.text.toLowerCase() === 'x' && times.start === item.end;
   const next = index + (touches ? 2 : 1);
   const found = binder.findingAt(next);
   const last = binder.items[(found?.next ?? 0) - 1];
-  const counted = touches || (last?.is === 'word' && /s$/i.test(last.text));
-  if (!plain || found?.id !== 'steroid' || !counted || item.low < 1 || item.low > 20) return undefined;
+  const counted = touches || item.low === 1 || (last?.is === 'word' && /s$/i.test(last.text));
+  if (!plain || found?.id !== counts || !counted || item.low < 1 || item.low > 20) return undefined;
   const at = binder.span(index, next);
   binder.ahead = { ...at, slot: 'count', value: { is: 'number', low: item.low, high: item.low, unit: '' } };
-  binder.role('value', at, { finding: 'steroid', slot: 'count' });
+  binder.role('value', at, { finding: counts, slot: 'count' });
   return next;
 }
 

@@ -39,6 +39,7 @@ export class Binder {
   /** The line has opened its section by a word. */
   sectionNamed = false;
   sectionSide: Side | 'both' | undefined;
+  sidesOpen = false;
   statement: StatementDraft;
   segment = 0;
   /** Where the segment, or its section, starts. */
@@ -90,7 +91,6 @@ export class Binder {
   last(): Element | undefined {
     return this.statement.elements.at(-1);
   }
-  /** Nothing has been read in this statement yet. */
   atStart(): boolean {
     return this.statement.elements.length === 0 && this.before.length === 0 && !this.no && !this.not && !this.side;
   }

@@ -43,14 +43,14 @@ export function deny({ elements, section }: StatementDraft, line: string): void 
       else allergic = undefined;
       // `family history gout, diabetes`: the rest of the statement may still be of the family.
       const { word } = element.draft;
-      if (HELD_AFTER.includes(element.draft.id))
-        held ??= { why: 'distancing word', text: 'family', start: word.start, end: word.end };
+      if (HELD_AFTER.includes(element.draft.id) || (section === 'operation' && element.draft.id === 'consent'))
+        held ??= { why: 'distancing word', text: line.slice(word.start, word.end), start: word.start, end: word.end };
     }
   }
   list.settle();
 }
 
-/** What follows is of the family, or wished for. */
+/** What follows is of the family, or wished for; after a consent in an operation note, what was agreed and not what was done. */
 const HELD_AFTER: readonly string[] = ['family-history', 'goal'];
 
 /** `allergic to codeine, aspirin`: a drug named after a comma may still be of the allergy; `meds aspirin` is not. */

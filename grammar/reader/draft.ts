@@ -170,6 +170,19 @@ export function finished(draft: Draft, line: string): FindingNode {
   const score = draft.id === 'pain' ? draft.slots.score : undefined;
   if (score?.value.is === 'number' && (score.value.bound || followsPlace(score, draft, line)))
     doubtSlot(draft, 'score', line);
+  // `boot from 6 weeks`, `drive at 6/52`: when it begins or ends, and not how long.
+  const lasts = draft.slots.for;
+  const turned = lasts && /\b(?:at|from|in|by|after|until)\s+$/i.test(line.slice(draft.start, lasts.start));
+  if (turned && (draft.section === 'plan' || draft.section === 'operation')) doubtSlot(draft, 'for', line);
+  // `pin removed today` in a plan has been done, or is to be.
+  const removed =
+    draft.section === 'plan' && TO_COME.includes(draft.id) && /\bremoved\b/i.test(line.slice(draft.start, draft.end));
+  if (removed) add('distancing word', draft.word);
+  // A pin has a thickness, and shortens nothing.
+  const [pin] = draft.slots.what?.value.is === 'word' ? draft.slots.what.value.words : [];
+  if (draft.id === 'procedure' && pin === 'pin' && draft.slots.shortening) doubtSlot(draft, 'shortening', line);
+  // `pain R6 L3`: two scores, or a ray?
+  if (score && draft.section === 'pain' && /\b[RL]\d+[\s,]+[RL]\d/i.test(line)) add('either neighbour', score);
   // `steroid 3/52 relief`: an injection takes no weeks; when it was, or how long it helped?
   if (draft.id === 'steroid' && draft.slots.for) doubtSlot(draft, 'for', line);
   // `toe purchase absent` has lost its grip; of a paper test it might be said of a good one.

@@ -1,6 +1,7 @@
 import type { FindingId } from '../lexicon/index.ts';
 import type { Binder } from './binder.ts';
 import { matchesAt } from './forms.ts';
+import { endsSegment } from './items.ts';
 
 /** `df -5 knee straight`: dorsiflexion with the place of the knee is the ankle's. */
 export function ofAnkle(binder: Binder, claim: ReturnType<Binder['findingIn']>, next: number): typeof claim {
@@ -13,6 +14,9 @@ export function ofAnkle(binder: Binder, claim: ReturnType<Binder['findingIn']>, 
 
 /** `worse` alone compares; only with its circumstance (`worse in heels`) does it say something of its own. */
 export function lacksCircumstance(binder: Binder, id: FindingId, index: number): boolean {
+  // `d/c tape` stops the tape; alone it sends the patient home.
+  if (id === 'discharge' && SHORT.test(binder.line.slice(0, binder.items[index - 1]?.end)))
+    return !endsSegment(binder.items[index]);
   if (!ONLY_WITH_VALUE.includes(id) || binder.before.length > 0) return false;
   for (let i = index; ; ) {
     const matches = matchesAt(binder.items, i);
@@ -22,4 +26,5 @@ export function lacksCircumstance(binder: Binder, id: FindingId, index: number):
     i = filler.next;
   }
 }
+const SHORT = /\bd\/c$/i;
 const ONLY_WITH_VALUE: readonly FindingId[] = ['worse-with', 'eased-by'];

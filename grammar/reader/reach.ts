@@ -5,6 +5,7 @@ import type { Cause } from '../syntax.ts';
 import { deny } from './denial.ts';
 import { causeOf, type Draft, type Element, findingsIn, lacksResult, type StatementDraft } from './draft.ts';
 import { formOf } from './forms.ts';
+import { neighbourReach } from './neighbours.ts';
 import { openingReach } from './openings.ts';
 
 /**
@@ -20,6 +21,7 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
     deny(statement, line);
     webReach(elements, line);
     openingReach(elements, section);
+    neighbourReach(statement, line);
     for (const { by, elements: segment } of segments(elements)) {
       unreadReach(segment, before);
       partReach(segment);

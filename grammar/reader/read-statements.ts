@@ -11,6 +11,7 @@ import { causeOf, findingsIn, finished } from './draft.ts';
 import { matchesAt } from './forms.ts';
 import { readNextAngle, readNextScore } from './go-on.ts';
 import type { Item } from './items.ts';
+import { mayStop } from './neighbours.ts';
 import { outline } from './outline.ts';
 import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
 import { applyReach, pairReach } from './reach.ts';
@@ -103,6 +104,7 @@ function step(binder: Binder, i: number): number {
       return i + 1;
     case 'break':
       binder.role('punctuation', item);
+      if (item.of === 'statement') mayStop(binder, item);
       if (item.of === 'segment') binder.closeSegment();
       else if (item.of === 'line') binder.closeLine(item.end);
       else binder.closeStatement(item.end);

@@ -114,6 +114,11 @@ const takeStatus: Taker = (binder, { form, next }, index) => {
             : undefined;
   if (!status) return false;
   const at = binder.span(index, next);
+  // `us +/- steroid`: with or without what comes next.
+  if (form.parts.join(' ') === '+/-' && findingPast(binder, next)) {
+    binder.unread(at, 'doubt');
+    return true;
+  }
   if (form.parts[0] === '+' && saysNothing(form, draft) && takePlus(binder, draft, next, at)) return true;
   if (saysNothing(form, draft)) draft.causes.push(causeOf('named result', at, binder.line));
   binder.giveStatus(status, at);
@@ -306,15 +311,26 @@ const takeSide: Taker = (binder, { form, next }, index) => {
   } else if (draft && !draft.side && (ends || awaitsResult(binder, next))) {
     draft.side = form.side;
     draft.end = at.end;
-  } else if (binder.statement.elements.length === 0 && binder.sectionNamed && binder.roles.at(-1)?.kind === 'keyword')
-    binder.sectionSide = form.side;
-  else {
+  } else if (opensStatement(binder, next)) {
+    binder.flush();
+    Object.assign(binder, { sectionSide: form.side, sidesOpen: true });
+    if (binder.subject) binder.subject = { ...binder.subject, side: form.side };
+  } else {
     binder.flush();
     binder.side = { value: form.side, opens, ...at };
   }
   binder.role('modifier', at);
   return true;
 };
+
+/** `xray R hva 22; L hva 30`, `L: 2nd tender. R: nt`: a side of all that its statement says. */
+function opensStatement(binder: Binder, next: number): boolean {
+  const keeper = binder.items[next];
+  const { statement, sectionNamed, sidesOpen } = binder;
+  if (keeper?.is === 'keeper' && binder.line[keeper.start] === ':' && binder.atSegmentStart()) return true;
+  if (statement.elements.length > 0) return false;
+  return (sectionNamed && binder.roles.at(-1)?.kind === 'keyword') || sidesOpen;
+}
 
 /** `pulses both feet palpable`: the side stands between a test and the word that is its result. */
 function awaitsResult(binder: Binder, next: number): boolean {

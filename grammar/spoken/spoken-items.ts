@@ -1,7 +1,7 @@
 import { CONVERTED, UNIT_WORDS } from '../lexicon/unit-words.ts';
 import { own } from '../own.ts';
 import { matchesAt } from '../reader/forms.ts';
-import type { Item } from '../reader/items.ts';
+import { endsSegment, type Item } from '../reader/items.ts';
 import { spokenBreak, spokenQuote } from './spoken-breaks.ts';
 import { spokenDate } from './spoken-dates.ts';
 import { heardNumber, spokenQuantity } from './spoken-numbers.ts';
@@ -11,6 +11,7 @@ import { isPlaceNoun, spelledWord } from './spoken-spelling.ts';
 import * as spoken from './spoken-words.ts';
 
 const hesitations = phrases(spoken.HESITATIONS);
+const openings = phrases(spoken.OPENINGS);
 
 /** Every word with which dictated text may start what typed text writes otherwise; a line without one is left as it is. */
 const STARTS: ReadonlySet<string> = new Set(
@@ -23,6 +24,7 @@ const STARTS: ReadonlySet<string> = new Set(
     Object.keys(spoken.SPOKEN_BREAKS),
     Object.keys(spoken.SPELLED),
     spoken.HESITATIONS,
+    spoken.OPENINGS,
     spoken.OPEN_QUOTE,
     ['point', 'percent', 'per', 'plus', 'out', 'side', 'aspect', 'surface', 'half'],
   ].flatMap((list) => [...list].map((phrase) => phrase.split(' ')[0] ?? '')),
@@ -74,9 +76,14 @@ function pass(items: readonly Item[], take: Taker): Item[] {
 }
 const one = (taken: { item: Item; next: number } | undefined) => taken && { items: [taken.item], next: taken.next };
 
+const startsClause = (items: readonly Item[], index: number): boolean =>
+  index === 0 || items[index - 1]?.is === 'break' || spokenBreak(items, index - 1) !== undefined;
+
 function quietAt(items: readonly Item[], index: number): { items: readonly Item[]; next: number } | undefined {
   const found = hesitations.at(items, index);
   if (found) return { items: [], next: found.next };
+  const opened = startsClause(items, index) ? openings.at(items, index) : undefined;
+  if (opened && !endsSegment(items[opened.next])) return { items: [], next: opened.next };
   return isPlaceNoun(items, index) ? { items: [], next: index + 1 } : undefined;
 }
 

@@ -170,12 +170,10 @@ export const HESITATIONS: readonly string[] = [
   "let's see",
   'okay so',
   'ok so',
-  'okay now',
-  'ok now',
-  'okay then',
-  'alright',
   'all right so',
 ];
+/** Passed over only at the start of a clause: at its end (`pain ok now`) they say how it is. */
+export const OPENINGS: readonly string[] = ['okay now', 'ok now', 'okay then', 'okay', 'alright'];
 
 /** Words that only join a sentence. None of them denies, doubts, compares, or moves a finding in time. */
 export const CONNECTIVES: readonly string[] = [
@@ -213,7 +211,6 @@ export const CONNECTIVES: readonly string[] = [
   'find',
   'also',
   'so',
-  'okay',
   'by',
   'have',
 ];

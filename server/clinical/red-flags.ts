@@ -105,12 +105,17 @@ const nearby = ({ side, ray }: FlagView, fact: AnyFact): boolean =>
 const isInfected = (states: readonly string[] | undefined): boolean =>
   states?.some((word) => word === 'pus' || word === 'spreading') ?? false;
 
+const isHealed = ({ values }: Extract<AnyFact, { finding: 'wound' }>): boolean =>
+  values.state?.words.includes('healed') ?? false;
+
 function infection(view: FlagView): Found {
   const { facts } = view.visit;
   const near = <T extends AnyFact>(list: readonly T[]) => present(list).filter((fact) => nearby(view, fact));
   const wounds = near(clearFacts(facts, 'wound'));
   const festering = wounds.filter(({ values }) => isInfected(values.state?.words));
   if (festering.length > 0) return found(festering, 'the wound shows pus or spreading redness');
+  const deep = wounds.filter((fact) => fact.values.bone && !isHealed(fact));
+  if (deep.length > 0) return found(deep, 'a wound reaches bone');
   const pins = near(clearFacts(facts, 'pin-site'));
   const tracks = pins.filter(({ values }) => isInfected(values.state?.words));
   if (tracks.length > 0) return found(tracks, 'the pin site shows pus or spreading redness');
@@ -133,7 +138,7 @@ function infection(view: FlagView): Found {
   if (reddened.length > 0 || (weeping.length > 0 && heat.length > 0))
     return found([...weeping, ...heat], 'a pin site that is red or hot and discharges');
   const broken: AnyFact[] = [
-    ...wounds.filter(({ values }) => values.state?.words.includes('open')),
+    ...wounds.filter((fact) => fact.values.state?.words.includes('open') || (fact.values.kind && !isHealed(fact))),
     ...said.filter(({ values }) => values.what?.words.includes('wound breakdown')),
   ];
   if (broken.length > 0 && fever.length > 0) return found([...broken, ...fever], 'an open wound with fever');

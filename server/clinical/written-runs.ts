@@ -53,8 +53,8 @@ function segmentsOf(nodes: readonly Node[]): Node[][] {
 }
 
 /**
- * With what stands in the segment before and after, up to a finding that is clear: `in 2024` and not `2024`, `pain under 2nd not 3rd` to its
- * end. A subject at the start is named beside the quotation instead.
+ * With what stands in the segment before and after, up to a finding that is clear: `in 2024` and not `2024`, `L 2nd` before what is said of it,
+ * `pain under 2nd not 3rd` to its end.
  */
 function widened(inner: Span, of: Span, clear: readonly Span[], roles: readonly Role[], text: string): Span {
   const span = { ...inner };
@@ -72,7 +72,7 @@ function widened(inner: Span, of: Span, clear: readonly Span[], roles: readonly 
   }
   return span;
 }
-const AHEAD: ReadonlySet<RoleKind> = new Set(['filler', 'modifier', 'reported']);
+const AHEAD: ReadonlySet<RoleKind> = new Set(['filler', 'modifier', 'reported', 'subject']);
 const ENDS: ReadonlySet<RoleKind> = new Set(['punctuation', 'keyword', 'comment']);
 const touches = ({ start, end }: Span, clear: readonly Span[]): boolean =>
   clear.some((each) => end > each.start && start < each.end);

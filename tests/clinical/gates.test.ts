@@ -263,3 +263,10 @@ describe('an operation that is written and was not read', () => {
     expect(operated(`${line}\n${TWO}`).join()).not.toMatch(/not read/);
   });
 });
+
+describe('an ulcer that reaches bone', () => {
+  it('comes before staging, and not once it has healed', () => {
+    expect(whyOf('2nd drawer 2, tender, ulcer probes to bone')).toMatch(/reaches bone/);
+    expect(whyOf('2nd drawer 2, tender, ulcer healed')).not.toMatch(/bone/);
+  });
+});

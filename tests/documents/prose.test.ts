@@ -133,19 +133,15 @@ describe('silence and doubt', () => {
   test('an unclear value leaves its finding without it, and stands as written', () => {
     expect(prose('2nd swollen mild tender')).toEqual([
       'At the second ray there was swelling and tenderness.',
-      'As written under the second ray, not interpreted: "swollen mild".',
+      'As written, not interpreted: "2nd swollen mild".',
     ]);
   });
   test('an unclear finding stands only as written', () => {
-    expect(prose('2nd deviated funny')).toEqual([
-      'As written under the second ray, not interpreted: "deviated funny".',
-    ]);
+    expect(prose('2nd deviated funny')).toEqual(['As written, not interpreted: "2nd deviated funny".']);
   });
   test('a doubt that touches a word is quoted with it', () => {
-    expect(prose('4th ?drawer 1')).toEqual(['As written under the fourth ray, not interpreted: "?drawer 1".']);
-    expect(prose('4th deviated (funny)')).toEqual([
-      'As written under the fourth ray, not interpreted: "deviated (funny)".',
-    ]);
+    expect(prose('4th ?drawer 1')).toEqual(['As written, not interpreted: "4th ?drawer 1".']);
+    expect(prose('4th deviated (funny)')).toEqual(['As written, not interpreted: "4th deviated (funny)".']);
   });
   test.each([
     ['2nd drawer nd', 'The drawer test at the second ray was not done.'],

@@ -1,4 +1,14 @@
-import { AMOUNT, did, type Said, type SubjectPhrase, spaced, type TherePhrase, was, withArticle } from './phrase.ts';
+import {
+  AMOUNT,
+  commas,
+  did,
+  type Said,
+  type SubjectPhrase,
+  spaced,
+  type TherePhrase,
+  was,
+  withArticle,
+} from './phrase.ts';
 
 const lifted: SubjectPhrase<'lifted'> = {
   shape: 'subject',
@@ -80,14 +90,19 @@ const wound: TherePhrase<'wound'> = {
       pus: 'pus',
       spreading: 'spreading redness',
     },
+    kind: { ulcer: 'ulcer' },
+    bone: { 'reaches bone': 'reaching bone' },
   },
-  present: ({ state }) =>
-    state === undefined
-      ? 'a wound'
+  present: ({ state, kind, size, bone }) => {
+    const wound = spaced(kind ?? 'wound', size && `of ${size}`);
+    const whole = !state
+      ? withArticle(wound)
       : /pus|redness/.test(state)
-        ? `a wound with ${state}`
-        : withArticle(`${state} wound`),
-  absent: ({ state }) => spaced(state, 'wound'),
+        ? `${withArticle(wound)} with ${state}`
+        : withArticle(`${state} ${wound}`);
+    return commas(whole, bone);
+  },
+  absent: ({ state, kind, size, bone }) => commas(spaced(state, kind ?? 'wound', size && `of ${size}`), bone),
 };
 
 const tenderness: TherePhrase<'tenderness'> = {

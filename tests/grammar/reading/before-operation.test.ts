@@ -127,7 +127,11 @@ checkRules({
     ['plan stop warfarin 5 days before steroid', 'unclear: drug-plan; unclear: steroid'],
   ],
   'a dictated sentence about the patient is no header line': [
-    ['patient has diabetes comma type two full stop second toe ulcer', 'diabetes; 2 wound', 'word-out-of-place'],
+    [
+      'patient has diabetes comma type two full stop second toe ulcer',
+      'diabetes; 2 wound kind=ulcer',
+      'word-out-of-place',
+    ],
     ['patient refused surgery full stop plan tape second toe', 'plan/2 tape', 'word-out-of-place'],
   ],
   'a tear has a shape, and the insertion is its distal end': [

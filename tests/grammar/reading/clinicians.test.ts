@@ -220,7 +220,7 @@ checkRules({
     ['plan no surgery until us', 'unclear: operation; unclear: image'],
     ['no swelling 2nd, tender 3rd', '2 no swelling; unclear: tenderness'],
     ['2nd swelling no, tender yes', '2 no swelling; 2 tenderness'],
-    ['right: tender 2nd; left: nil', 'unclear: tenderness', 'word-out-of-place word-out-of-place'],
+    ['right: tender 2nd; left: nil', 'unclear: tenderness', 'word-out-of-place'],
     ['hallux overlaps 2nd', '2 overlap onto=hallux'],
     ['R hv mild L hv moderate', 'right hallux-valgus degree=mild; left hallux-valgus degree=moderate'],
     ['dp R 2 L 1', 'right dp grade=2; left dp grade=1'],

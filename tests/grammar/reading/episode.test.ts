@@ -78,7 +78,7 @@ checkRules({
     ['plan patient declines surgery', 'plan/decision what=declines operation'],
     ['patient wants operation', 'decision what=wants operation'],
     ['plan declined', '', ''],
-    ['plan declines steroid', 'unclear: steroid', 'unknown-word'],
+    ['plan declines steroid', 'unclear: steroid'],
     ['plan prefers to wait; review in 8 weeks', 'plan/decision what=prefers to wait; plan/review in=8weeks'],
     ['diagnosis 2nd plate tear', '2 diagnosis what=plantar plate tear'],
     ['dx 2nd ?plate tear', 'impression/2 diagnosis what=?plantar plate tear'],

@@ -60,4 +60,18 @@ checkRules({
     ['history previous surgery 2nd fusion 2015', 'history/2 earlier-surgery what=fusion on=2015'],
     ['heel tender', 'unclear: tenderness', 'word-out-of-place'],
   ],
+  'an ulcer is a wound of its kind; how many screws stand before them': [
+    ['2nd ulcer 8 mm, clean', '2 wound kind=ulcer size=8mm', 'word-out-of-place'],
+    ['2nd ulcer probes to bone', '2 wound kind=ulcer bone=reaches bone'],
+    ['no ulcer', 'no wound kind=ulcer'],
+    ['history stomach ulcer', 'history/ulcer-or-bleed'],
+    [
+      'operation 2nd weil 3 mm, 1 screw',
+      'operation/2 procedure what=weil osteotomy shortening=3mm; operation/2 fixation count=1 with=screw',
+    ],
+    ['operation 2 sutures', 'operation/fixation count=2 with=suture'],
+    ['operation no complications', 'operation/no complication'],
+    ['operation 2nd pip fusion, kwire', 'operation/2 procedure what=pip fusion; operation/2 procedure what=pin'],
+    ['2nd floating toe', '2 lifted'],
+  ],
 });

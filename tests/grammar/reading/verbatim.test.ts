@@ -32,7 +32,7 @@ checkRules({
     ['2nd overlaps intermittently', '2 overlap when=sometimes'],
     ['2nd tender sometimes', 'unclear: tenderness'],
     ['2nd sometimes tender', 'unclear: tenderness'],
-    ['2nd swelling on and off', 'unclear: swelling', 'unknown-word'],
+    ['2nd swelling on and off', 'unclear: swelling'],
   ],
   'before and after on one day is kept verbatim': [
     ['2nd dislocated, now reduced', 'unclear: dislocated', 'unread-red-flag'],

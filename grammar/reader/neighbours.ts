@@ -1,0 +1,98 @@
+import * as closed from '../lexicon/closed-words.ts';
+import { entryOf, type FindingId } from '../lexicon/index.ts';
+import type { Cause } from '../syntax.ts';
+import type { Span } from '../values.ts';
+import type { Binder } from './binder.ts';
+import { type Draft, type Element, findingsIn, isBare, type StatementDraft } from './draft.ts';
+
+/** Two findings that stand side by side in one segment, each said about the other or about both. */
+export function neighbourReach({ elements }: StatementDraft, line: string): void {
+  for (const [i, element] of elements.entries()) {
+    const after = elements[i + 1];
+    if (element.is === 'unread' && isListDenial(element.cause, line)) denyBefore(elements.slice(0, i), element.cause);
+    if (element.is !== 'finding') continue;
+    if (isDeniedBack(element.draft, line))
+      denyBefore(elements.slice(0, i), element.draft.word, joinedTo(elements.slice(0, i), element.draft, line));
+    if (element.draft.id === 'decision' && isAgainst(element.draft)) againstReach(elements.slice(i + 1), element.draft);
+    if (after?.is === 'finding') pairOf(element.draft, after.draft);
+  }
+}
+
+const doubt = (at: Draft, why: Cause['why']): Cause => ({ why, text: '', start: at.word.start, end: at.word.end });
+
+/** A sign and what judges it: each may be meant of the other. */
+function pairOf(first: Draft, second: Draft): void {
+  if (first.status !== 'present' || !isBare(first)) return;
+  const sign = first.entry?.kind === 'sign' && first.entry.bare === 'present' && !first.entry.slots.result;
+  // `redness ok`, `squeeze nt`: no such finding, or one more?
+  const judged = sign && second.id === 'unremarkable';
+  const ofWeb = first.entry?.subjects.every((kind) => kind === 'web') === true;
+  const eased = ofWeb && second.id === 'tenderness' && second.status === 'absent';
+  // `apixaban allergy`
+  const reacted = second.id === 'allergy' && isBare(second) && DRUGS.includes(first.id);
+  if (!judged && !eased && !reacted) return;
+  first.causes.push(doubt(second, 'either neighbour'));
+  second.causes.push(doubt(first, 'either neighbour'));
+}
+const DRUGS: readonly (FindingId | 'panel')[] = [
+  'medicine',
+  'anticoagulant',
+  'antiplatelet',
+  'antirheumatic',
+  'biologic',
+  'bisphosphonate',
+  'steroid-tablets',
+];
+
+/** Denied by a word after it (`tenderness nil`). */
+const isDeniedBack = ({ status, statusGiven, denied, word, end }: Draft, line: string): boolean =>
+  status === 'absent' && statusGiven && !denied && /\S/.test(line.slice(word.end, end));
+
+const DENIALS = new Set<string>([...closed.NO, ...closed.ABSENT]);
+const isListDenial = ({ text, start }: Cause, line: string): boolean =>
+  DENIALS.has(text.toLowerCase()) && /:\s*$/.test(line.slice(0, start));
+
+/** `swelling & tenderness nil`, `fever, calf pain, sob: nil`: a denial at the end may be of all that is joined to it; after a colon, of the list. */
+function denyBefore(before: readonly Element[], at: Span, from = 0): void {
+  for (const each of findingsIn(before.slice(from)).toReversed()) {
+    if (each.status !== 'present' || (each.statusGiven && !each.deniesPart) || !isMerelyNamed(each)) break;
+    each.causes.push({ why: 'reach of no', text: '', start: at.start, end: at.end });
+  }
+}
+/** Named, if with a state that its own words gave (`calf pain`). */
+const isMerelyNamed = (draft: Draft): boolean =>
+  isBare(draft) || Object.values(draft.slots).every(({ end }) => end <= draft.word.end);
+
+/** Where the list begins that a denial closes: with its segment or, where it is joined to a neighbour there, with its statement. */
+function joinedTo(before: readonly Element[], draft: Draft, line: string): number {
+  const own = before.findLastIndex(({ is }) => is !== 'finding') + 1;
+  const listed = /^\s*:/.test(line.slice(draft.word.end, draft.end)) || own < before.length;
+  if (!listed) return before.length;
+  return before.findLastIndex(({ is }) => is !== 'finding' && is !== 'break') + 1;
+}
+
+const AGAINST: readonly string[] = ['declines operation', 'prefers no operation', 'prefers to wait', 'undecided'];
+const isAgainst = ({ slots }: Draft): boolean =>
+  Object.values(slots).some(({ value }) => value.is === 'word' && value.words.some((word) => AGAINST.includes(word)));
+/** `declines surgery and steroid`, `declines surgery, mri`: what is joined to a refusal, or only named after it, may be refused too. */
+function againstReach(after: readonly Element[], decision: Draft): void {
+  let joined = true;
+  for (const element of after) {
+    if (element.is === 'break') joined = false;
+    if (element.is !== 'finding') continue;
+    const { draft } = element;
+    const named = isBare(draft) && draft.id !== 'review' && entryKind(draft) !== undefined;
+    if (joined || named) draft.causes.push(doubt(decision, 'distancing word'));
+  }
+}
+const entryKind = ({ id }: Draft): string | undefined => {
+  const kind = id === 'panel' ? undefined : entryOf(id).kind;
+  return kind === 'treatment' || kind === 'procedure' || id === 'image' || id === 'operation' ? kind : undefined;
+};
+
+/** `plan nsaid stop`: the spoken end of the sentence, or of the treatment? */
+export function mayStop({ current, line }: Binder, { start, end }: Span): void {
+  const taken = current && (current.entry?.kind === 'treatment' || DRUGS.includes(current.id));
+  if (taken && isBare(current) && /^stop$/i.test(line.slice(start, end)))
+    current.causes.push({ why: 'either neighbour', text: 'stop', start, end });
+}
