@@ -40,15 +40,10 @@ export function quantityAt(items: readonly Item[], start: number): Quantity | un
   const takesWord = item.unit === undefined && unit !== undefined;
   const end = takesWord && after ? after.end : item.end;
   const next = takesWord ? start + 2 : start + 1;
-  const { range, plus = false } = item;
+  const { range, plus = false, bound } = item;
   const count = { low: item.low * factor, high: item.high * factor, range, plus, start: item.start, end, next };
-  if (!unit && !item.bound) return count;
-  return {
-    ...count,
-    ...(unit ? { unit } : {}),
-    ...(unit && typed ? { unitText: typed } : {}),
-    ...(item.bound ? { bound: BOUNDS[item.bound] as Bound } : {}),
-  };
+  const measured = unit && typed ? { ...count, unit, unitText: typed } : count;
+  return bound ? { ...measured, bound: BOUNDS[bound] as Bound } : measured;
 }
 
 const A_DAY: readonly string[] = ['a', 'per', '/'];

@@ -37,17 +37,18 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
   binder.closeSegment();
   applyReach(binder.statements, binder.line);
   sideReach(binder.statements, binder.sides, line);
-  const drafts = binder.statements.flatMap(({ elements }) => findingsIn(elements));
+  const ofEach = binder.statements.map(({ elements }) => findingsIn(elements));
+  const drafts = ofEach.flat();
   pairReach(drafts);
   tailReach(drafts, items, line, binder.roles);
   webReach(drafts, items);
   const kept = keepUnused(binder, binder.roles);
   const statements: StatementNode[] = [];
-  for (const { section, start, end, elements, verbatim } of binder.statements) {
-    const findings = findingsIn(elements).map((draft) => finished(draft, line));
-    if (findings.length + verbatim.length === 0) continue;
-    statements.push({ section, start, end, findings, verbatim: orNone(verbatim) });
-  }
+  binder.statements.forEach(({ section, start, end, verbatim }, i) => {
+    const findings = (ofEach[i] ?? []).map((draft) => finished(draft, line));
+    if (findings.length + verbatim.length > 0)
+      statements.push({ section, start, end, findings, verbatim: orNone(verbatim) });
+  });
   const roles = inOrder([...kept.roles, ...pauses(line, items)]);
   const problems = withRedFlags(line, items, statements, [...binder.problems, ...kept.problems, ...heard(line, items)]);
   return { problems, roles, ...headed(statements, heading) };

@@ -6,6 +6,7 @@ import type {
   FindingNode,
   HeadingNode,
   LineSyntax,
+  SlotNode,
   StatementNode,
   SubjectNode,
   VerbatimNode,
@@ -174,7 +175,9 @@ class FactReader {
   private finding(node: FindingNode, statement: string): boolean {
     const subjects = this.subjects(node);
     const sides = this.sides(node, subjects);
-    const causes: FactCause[] = [...node.causes, ...otherSide(node, sides)];
+    const causes: FactCause[] = [...node.causes];
+    const other = otherSide(node, sides);
+    if (other) causes.push(other);
     if (subjects.length === 0) causes.push({ why: 'no subject', text: '', ...spanOf(node.word) });
     if (sides.length === 0) causes.push({ why: 'no side', text: '', ...spanOf(node.word) });
     if (mayBeOfWeb(node, this.force.heading)) causes.push({ why: 'toe or web', text: '', ...spanOf(node.word) });
@@ -199,18 +202,14 @@ class FactReader {
     const { examiner, headed } = this.force;
     if (examiner) Object.assign(base, { examiner });
     const { values, unclear } = this.values(node);
+    const stated: AnyFact['origin'] = { kind: 'stated', ...place };
+    const inherited = headed && !node.side ? { ...stated, ...HEADED } : stated;
     for (const subject of subjects.length > 0 ? subjects : [FOOT])
       for (const side of sides.length > 0 ? sides : [undefined]) {
         const where = { subject, side: subject.at === 'patient' ? undefined : side };
+        const origin = where.side ? inherited : stated;
         if (node.id === 'panel') this.panel({ ...base, ...where }, place);
-        else {
-          const origin = {
-            kind: 'stated',
-            ...place,
-            ...(headed && where.side && !node.side ? HEADED : {}),
-          } as const;
-          this.facts.push(factOf(base, where, { finding: node.id, status: node.status, values, unclear }, origin));
-        }
+        else this.facts.push(factOf(base, where, { finding: node.id, status: node.status, values, unclear }, origin));
       }
     return clear;
   }
@@ -227,7 +226,8 @@ class FactReader {
     const values: Record<string, Value> = {};
     const unclear: string[] = [];
     const own = node.slots.scale?.value;
-    for (const [slot, { value, causes }] of Object.entries(node.slots)) {
+    for (const slot of Object.keys(node.slots)) {
+      const { value, causes } = node.slots[slot] as SlotNode;
       if (causes.length > 0) unclear.push(slot);
       else values[slot] = value.is === 'drawer grade' ? this.scaled(value, own) : value;
     }
@@ -315,10 +315,10 @@ function factOf(base: Base, { subject, side }: Where, said: Said, origin: AnyFac
 }
 
 /** A side from the heading or the visit is in doubt where the line has named the other one (`R hva 38 ima 16`). */
-function otherSide({ side, beside = [] }: FindingNode, sides: readonly (Side | undefined)[]): FactCause[] {
+function otherSide({ side, beside }: FindingNode, sides: readonly (Side | undefined)[]): FactCause | undefined {
   const [only] = sides;
-  const other = side || !only || sides.length > 1 ? undefined : beside.find(({ value }) => value !== only);
-  return other ? [{ why: 'subject between', text: other.value, start: other.start, end: other.end }] : [];
+  const other = side || !only || sides.length > 1 ? undefined : beside?.find(({ value }) => value !== only);
+  return other && { why: 'subject between', text: other.value, start: other.start, end: other.end };
 }
 
 /** `no surgery` in a plan that names no side is of both feet. */
