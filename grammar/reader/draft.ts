@@ -103,8 +103,8 @@ export const isBare = (draft: Draft): boolean =>
 /** The words that stand as values of slots are the lexicon's, and each value is one object, whatever the notes. */
 const words = new Map<string, Value>();
 function shared(value: Value): Value {
-  const [word, more] = value.is === 'word' ? value.words : [];
-  if (word === undefined || more !== undefined) return value;
+  const word = value.is === 'word' && value.words.length === 1 ? value.words[0] : undefined;
+  if (word === undefined) return value;
   const known = words.get(word) ?? value;
   words.set(word, known);
   return known;
@@ -188,7 +188,8 @@ export function finished(draft: Draft, line: string): FindingNode {
   // `toe purchase absent` has lost its grip; of a paper test it might be said of a good one.
   if (draft.id === 'paper' && status === 'absent') add('named result', draft.word);
   const { id, section, word, segment, start, end, subject, whole, side, apart, beside } = draft;
-  const [quotes, causes] = [orNone(draft.quotes), orNone(draft.causes)];
+  const quotes = orNone(draft.quotes);
+  const causes = orNone(draft.causes);
   const slots: Record<string, SlotNode> = draft.slots;
   // Written out: a spread for each that is missing takes longer than all the rest.
   const node: Writable<FindingNode> = {

@@ -194,7 +194,7 @@ function lookUp(items: readonly Item[], start: number): readonly Match[] {
   const second = parts[1] ?? partsAt(items[start + 1])?.[0];
   const found: Match[] = [];
   for (const form of candidates) {
-    const [, goesOn] = form.parts;
+    const goesOn = form.parts[1];
     if (goesOn !== undefined && goesOn !== second) continue;
     const next = endOf(items, start, form.parts);
     if (next !== undefined) found.push({ form, next });

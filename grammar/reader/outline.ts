@@ -57,7 +57,9 @@ function bounded(bound: IToken, tokens: readonly IToken[], at: number): Item {
 
 /** `2`, `10-15°`, `50 %`, `2+`; the unit sign may stand off the number. */
 function numberAt(tokens: readonly IToken[], at: number): QuantityTokens {
-  const [first, dash, number] = tokens.slice(at, at + 3) as [IToken, IToken?, IToken?];
+  const first = tokens[at] as IToken;
+  const dash = tokens[at + 1];
+  const number = tokens[at + 2];
   const joined = touches(first, dash) && touches(dash, number);
   const second = joined && dash?.tokenType === t.Dash && number?.tokenType === t.NumberShape ? number : undefined;
   const after = second ? at + 3 : at + 1;
@@ -70,7 +72,8 @@ function numberAt(tokens: readonly IToken[], at: number): QuantityTokens {
 
 /** `2nd`, `2nd-4th`. */
 function ordinals(first: IToken, tokens: readonly IToken[], at: number): Item {
-  const [dash, second] = [tokens[at + 1], tokens[at + 2]];
+  const dash = tokens[at + 1];
+  const second = tokens[at + 2];
   const last = dash?.tokenType === t.Dash && second?.tokenType === t.Ordinal ? second : first;
   return { is: 'ordinal', low: Number(first.image[0]), high: Number(last.image[0]), ...span(first, last) };
 }

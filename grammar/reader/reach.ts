@@ -258,7 +258,7 @@ function distancingReach(segment: readonly Element[], before: Draft | undefined)
 
 /** A subject alone between commas opens a list, unless another subject follows: then nothing takes it (`2nd tender, 3rd, 4th swollen`). */
 function unusedSubject(segment: readonly Element[]): Cause | undefined {
-  const [only] = segment;
+  const only = segment[0];
   if (only?.is !== 'subject' || segment.length > 1) return undefined;
   return { why: 'subject without finding', text: '', start: only.subject.start, end: only.subject.end };
 }

@@ -82,7 +82,8 @@ const isOrdinals = (text: string): boolean => /^\d(?:st|nd|rd|th)\b/i.test(text)
 
 /** What touches a subject (`2nd 3rd?zzq`) may be kept as typed with the end of it. */
 function touchesNext({ items }: Binder, next: number): boolean {
-  const [last, after] = [items[next - 1], items[next]];
+  const last = items[next - 1];
+  const after = items[next];
   return after !== undefined && last?.end === after.start && !['break', 'keeper', 'comment'].includes(after.is);
 }
 

@@ -42,7 +42,10 @@ export function saidValue(binder: Binder, i: number): number | undefined {
 }
 
 /** The order of reading, as a table: the first that takes the phrase wins. */
-const take: Taker = (binder, match, index) => takersOf(match.form).some((taker) => taker(binder, match, index));
+const take: Taker = (binder, match, index) => {
+  for (const taker of takersOf(match.form)) if (taker(binder, match, index)) return true;
+  return false;
+};
 
 const known = new WeakMap<Match['form'], readonly Taker[]>();
 /** Those that may take a form, by what it can mean; found once a form. */

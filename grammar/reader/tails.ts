@@ -34,7 +34,8 @@ export function tailReach(
   for (let i = 0; i <= items.length; i++) {
     const item = items[i];
     if (item && item.is !== 'break' && item.is !== 'comment') continue;
-    const [first, last] = [items[from], items[i - 1]];
+    const first = items[from];
+    const last = items[i - 1];
     const here: Draft[] = [];
     for (let draft = drafts[next]; draft && last && draft.word.start < last.end; draft = drafts[++next])
       here.push(draft);

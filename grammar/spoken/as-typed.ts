@@ -30,8 +30,9 @@ export function spokenPair(
   index: number,
   open: readonly (readonly [string, Slot])[],
 ): (Fitted & { readonly typed: string }) | undefined {
-  const [first, second] = [items[index], items[index + 1]];
-  const slot = open.find(([, shape]) => shape.kind === 'pair');
+  const first = items[index];
+  const second = items[index + 1];
+  const slot = open.find((each) => each[1].kind === 'pair');
   if (!slot || first?.is !== 'number' || second?.is !== 'number' || !first.said || !second.said) return undefined;
   if (second.low !== first.low + 1 || first.unit || second.unit) return undefined;
   const at = { start: first.start, end: second.end, next: index + 2 };

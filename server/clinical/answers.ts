@@ -32,10 +32,13 @@ export function concerns(fact: AnyFact, about: About): boolean {
 /** The one clear statement of a finding about a subject, or why there is none. Equal statements are one. */
 export function ask<F extends FindingId>(facts: readonly AnyFact[], finding: F, about: About): Answer<F> {
   const clear = clearFacts(facts, finding, about);
-  const [first] = clear;
+  const first = clear[0];
   if (!first) {
-    const all = factsOf(facts, finding).filter((fact) => concerns(fact, about));
-    return all.length > 0 ? { is: 'unclear', facts: all } : NOT_MENTIONED;
+    const all = factsOf(facts, finding);
+    // None of the finding is unclear, of whatever subject.
+    if (all.length === clearFactsOf(facts, finding).length) return NOT_MENTIONED;
+    const unclear = all.filter((fact) => concerns(fact, about));
+    return unclear.length > 0 ? { is: 'unclear', facts: unclear } : NOT_MENTIONED;
   }
   return clear.length === 1 || clear.every((fact) => sameMeaning(fact, first))
     ? { is: 'stated', fact: first }

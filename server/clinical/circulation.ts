@@ -21,8 +21,10 @@ export function pulsesFelt(visit: VisitFacts, side: Side): 'felt' | 'absent' | '
     if (status === 'absent' || values.grade?.low === 0) return 'absent' as const;
     return status === 'present' && (values.grade || values.felt) ? ('felt' as const) : undefined;
   };
-  const [dp, pt, both] = [read('dp'), read('pt'), read('pulses')];
-  if ([dp, pt, both].includes('absent')) return 'absent';
+  const dp = read('dp');
+  const pt = read('pt');
+  const both = read('pulses');
+  if (dp === 'absent' || pt === 'absent' || both === 'absent') return 'absent';
   return both === 'felt' || (dp === 'felt' && pt === 'felt') ? 'felt' : 'not examined';
 }
 

@@ -97,12 +97,12 @@ function namedRays(lines: readonly LineSyntax[], carried: ReadonlyMap<number, un
   const add = (subject: SubjectNode | undefined) => {
     if (subject?.at === 'rays') for (const ray of subject.rays) named.add(ray);
   };
-  for (const [at, line] of lines.entries()) {
+  lines.forEach((line, at) => {
     add(line.heading?.subject);
-    if (carried.has(at)) continue;
+    if (carried.has(at)) return;
     for (const { findings } of line.statements)
       for (const finding of findings)
         if (finding.section === 'exam' || finding.section === 'stand') add(finding.subject);
-  }
+  });
   return named;
 }

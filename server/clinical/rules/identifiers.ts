@@ -1,3 +1,4 @@
+import type { LineSyntax } from '../../../grammar/syntax.ts';
 import { identifierMessage, identifiersOf, placeOf } from '../identifiers.ts';
 import { defineRule, replace } from './define-rule.ts';
 
@@ -18,8 +19,8 @@ export const identifier = defineRule({
     nearMiss: 'history onset 2025-11-20\nsense monofilament 10/10\nxray wb hva 22°',
   },
   *check({ lines }) {
-    for (const [at, line] of lines.entries())
-      for (const found of identifiersOf(line)) {
+    for (let at = 0; at < lines.length; at++)
+      for (const found of identifiersOf(lines[at] as LineSyntax)) {
         const place = placeOf(at, found);
         const fix = { title: 'Take it out', safety: 'needs review', edits: [replace(place, '')] } as const;
         yield { place, message: identifierMessage(found.what), fixes: [fix] };
