@@ -1,4 +1,4 @@
-import { date, duration, entry, given, type Lead, words } from './entry.ts';
+import { date, duration, entry, given, type Lead, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 /** Read where they name the patient's work; any other is quoted. */
@@ -17,6 +17,15 @@ export const OCCUPATIONS = [
   'hairdresser',
   'police officer',
   'mechanic',
+  'cleaner',
+  'waitress',
+  'receptionist',
+  'electrician',
+  'plumber',
+  'carpenter',
+  'gardener',
+  'warehouse worker',
+  'care worker',
 ] as const;
 type Occupation = (typeof OCCUPATIONS)[number];
 const told = { ...practice, kind: 'event', bare: 'present', sections: ['history'], subjects: ['patient'] } as const;
@@ -55,6 +64,7 @@ export const DAILY_LIFE = [
         'no better': [],
         fluctuating: ['variable', 'comes and goes'],
       }),
+      share: number('%', 0, 100, false),
       for: duration(),
       on: date(['since', 'from']),
     },

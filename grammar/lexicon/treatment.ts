@@ -161,6 +161,9 @@ export const TREATMENT = [
       'steroid injections',
       'steroid inj',
       'cortisone injection',
+      'cortisone injections',
+      'cortisone jab',
+      'steroid jab',
       'corticosteroid',
     ],
     slots: {

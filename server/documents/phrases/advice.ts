@@ -37,12 +37,33 @@ const restriction: OwnPhrase<'restriction'> = {
       impact: 'impact',
       barefoot: 'walking barefoot',
       heels: 'high heels',
+      dancing: 'dancing',
     },
   },
   present: ({ from, for: time, until }) =>
     is(commas(spaced('to be left out', forTime(time)), until && `until ${until}`), from, from?.endsWith('heels')),
   absent: ({ from, for: time, until }) =>
     is(commas(spaced('not to be left out', forTime(time)), until && `until ${until}`), from, from?.endsWith('heels')),
+};
+
+const back: OwnPhrase<'sport-return'> = {
+  shape: 'own',
+  name: 'the return to activity',
+  by: 'advised',
+  wording: {
+    what: {
+      running: 'running',
+      walking: 'walking',
+      sport: 'sport',
+      dancing: 'dancing',
+      football: 'football',
+      cycling: 'cycling',
+      swimming: 'swimming',
+      impact: 'impact',
+    },
+  },
+  present: ({ what, from }) => is(spaced('planned', from && `from ${from}`), what && `a return to ${what}`),
+  absent: ({ what, from }) => is(spaced('not planned', from && `from ${from}`), what && `a return to ${what}`),
 };
 
 const REFERRED = {
@@ -140,6 +161,7 @@ export const ADVICE_PHRASES = {
   'clot-prevention': prevention,
   'walking-aid': aid,
   restriction,
+  'sport-return': back,
   referral,
   listing,
   discharge,

@@ -21,8 +21,10 @@ const course: OwnPhrase<'course'> = {
       fluctuating: 'up and down',
     },
   },
-  present: ({ direction, for: time, on }) => was(commas(direction ?? 'given as written', forTime(time), on)),
-  absent: ({ direction, for: time, on }) => was(commas(spaced('not', direction ?? 'given'), forTime(time), on)),
+  present: ({ direction, share, for: time, on }) =>
+    was(commas(direction ?? 'given as written', share && `by ${share}`, forTime(time), on)),
+  absent: ({ direction, share, for: time, on }) =>
+    was(commas(spaced('not', direction ?? 'given'), share && `by ${share}`, forTime(time), on)),
 };
 
 const activity: OwnPhrase<'activity'> = {

@@ -117,6 +117,14 @@ const fork: OwnPhrase<'tuning-fork'> = {
   present: ({ result }) => was(result ?? 'given as written'),
   absent: ({ result }) => was(commas('negative', result)),
 };
+const hop: OwnPhrase<'hop-test'> = {
+  shape: 'own',
+  name: 'the hop test',
+  by: 'done',
+  wording: POSITIVE,
+  present: ({ result }) => was(result ?? 'given as written'),
+  absent: ({ result }) => was(commas('negative', result)),
+};
 const lisfranc: OwnPhrase<'lisfranc'> = {
   shape: 'own',
   name: 'the examination of the tarsometatarsal joints',
@@ -167,6 +175,7 @@ export const SURFACE_SIGN_PHRASES = {
   'nerve-symptom': nerve,
   neurovascular,
   'tuning-fork': fork,
+  'hop-test': hop,
   lisfranc,
   vibration,
   grind,

@@ -24,7 +24,8 @@ type Course =
   | 'physiotherapy'
   | 'footwear'
   | 'rest-and-cold'
-  | 'cast';
+  | 'cast'
+  | 'toe-splint';
 
 const wording = {
   kept: { 'well kept': 'well kept', 'poorly kept': 'poorly kept' },
@@ -173,6 +174,7 @@ export const TREATMENT_PHRASES = {
     noun: 'toe' as const,
     wording: { ...wording, kind: { buddy: 'buddy taping', plantarflexed: 'taping in plantarflexion' } },
   },
+  'toe-splint': measure<'toe-splint'>('a toe splint', 'tried', 'of'),
   pad: {
     ...measure<'pad'>('a metatarsal pad', 'tried', 'under'),
     wording: { ...wording, kind: { "dancer's pad": "a dancer's pad", 'gel pad': 'a gel pad' } },

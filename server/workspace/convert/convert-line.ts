@@ -1,12 +1,10 @@
-import { readLine } from '../../../grammar/read-line.ts';
 import type { LineSyntax } from '../../../grammar/syntax.ts';
-import type { Side } from '../../../grammar/values.ts';
 import { type AnyFact, subjectKey, type VisitFacts } from '../../clinical/facts.ts';
-import { formatLine } from '../format-line.ts';
 import { type Cut, cutsOf } from './cuts.ts';
+import { type Desk, newDesk } from './desk.ts';
 import { partFindings } from './part-findings.ts';
 import { type Piece, piecesOf } from './pieces.ts';
-import { retell } from './retell/retell.ts';
+import { type Home, retell } from './retell/retell.ts';
 import { type Joining, type Written, writeLines } from './write-lines.ts';
 
 /** The lines of a visit, the line among them that is converted, and how the visit is read. */
@@ -41,21 +39,22 @@ const PLAIN_WAYS = [...WAYS.filter(({ joining, part }) => joining === 'none' && 
  */
 export function convertLine(dictation: Dictation): string[] | undefined {
   const { lines, at, read, remember = false } = dictation;
+  const desk = newDesk();
   const line = lines[at];
   // What is copied from an earlier visit, is proposed already, or names who examined, is left as its writer put it.
   if (line?.kind !== 'statements' || line.carried || line.examiner) return undefined;
   const before = read(lines);
   const place = placeOf(lines, at);
-  const proposals = place ? retell(line, place.side) : [];
-  const keysOf = (text: string) => clearFacts(read([...lines.slice(0, 1), readLine(text)])).map(looseKey);
+  const proposals = place ? retell(line, place) : [];
+  const keysOf = (text: string) => clearFacts(read([...lines.slice(0, 1), desk.read(text)])).map(looseKey);
   const here = clearFacts(before).filter(({ origin }) => origin.place.line === at);
   const known = here.map((fact) => ({ key: looseKey(fact), open: fact.unclear.length > 0, ...fact.origin.place }));
   const cuts = cutsOf(proposals, known, saidElsewhere(lines, at, before, keysOf), keysOf);
   const tell = (own: readonly Cut[], ways: readonly Way[]): string[] | undefined => {
     for (const way of ways) {
-      const written = piecesOf(line, own, way.place).flatMap((piece) => tellPiece(piece, way, remember));
+      const written = piecesOf(desk, line, own, way.place).flatMap((piece) => tellPiece(desk, piece, way, remember));
       if (written.length === 0) continue;
-      const after = read([...lines.slice(0, at), ...written.map((text) => readLine(text)), ...lines.slice(at + 1)]);
+      const after = read([...lines.slice(0, at), ...written.map((text) => desk.read(text)), ...lines.slice(at + 1)]);
       if (equal(before, after) && keepsWords(line, written)) return written;
     }
     return undefined;
@@ -102,26 +101,28 @@ function saidElsewhere(
 }
 
 /** The side in force; nothing under the heading of a ray, which would be that of every proposal. */
-function placeOf(lines: readonly LineSyntax[], at: number): { side: Side | undefined } | undefined {
+function placeOf(lines: readonly LineSyntax[], at: number): Home | undefined {
   const visit = lines[0]?.header;
   let side = visit?.is === 'visit' ? visit.side : undefined;
   for (const { heading } of lines.slice(1, at)) {
     if (heading?.subject) return undefined;
     if (heading?.side) side = heading.side;
   }
-  return { side: side === 'both' ? undefined : side };
+  return { side: side === 'both' ? undefined : side, operation: visit?.is === 'visit' && visit.kind === 'operation' };
 }
 
-function tellPiece(piece: Piece, { joining, part, asSaid }: Way, remember: boolean): string[] {
-  if (piece.is === 'proposed') return piece.lines.map((text) => formatLine(readLine(text)));
+function tellPiece(desk: Desk, piece: Piece, { joining, part, asSaid }: Way, remember: boolean): string[] {
+  if (piece.is === 'proposed') return piece.lines.map(desk.format);
   if (asSaid) return [piece.line.text];
-  return writeLines(part ? partFindings(piece.line) : piece.line, joining).map((each) => formatted(each, remember));
+  return writeLines(part ? partFindings(piece.line, desk.read) : piece.line, joining).map((each) =>
+    formatted(desk, each, remember),
+  );
 }
 
-function formatted({ text, struck }: Written, remember: boolean): string {
+function formatted(desk: Desk, { text, struck }: Written, remember: boolean): string {
   const note =
     remember && struck.length > 0 ? `${text.includes('//') ? ';' : '  //'} said first: ${struck.join(' ')}` : '';
-  return formatLine(readLine(`${text}${note}`));
+  return desk.format(`${text}${note}`);
 }
 
 const keyOf = ({

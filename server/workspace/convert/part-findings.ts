@@ -1,7 +1,7 @@
 import { FILLERS, LIST_ENDERS } from '../../../grammar/lexicon/closed-words.ts';
 import type { Section } from '../../../grammar/lexicon/entry.ts';
-import { readLine } from '../../../grammar/read-line.ts';
 import { subjectText } from '../../../grammar/reader/read-subjects.ts';
+import type { LineReader } from '../../../grammar/remembering-reader.ts';
 import { CONNECTIVES, EMPHASIS } from '../../../grammar/spoken/spoken-words.ts';
 import type { LineSyntax, Role } from '../../../grammar/syntax.ts';
 
@@ -9,8 +9,8 @@ const JOINING: readonly string[] = [...FILLERS, ...LIST_ENDERS, ...CONNECTIVES, 
 const TREATED: readonly Section[] = ['tried', 'plan', 'operation'];
 
 /** The line with a break between clear findings that follow each other (`swelling mild drawer 2`), for the eye, wherever it changes no finding. */
-export function partFindings(line: LineSyntax): LineSyntax {
-  return parted(line, breaksFor(line));
+export function partFindings(line: LineSyntax, read: LineReader): LineSyntax {
+  return parted(line, breaksFor(line), read);
 }
 
 interface Break {
@@ -18,14 +18,14 @@ interface Break {
   readonly mark: string;
 }
 /** All of them at once, or else each half by itself. */
-function parted(line: LineSyntax, breaks: readonly Break[]): LineSyntax {
+function parted(line: LineSyntax, breaks: readonly Break[], read: LineReader): LineSyntax {
   if (breaks.length === 0) return line;
   const put = (text: string, { at, mark }: Break) => `${text.slice(0, at)}${mark} ${text.slice(at)}`;
-  const tried = readLine(breaks.reduceRight(put, line.text));
+  const tried = read(breaks.reduceRight(put, line.text));
   if (meaningOf(tried) === meaningOf(line)) return tried;
   if (breaks.length === 1) return line;
   const half = breaks.length >> 1;
-  return parted(parted(line, breaks.slice(half)), breaks.slice(0, half));
+  return parted(parted(line, breaks.slice(half), read), breaks.slice(0, half), read);
 }
 const meaningOf = ({ statements }: LineSyntax): string =>
   JSON.stringify(

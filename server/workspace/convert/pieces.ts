@@ -1,13 +1,11 @@
 import { SECTION_WORD } from '../../../grammar/lexicon/closed-words.ts';
-import { readLine } from '../../../grammar/read-line.ts';
 import { subjectText } from '../../../grammar/reader/read-subjects.ts';
 import type { LineSyntax } from '../../../grammar/syntax.ts';
 import type { Span } from '../../../grammar/values.ts';
-import { formatLine } from '../format-line.ts';
 import type { Cut } from './cuts.ts';
-import { isBreak, type SaidWord, saidWords } from './retell/said-words.ts';
+import type { Desk } from './desk.ts';
+import { isBreak, type SaidWord } from './retell/said-words.ts';
 import { isNeutral } from './retell/turning.ts';
-import { writeLines } from './write-lines.ts';
 
 /** A stretch of a dictated line: as it was said, or the lines that are proposed for it. */
 export type Piece =
@@ -15,17 +13,17 @@ export type Piece =
   | { readonly is: 'proposed'; readonly lines: readonly string[] };
 
 /** The line parted at its cuts. What stays keeps its words; with `withPlace` it is given the section, side and ray that were said before it. */
-export function piecesOf(line: LineSyntax, cuts: readonly Cut[], withPlace: boolean): Piece[] {
+export function piecesOf(desk: Desk, line: LineSyntax, cuts: readonly Cut[], withPlace: boolean): Piece[] {
   if (cuts.length === 0) return [{ is: 'said', line }];
   const ordered = [...cuts].sort((a, b) => a.start - b.start);
-  const words = saidWords(line);
+  const words = desk.words(line);
   const pieces: Piece[] = [];
   const waiting: Cut[] = [];
   const propose = (span: Span, texts: readonly string[]) =>
-    pieces.push({ is: 'proposed', lines: proposedLines(line, trimBreaks(words, span), texts) });
+    pieces.push({ is: 'proposed', lines: proposedLines(desk, line, trimBreaks(words, span), texts) });
   const keep = (start: number, end: number): boolean => {
     const kept = trimmed(words, { start, end });
-    if (kept) pieces.push(saidPiece(line, kept, withPlace));
+    if (kept) pieces.push(saidPiece(desk, line, kept, withPlace));
     // The words of these stay in the piece, among their neighbours.
     for (const cut of waiting.splice(0)) propose(cut, cut.texts);
     return kept !== undefined;
@@ -43,7 +41,7 @@ export function piecesOf(line: LineSyntax, cuts: readonly Cut[], withPlace: bool
   }
   const comment = line.roles.find(({ kind }) => kind === 'comment');
   keep(from, line.text.length);
-  if (comment) pieces.push({ is: 'said', line: readLine(line.text.slice(comment.start, comment.end)) });
+  if (comment) pieces.push({ is: 'said', line: desk.read(line.text.slice(comment.start, comment.end)) });
   return pieces;
 }
 
@@ -61,9 +59,9 @@ function trimmed(words: readonly SaidWord[], span: Span): Span | undefined {
   return own.length === 0 || isNeutral(own.map(({ text }) => text)) ? undefined : trimBreaks(words, span);
 }
 
-function saidPiece(line: LineSyntax, { start, end }: Span, withPlace: boolean): Piece {
+function saidPiece(desk: Desk, line: LineSyntax, { start, end }: Span, withPlace: boolean): Piece {
   const place = withPlace ? placeBefore(line, { start, end }) : '';
-  return { is: 'said', line: readLine(`${place}${line.text.slice(start, end)}`) };
+  return { is: 'said', line: desk.read(`${place}${line.text.slice(start, end)}`) };
 }
 
 /** The section, side and subject that were said before a stretch for the first clear finding in it. */
@@ -89,33 +87,7 @@ function placeBefore({ statements, roles }: LineSyntax, { start, end }: Span): s
     .join('');
 }
 
-/** In the words of the language where that is one line that says the same. */
-function canonical(text: string): string {
-  const line = readLine(text);
-  for (const joining of ['none', 'labels'] as const) {
-    const [only, more] = writeLines(line, joining);
-    const written = only && !more ? formatLine(readLine(only.text)).replace(/ +/g, ' ') : undefined;
-    if (written && meaningOf(readLine(written)) === meaningOf(line)) return written;
-  }
-  return text;
-}
-const meaningOf = ({ statements }: LineSyntax): string =>
-  JSON.stringify(
-    statements.flatMap(({ findings }) =>
-      findings.map(({ id, section, status, side, subject, slots, causes, quotes }) => [
-        id,
-        section,
-        status,
-        side,
-        subject && subjectText(subject),
-        Object.entries(slots).map(([slot, { value }]) => [slot, value]),
-        causes.length,
-        quotes.map((quote) => quote.text),
-      ]),
-    ),
-  );
-
-function proposedLines({ text }: LineSyntax, { start, end }: Span, texts: readonly string[]): string[] {
+function proposedLines(desk: Desk, { text }: LineSyntax, { start, end }: Span, texts: readonly string[]): string[] {
   const said = text.slice(start, end).replace(/\s+/g, ' ');
-  return texts.map(canonical).map((each, i) => `proposed ${each}${i === 0 ? `  // ${said}` : ''}`);
+  return texts.map(desk.canonical).map((each, i) => `proposed ${each}${i === 0 ? `  // ${said}` : ''}`);
 }

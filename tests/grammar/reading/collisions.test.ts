@@ -90,7 +90,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   },
   'any/positive': positiveOf(
     'positive',
-    'class positive, value anti-ccp.result, value compression.pain, value drawer.result, value lab-other.result, value lisfranc.result, value nerve-stretch.result, value percussion.result, value rheumatoid-factor.result, value silfverskiold.result, value tinel.result, value tuning-fork.result',
+    'class positive, value anti-ccp.result, value compression.pain, value drawer.result, value hop-test.result, value lab-other.result, value lisfranc.result, value nerve-stretch.result, value percussion.result, value rheumatoid-factor.result, value silfverskiold.result, value tinel.result, value tuning-fork.result',
   ),
   'any/pos': positiveOf('pos', POSITIVE_RESULTS),
   'any/+ve': positiveOf('+ve', POSITIVE_RESULTS),
@@ -103,7 +103,8 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     ],
   },
   'any/after': {
-    claims: 'class distancing, label ordinary-shoes.from, label pin-out.at, label review.in, label sutures.at',
+    claims:
+      'class distancing, label ordinary-shoes.from, label pin-out.at, label review.in, label sport-return.from, label sutures.at',
     winner: 'the label of an open slot, else it distances',
     shown: [
       ['plan review after 8 weeks', 'plan/review in=8weeks'],
@@ -161,7 +162,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   },
   'any/at': {
     claims:
-      'class filler, label dislocated.at, label image.in, label ordinary-shoes.from, label pin-out.at, label sutures.at',
+      'class filler, label dislocated.at, label image.in, label ordinary-shoes.from, label pin-out.at, label sport-return.from, label sutures.at',
     winner: 'the same: a label is passed over, too',
     shown: [
       ['2nd dislocated at 14:30', '2 dislocated at=14:30'],
@@ -209,6 +210,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
       'pin-out.at',
       'referral.in',
       'review.in',
+      'sport-return.from',
       'sutures.at',
     ]
       .map((slot) => `label ${slot}`)

@@ -18,6 +18,7 @@ export const COURSES = [
   'steroid',
   'stretching',
   'tape',
+  'toe-splint',
 ];
 export const rayOrJoint = (ray: string, afterOrdinal: string): Resolution => ({
   claims: 'class joint word, class ray word',
@@ -115,7 +116,7 @@ export const pain: Omit<Resolution, 'shown'> = {
 };
 
 export const POSITIVE_RESULTS =
-  'class positive, value anti-ccp.result, value drawer.result, value lab-other.result, value lisfranc.result, value nerve-stretch.result, value percussion.result, value rheumatoid-factor.result, value silfverskiold.result, value tinel.result, value tuning-fork.result';
+  'class positive, value anti-ccp.result, value drawer.result, value hop-test.result, value lab-other.result, value lisfranc.result, value nerve-stretch.result, value percussion.result, value rheumatoid-factor.result, value silfverskiold.result, value tinel.result, value tuning-fork.result';
 export const partNow = (word: string, found: string, unread: string): Resolution => ({
   claims: `class foreign part, finding ${word}`,
   winner: 'the finding; a sign beside it is of the part',

@@ -129,6 +129,7 @@ function edgesOf(words: readonly SaidWord[]): number[] {
       JOINERS.has(text) ||
       before?.startsWith(COMPLETE_MARK) ||
       starts.has(first) ||
+      qualities().has(text) ||
       /^[1-5](?:st|nd|rd|th)/.test(text)
       ? [i]
       : [];
@@ -185,7 +186,7 @@ const IMAGED: readonly Section[] = ['xray', 'us', 'mri', 'ct', 'lab'];
 const DENIALS: ReadonlySet<string> = new Set(['no', 'not', 'nil', 'without', 'denies', 'denied', 'never', 'avoid']);
 const SIDES: readonly string[] = ['right', 'left', 'both', 'bilateral'];
 
-/** The longest clause that starts at a place: where reading fails, the clause ends before the word that made it fail. */
+/** The longest clause that starts at a place; a word that the language does not have ends the search. */
 function longest(
   words: readonly SaidWord[],
   from: number,
@@ -194,20 +195,43 @@ function longest(
 ): { reading: Reading; end: number } | undefined {
   const limit = Math.min(from + LONGEST, nextSection(words, from));
   const ends = [...new Set([...edges, words.length, limit])].filter((end) => end > from && end <= limit);
-  const seen = new Set<number>();
-  let end = ends.at(-1);
-  while (end !== undefined && seen.size < MOST) {
-    seen.add(end);
+  // Without a word of a finding nothing can be read, unless a value goes on with the one before.
+  const first = context.finding ? from : findingFrom(words, from);
+  const waiting = ends.filter((end) => end > first).sort((a, b) => a - b);
+  let found: { reading: Reading; end: number } | undefined;
+  let misses = 0;
+  for (let end = waiting.shift(); end !== undefined && misses <= MOST; end = waiting.shift()) {
     const own = words.slice(from, end);
-    const tried = endsOpen(own) || partsPhrase(words, end) ? { failedAt: 0 } : said(own, context);
-    if ('text' in tried) return { reading: tried, end };
+    if (endsOpen(own) || partsPhrase(words, end) || trailsPlace(words, from, end)) continue;
+    const tried = said(own, context);
+    if ('text' in tried) {
+      if (!found || end > found.end) found = { reading: tried, end };
+      misses = 0;
+      continue;
+    }
+    misses++;
     const failed = from + wordAt(own, tried.failedAt);
-    end = failed > from && !seen.has(failed) ? failed : ends.findLast((each) => !seen.has(each));
+    if (tried.unknown && failed < end - 1) waiting.splice(0);
+    // It may end where it fails.
+    if (failed > (found?.end ?? from) && failed < end) waiting.unshift(failed);
   }
-  return undefined;
+  return found;
 }
-/** More attempts than this find no clause at a place. */
-const MOST = 7;
+/** Where the first word of a finding stands, at or after a place. */
+function findingFrom(words: readonly SaidWord[], from: number): number {
+  const index = formIndex();
+  for (let at = from; at < words.length; at++)
+    if (
+      index
+        .get(words[at]?.text.split('-')[0] ?? '')
+        ?.some(({ findings, classes }) => findings.length > 0 || classes.has('panel')) ||
+      index.get(words[at]?.text ?? '')?.some(({ findings }) => findings.length > 0)
+    )
+      return at;
+  return words.length;
+}
+/** After so many attempts that fail no longer clause is looked for. */
+const MOST = 8;
 
 /** Would an end stand within a phrase of the language (`steroid | injection`)? */
 function partsPhrase(words: readonly SaidWord[], end: number): boolean {
@@ -216,9 +240,24 @@ function partsPhrase(words: readonly SaidWord[], end: number): boolean {
       if (parts.length > end - at && parts.every((part, i) => words[at + i]?.text === part)) return true;
   return false;
 }
+/** `swelling mild second | toe floats`, `drawer two right | normal`: a ray or a side at the end with nothing to bind it may open what follows. */
+function trailsPlace(words: readonly SaidWord[], from: number, end: number): boolean {
+  if (end >= words.length) return false;
+  let at = end - 1;
+  if (at > from && SIDES.includes(words[at]?.text ?? '')) return true;
+  while (at > from && /^(?:toe|mtp|joint|ray|metatarsal)$/.test(words[at]?.text ?? '')) at--;
+  const before = words[at - 1]?.text ?? '';
+  return (
+    at > from &&
+    /^[1-5](?:st|nd|rd|th)/.test(words[at]?.text ?? '') &&
+    !/^(?:of|on|in|at|over|under|the|right|left|and|to|plantar|head|heads|callus|tear|tape|weil|repair|fusion|from)$/.test(
+      before,
+    )
+  );
+}
 /** `swelling no`: a denial at the end may be of what follows; so may a word that joins. */
 const endsOpen = (words: readonly SaidWord[]): boolean =>
-  /^(?:no|not|nil|with|and|or|nor|without|for|of|on|in|at|to|by|from|under|over|a|an|the|her|his|is|are|was|has|about|as|then|so|she|he|it|i|we|also)$/.test(
+  /^(?:no|not|nil|stop|with|and|or|nor|without|for|of|on|in|at|to|by|from|under|over|a|an|the|her|his|is|are|was|has|about|as|then|so|she|he|it|i|we|also)$/.test(
     words.at(-1)?.text ?? '',
   );
 
@@ -264,13 +303,29 @@ function ellipsis(words: readonly SaidWord[], context: Context): Reading | undef
   return only?.id === finding.id && !more && Object.keys(only.slots).length > 0 ? tried : undefined;
 }
 
+/** `no tenderness under the third` denies of another ray; what follows may be of either. */
+const isElsewhere = (last: FindingNode | undefined, now: string | undefined, before: string | undefined): boolean =>
+  last?.status === 'absent' &&
+  last.subject !== undefined &&
+  last.subject.start > last.word.start &&
+  before !== undefined &&
+  before !== now;
+
 /** What a clause says of the place of those after it. */
 export function goOn(context: Context, { findings, section }: Reading): void {
+  if (findings.every(({ id }) => id === 'earlier-surgery')) {
+    afterSurgery(context, findings);
+    return;
+  }
   context.section = section;
+  if (findings.every(({ id }) => id === 'transfer-pain')) return;
   const subject = subjectOf(findings);
   const others = findings.some((each) => each.subject?.at === 'others');
   const last = findings.at(-1);
-  if (subject && !others) context.subject = { ...subject, sentence: context.sentence };
+  const several = subject !== undefined && !/^(?:web )?\d\w*(?: \w+)?$/.test(subject.text);
+  if ((several && !context.broken) || isElsewhere(last, subject?.text, context.subject?.text))
+    context.subject = undefined;
+  else if (subject && !others) context.subject = { ...subject, sentence: context.sentence };
   else if (others) context.subject = undefined;
   if (subject || others) context.named = true;
   const sides = new Set(findings.flatMap((each) => each.side ?? each.subject?.side ?? []));
@@ -279,6 +334,14 @@ export function goOn(context: Context, { findings, section }: Reading): void {
   else if (side) context.side = sideAfter(context, side);
   context.finding =
     last && mayGoOn(last) ? { id: last.id, word: entryOf(last.id).word, sentence: context.sentence } : undefined;
+}
+/** What was done before names its ray for itself; where it is one only, and none was named yet, `the toe` is that one. */
+function afterSurgery(context: Context, findings: readonly FindingNode[]): void {
+  const subject = subjectOf(findings);
+  context.section = context.base;
+  if (context.named || !subject || !/^\d\w\w(?: |$)/.test(subject.text)) context.subject = undefined;
+  else context.subject = { ...subject, sentence: context.sentence, weak: true };
+  context.named = true;
 }
 const mayGoOn = (finding: FindingNode): finding is FindingNode & { id: Exclude<FindingNode['id'], 'panel'> } =>
   finding.id !== 'panel' &&

@@ -10,10 +10,19 @@ export interface Context {
   /** The side of the visit; missing in a visit of both feet. */
   readonly home: Side | undefined;
   section: Section;
+  /** The section of a line that opens none: that of the operation in a note of one. */
+  readonly base: Section;
   /** `home` where nobody named one; `undefined` where two were named, or one that may not hold any more. */
   side: Side | undefined;
   /** The ray or web that was named last, as the language writes it; `undefined` where that is not certain. */
-  subject: { readonly text: string; readonly kind: 'ray' | 'web'; readonly sentence: number } | undefined;
+  subject:
+    | {
+        readonly text: string;
+        readonly kind: 'ray' | 'web';
+        readonly sentence: number /** Only of what needs a ray. */;
+        readonly weak?: true;
+      }
+    | undefined;
   /** A subject was named, if one that is not certain any more. */
   named: boolean;
   /** The finding that was said last, for a value that is said alone. */
@@ -21,6 +30,8 @@ export interface Context {
   sentence: number;
   /** The one ray that the whole line names, if it names no other: it holds over a spoken new line too. */
   readonly only: string | undefined;
+  /** Breaks are said: within a sentence several rays may go on to what follows. */
+  readonly broken: boolean;
   /** The speaker says qualities before what they are of (`mild swelling`). */
   readonly qualitiesLead: boolean;
 }

@@ -14,7 +14,9 @@ export interface Reading {
   readonly opens: boolean;
 }
 /** Read, or the offset in the words of the clause at which reading failed first. */
-export type Tried = Reading | { readonly failedAt: number };
+export type Tried =
+  | Reading
+  | { readonly failedAt: number /** At a word that no section knows. */; readonly unknown?: boolean };
 
 const findingsOf = (line: LineSyntax): FindingNode[] => line.statements.flatMap(({ findings }) => findings);
 
@@ -42,6 +44,18 @@ function doubtIn(line: LineSyntax): number | undefined {
 const UNSAID: readonly Section[] = ['exam', 'history', 'lab'];
 const IMAGES: readonly Section[] = ['xray', 'us', 'mri', 'ct'];
 
+/** What an image shows as well as the exam: after an image it is not taken for examined. */
+const SEEN: readonly string[] = [
+  'subluxed',
+  'dislocated',
+  'swelling',
+  'foot-swelling',
+  'callus',
+  'extension',
+  'deviation',
+  'overlap',
+];
+
 /** Reads the words of a clause where they were said: in their own section, the section in force, or one that needs no word. */
 export function readClause(words: string, context: Context): Tried {
   const own = context.read(words);
@@ -56,9 +70,14 @@ export function readClause(words: string, context: Context): Tried {
     if (doubt !== undefined) {
       failedAt = Math.max(failedAt, doubt - prefix.length);
       // No section knows a word that the language does not have.
-      if (line.problems.some(({ code, start }) => code === 'unknown-word' && start === doubt)) break;
+      if (line.problems.some(({ code, start }) => code === 'unknown-word' && start === doubt))
+        return { failedAt, unknown: true };
       continue;
     }
+    // One image is not another.
+    if (section !== context.section && section === 'xray' && IMAGES.includes(context.section)) break;
+    if (section === 'exam' && IMAGES.includes(context.section) && findingsOf(line).some(({ id }) => SEEN.includes(id)))
+      break;
     if (!mayBeUnsaid(line, section, opened !== undefined || section === context.section, prefix.length)) continue;
     return (
       placed(line, section, prefix.length, context) ?? {
@@ -102,15 +121,34 @@ const opensIts = ({ roles, text }: LineSyntax, prefix: number, [first]: readonly
 /** The first finding without a subject. */
 const unplacedAt = (line: LineSyntax): number => findingsOf(line).find(({ subject }) => !subject)?.start ?? 0;
 
+/** What is seen of a wound or a pin is of the foot, unless a toe is named with it. */
+const UNCARRIED: readonly string[] = [
+  'pin-out',
+  'pin-in-place',
+  'sutures',
+  'dressing',
+  'wound',
+  'pin-site',
+  'bruising',
+];
+/** Said of the foot, unless a toe is named with it. */
+const OF_THE_WHOLE: readonly string[] = ['sensation', 'neurovascular'];
 /** Findings of the whole foot, though a toe may have them too. */
 const OF_THE_FOOT: readonly string[] = ['sensation', 'skin', 'neurovascular', 'capillary-refill', 'callus'];
+
+/** `no rest pain` is said of the foot. */
+const isRestPain = ({ id, slots }: FindingNode): boolean =>
+  id === 'pain' &&
+  slots.character?.value.is === 'word' &&
+  slots.character.value.words.every((word) => word === 'rest' || word === 'night');
 
 /** The line with the side and the subject that it stands under; nothing where either is not certain. */
 function placed(line: LineSyntax, section: Section, prefix: number, context: Context): Reading | undefined {
   const found = findingsOf(line);
   if (found.some(isOnlyDirection) || found.some((each) => isOnlyPainful(each, line))) return undefined;
   const imaged = prefix === 0 && IMAGES.includes(section);
-  const subject = subjectFor(found, section, context, imaged);
+  const toes = found.every(({ id, word }) => id === 'perfusion' && /^toes /.test(line.text.slice(word.start)));
+  const subject = toes ? undefined : subjectFor(found, section, context, imaged);
   if (subject === null) return undefined;
   const side = sideFor(found, context);
   if (side === null) return undefined;
@@ -153,17 +191,29 @@ function subjectFor(
   const fits = subject !== undefined && open.every((each) => takes(each, subject.kind));
   if (needs) return fits && open.length === found.length ? subject.text : null;
   const told = open.every(({ id }) => id !== 'panel' && !['sign', 'measure'].includes(entryOf(id).kind));
-  if (told && section === 'operation' && named) return null;
+  if (section === 'operation' && open.every((each) => !takes(each, 'ray'))) return undefined;
+  // What is done goes on at the ray of its sentence, or at the only one of the note.
+  if (told && section === 'operation' && named)
+    return fits && (subject.sentence === sentence || subject.text.startsWith(context.only ?? '-'))
+      ? subject.text
+      : null;
   if (imaged && !needs) return undefined;
   // What an image denies it denies of the foot.
   if (IMAGES.includes(section) && !needs && open.every(({ status }) => status === 'absent')) return undefined;
   if (told || ELSEWHERE.includes(section) || open.every((each) => !takes(each, 'ray') && !takes(each, 'web')))
     return undefined;
+  if (open.every(({ id, status }) => UNCARRIED.includes(id) && status === 'present')) return undefined;
   // An operation has complications, and not one toe.
   if (open.every(({ id }) => id === 'complication')) return undefined;
   // `no redness` after a toe was named may be of the toe, or of the foot.
+  if (open.every(({ id }) => OF_THE_WHOLE.includes(id))) return undefined;
+  if (fits && subject.weak)
+    return open.some((each) => takes(each, 'foot')) || open.some(({ id }) => id === 'swelling')
+      ? undefined
+      : subject.text;
   if (fits && subject.sentence === sentence && open.length === found.length) return subject.text;
-  return (!named && open.length === found.length) || open.every(({ id }) => OF_THE_FOOT.includes(id))
+  return (!named && open.length === found.length) ||
+    open.every((each) => OF_THE_FOOT.includes(each.id) || isRestPain(each))
     ? undefined
     : null;
 }

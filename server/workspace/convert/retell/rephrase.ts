@@ -7,20 +7,60 @@ let rules: readonly Rule[] | undefined;
 
 /** The rows of the table as patterns over whole words, made once; one may end with the space before what has to follow it. */
 function ready(): readonly Rule[] {
-  rules ??= REPHRASED.map(([find, to]) => ({ find: new RegExp(`(?<![^ ])(?:${find})(?:(?![^ ])|(?<= ))`, 'g'), to }));
+  rules ??= REPHRASED.map(([find, to]) => ({
+    find: new RegExp(`(?<![^ ])(?:${lookingAhead(find)})(?:(?![^ ])|(?<= ))`, 'g'),
+    to,
+  }));
   return rules;
+}
+
+/** What has to stand before a phrase is looked for only where the phrase stands: looking back from every word is slow. */
+function lookingAhead(find: string): string {
+  if (!find.startsWith('(?<=') || /\\[1-9]/.test(find)) return find;
+  const end = closeOf(find);
+  const [behind, phrase] = [find.slice(0, end), find.slice(end)];
+  if (phrase.startsWith('(?<') || hasAlternatives(phrase)) return find;
+  return `(?=${phrase.replace(/(?<!\\)\((?!\?)/g, '(?:')})${behind}${phrase}`;
+}
+/** Where the group ends that a pattern starts with. */
+function closeOf(find: string): number {
+  let depth = 0;
+  for (let at = 0; at < find.length; at++) {
+    if (find[at] === '\\') at++;
+    else if (find[at] === '[') at = find.indexOf(']', at + 2);
+    else if (find[at] === '(') depth++;
+    else if (find[at] === ')' && --depth === 0) return at + 1;
+  }
+  return find.length;
+}
+function hasAlternatives(phrase: string): boolean {
+  let depth = 0;
+  for (let at = 0; at < phrase.length; at++) {
+    if (phrase[at] === '\\') at++;
+    else if (phrase[at] === '[') at = phrase.indexOf(']', at + 2);
+    else if (phrase[at] === '(') depth++;
+    else if (phrase[at] === ')') depth--;
+    else if (phrase[at] === '|' && depth === 0) return true;
+  }
+  return false;
 }
 
 /** The words with the turns of phrase of the table put as the language writes them; what replaces a phrase stands where the phrase was said. */
 export function rephrase(said: readonly SaidWord[]): SaidWord[] {
   let words = [...said];
-  for (const { find, to } of ready()) words = replaced(words, find, to);
+  let line = textOf(words);
+  for (const { find, to } of ready()) {
+    find.lastIndex = 0;
+    if (!find.test(line)) continue;
+    find.lastIndex = 0;
+    words = replaced(words, line, find, to);
+    line = textOf(words);
+  }
   return words;
 }
+const textOf = (words: readonly SaidWord[]): string => words.map(({ text }) => text).join(' ');
 
-function replaced(words: SaidWord[], find: RegExp, to: Phrase[1]): SaidWord[] {
-  const line = words.map(({ text }) => text).join(' ');
-  if (line.search(find) < 0) return words;
+function replaced(words: SaidWord[], line: string, find: RegExp, to: Phrase[1]): SaidWord[] {
   const starts: number[] = [];
   let at = 0;
   for (const { text } of words) {

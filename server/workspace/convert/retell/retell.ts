@@ -11,7 +11,29 @@ import type { Context } from './context.ts';
 import { rephrase } from './rephrase.ts';
 import { isBreak, type SaidWord, saidWords } from './said-words.ts';
 import { ORDINALS, RAY_WORD } from './turn-context.ts';
-import { bindsBack, distances, holds, isComplete, isNeutral, NEAR, opensClause, turns } from './turning.ts';
+import {
+  bindsBack,
+  distances,
+  goesBack,
+  governs,
+  holds,
+  isComplete,
+  isNeutral,
+  joinsNoun,
+  leans,
+  NEAR,
+  opensClause,
+  opensFinding,
+  refuses,
+  takesBack,
+  turns,
+} from './turning.ts';
+
+/** The foot of the visit, missing where it is of both, and whether it is a note of an operation. */
+export interface Home {
+  readonly side: Side | undefined;
+  readonly operation: boolean;
+}
 
 /** How a stretch of a dictated line may be written, for the clinician to confirm. */
 export interface Proposal extends Span {
@@ -24,18 +46,20 @@ export interface Proposal extends Span {
  * What a dictated line may mean, clause by clause, each as a line of its own with its side and subject. Only what is read whole and with
  * certainty once its turns of phrase are put as the language writes them, and only where no word beside it may turn it.
  */
-export function retell(line: LineSyntax, home: Side | undefined): Proposal[] {
+export function retell(line: LineSyntax, { side: home, operation }: Home): Proposal[] {
   const words = rephrase(saidWords(line));
   const context: Context = {
     read: rememberingReader(),
     home,
-    section: 'exam',
+    section: operation ? 'operation' : 'exam',
+    base: operation ? 'operation' : 'exam',
     side: home,
     subject: undefined,
     named: false,
     finding: undefined,
     sentence: 0,
     only: onlyRay(words),
+    broken: words.some(isBreak),
     qualitiesLead: qualitiesLead(words),
   };
   const told = sentencesOf(words).map((sentence) => {
@@ -45,12 +69,18 @@ export function retell(line: LineSyntax, home: Side | undefined): Proposal[] {
     const words = sentence.segments.flat(2);
     if (isClear(line, words)) {
       takeOver(line, words, context);
-      return { proposals: [], erases: false };
+      return { proposals: [], erases: false, refuses: false };
     }
-    return { proposals: proposalsOf(sentence.segments, context), erases: sentence.segments.flat().some(erases) };
+    return {
+      proposals: proposalsOf(sentence.segments, context),
+      erases: sentence.segments.flat().some(erases),
+      refuses: refuses(words.map(({ text }) => text)),
+    };
   });
-  // `scratch that` may take back all of its sentence, or the one before.
-  return told.flatMap(({ proposals, erases }, i) => (erases || told[i + 1]?.erases ? [] : proposals));
+  // `scratch that` may take back all of its sentence, or the one before; `she declined` what was proposed last.
+  return told.flatMap(({ proposals, erases }, i) =>
+    erases || told[i + 1]?.erases ? [] : told[i + 1]?.refuses ? proposals.slice(0, -1) : proposals,
+  );
 }
 const within = (words: readonly SaidWord[], { start, end }: Span): boolean =>
   (words[0]?.start ?? 0) <= start && end <= (words.at(-1)?.end ?? 0);
@@ -82,7 +112,7 @@ const ERASED = new RegExp(`(?<![^ ])(?:${ERASING.join('|')})(?![^ ])`);
 function openLine(context: Context): void {
   const { subject, only } = context;
   const holds = subject !== undefined && subject.kind === 'ray' && only !== undefined && subject.text.startsWith(only);
-  Object.assign(context, { section: 'exam', finding: undefined });
+  Object.assign(context, { section: context.base, finding: undefined });
   if (!holds) Object.assign(context, { subject: undefined, named: false });
 }
 function onlyRay(words: readonly SaidWord[]): string | undefined {
@@ -111,13 +141,15 @@ function sentencesOf(words: readonly SaidWord[]): SentenceWords[] {
 
 interface Placed extends Run {
   readonly segment: number;
+  /** Which of the clauses that a turn of phrase parts. */
+  readonly part: number;
   /** It was read, and falls by what stands beside it. */
   readonly fell?: true;
 }
 
 function proposalsOf(segments: readonly SegmentWords[], context: Context): Proposal[] {
   const runs = segments.flatMap((parts, segment) =>
-    parts.flatMap((words) => clausesOf(words, context).map((run): Placed => ({ ...run, segment }))),
+    parts.flatMap((words, part) => clausesOf(words, context).map((run): Placed => ({ ...run, segment, part }))),
   );
   const kept = standing(runs);
   // Whose words those were is not certain: nothing after them stands under their ray.
@@ -132,9 +164,11 @@ function proposalsOf(segments: readonly SegmentWords[], context: Context): Propo
  */
 function standing(runs: readonly Placed[]): readonly Placed[] {
   const next = runs.flatMap((run, i): Placed[] => {
-    const { words, segment, parts = [] } = run;
+    const { words, segment, part, parts = [] } = run;
     if (!run.reading || (stands(runs, i) && agrees(runs, i))) return [run];
-    return parts.length > 0 ? parts.map((part) => ({ ...part, segment })) : [{ words, segment, fell: true }];
+    return parts.length > 0
+      ? parts.map((each) => ({ ...each, segment, part }))
+      : [{ words, segment, part, fell: true }];
   });
   return next.length === runs.length && next.every((run, i) => run === runs[i]) ? runs : standing(next);
 }
@@ -150,24 +184,53 @@ function proposalOf({ words, reading, parts = [] }: Run): Proposal[] {
 function stands(runs: readonly Placed[], at: number): boolean {
   const run = runs[at];
   if (!run?.reading) return false;
-  const { reading, segment } = run;
+  const { reading, segment, part } = run;
   if (isHeld(runs, at)) return false;
   const [before, after] = [nearest(runs, at, -1), nearest(runs, at, 1)];
+  const bare = isBare(run) && !reading.opens;
   if (before && isInert(before.words)) {
-    if (isBare(run) && !reading.opens && /(?<![^ ])(?:no|negative)(?![^ ])/.test(textOf(before.words))) return false;
+    if (bare && /(?<![^ ])(?:no|negative)(?![^ ])/.test(textOf(before.words))) return false;
   } else if (before) {
     const near = before.segment === segment;
     if (!near && !reading.opens && !denies(run) && distances(lastClause(before.words))) return false;
-    if (near && !mayFollow(run, before.words)) return false;
-    if (!near && isBare(run) && !reading.opens) return false;
+    if (near && !mayFollow(run, before.words, before.part !== part)) return false;
+    if (bare && !near && isListed(before.words)) return false;
+    if (!near && !reading.opens && isQuality(run) && isOther(before.words)) return false;
   }
   if (!reading.opens && mayBeOfNext(runs, at)) return false;
   if (!after || isInert(after.words)) return true;
   const words = after.words.map((word) => word.text);
   // What was read after it is a statement of its own, unless it denies: `swelling, no redness, no`.
-  if (after.fell) return !denies(after) && !bindsBack(words);
-  return after.segment === segment ? opensClause(words, reading.opens) : !bindsBack(words);
+  if (after.fell) return (!denies(after) || (after.segment !== segment && words.length > 1)) && !bindsBack(words);
+  if (after.segment !== segment) return !takesBack(words, reading.section);
+  return after.part === part ? mayPrecede(run, words) : !goesBack(words);
 }
+/** `scar lumpy, not tender`: a quality alone is of the thing that the words before it name. */
+const isQuality = ({ words }: Run): boolean =>
+  QUALITY.test(
+    words.find(({ text }) => !/^(?:not|no|very|quite|still|also|now|and|a|bit|slightly|non)$/.test(text))?.text ?? '',
+  );
+/** Do words name something else than a ray of the foot, or what somebody did? */
+function isOther(words: readonly SaidWord[]): boolean {
+  const texts = words.map(({ text }) => text);
+  return !opensClause(texts, false) && !texts.every((text) => isNeutral([text]) || /^metatarsals?$/.test(text));
+}
+const QUALITY =
+  /^(?:tender|swollen|sore|painful|painless|dry|clean|red|warm|hot|stable|stiff|numb|bruised|fixed|flexible|reducible)$/;
+/** So few words may be an item of a list. */
+const isListed = (words: readonly SaidWord[]): boolean => words.length <= 2 || distances(textOf(words));
+
+/** What is said of the patient has no side: one that follows opens what is said next. */
+const SIDED = /^(?:right|left|[1-5](?:st|nd|rd|th))$/;
+const isOfPatient = (reading: Run['reading']): boolean =>
+  reading?.findings.every(({ id }) => id !== 'panel' && entryOf(id).subjects.every((kind) => kind === 'patient')) ??
+  false;
+
+/** May words stand after a clause without a break? They open a clause of their own, or turn nothing of one that has come to its end. */
+const mayPrecede = ({ reading }: Placed, words: readonly string[]): boolean =>
+  (isOfPatient(reading) && SIDED.test(words[0] ?? '')) ||
+  opensClause(words, reading?.opens ?? false) ||
+  (!leans(words) && !joinsNoun(words[0] ?? ''));
 
 /**
  * A condition, another person, or what was only spoken of holds for the rest of its sentence, up to a section that was said after it; a list that
@@ -202,7 +265,36 @@ function isToldIn(runs: readonly Placed[], ahead = false): boolean {
 /** What was planned or done goes on with a condition; what an image or the exam shows does not. */
 const RELEASING: readonly Section[] = ['exam', 'xray', 'us', 'mri', 'ct', 'history'];
 const denies = ({ words }: Run): boolean => ['no', 'not', 'non'].includes(words[0]?.text ?? '');
-/** A test with its result: no word that is not known as one turns it. */
+/**
+ * May a clause follow words that were not read, without a break? With a place or a denial of its own, what is directly before it must not turn it;
+ * without, nothing near it may, and none may govern it (`because of swelling`); a bare one may have a noun before it that makes it another (`phantom pain`).
+ */
+function mayFollow(run: Run, before: readonly SaidWord[], parted: boolean): boolean {
+  const texts = before.map(({ text }) => text);
+  if (parted || run.reading?.opens || denies(run)) {
+    const near = texts
+      .slice(IMAGED.test(run.words[0]?.text ?? '') ? -1 : -DIRECTLY)
+      .filter((text) => !ENDING.test(text));
+    const named = IMAGED.test(run.words[0]?.text ?? '') || !governs(texts.at(-1) ?? '');
+    return named && !distances(near.join(' ')) && !holds(near.join(' '));
+  }
+  const last = texts.at(-1) ?? '';
+  if (isMeasured(run)) return !distances(texts.slice(-NEXT).join(' ')) && !holds(texts.slice(-DIRECTLY).join(' '));
+  return !turns(lastClause(before)) && !governs(last) && (!needsOpening(run) || opensFinding(last));
+}
+const DIRECTLY = 3;
+const NEXT = 2;
+/** They end what is said of the thing before them, and turn nothing that opens after them. */
+const ENDING =
+  /^(?:ago|settled|resolved|gone|healed|improved|stopped|declined|refused|yesterday|worse|better|negative|none|absent)$/;
+/** Words that open the exam or an image by themselves. */
+const IMAGED = /^(?:exam|xray|mri|ultrasound)$/;
+/** A noun before it may make it another (`phantom pain`, `swab sent`), or somebody else's. */
+const needsOpening = (run: Run): boolean =>
+  (isBare(run) && !isQuality(run)) ||
+  (run.reading?.findings.some(({ id }) => id === 'pain' || (id !== 'panel' && entryOf(id).kind === 'treatment')) ??
+    true);
+/** A test with its result: no noun before it makes it another. */
 const isMeasured = ({ reading }: Run): boolean =>
   reading?.findings.every(
     ({ id, slots, word }) =>
@@ -212,25 +304,11 @@ const isMeasured = ({ reading }: Run): boolean =>
       Object.values(slots).some(({ start }) => start !== word.start),
   ) ?? false;
 
-/**
- * May a clause follow words that were not read, without a break? With a place or a denial of its own, what is directly before it must not turn it;
- * a test with its result must not stand near anything that might.
- */
-function mayFollow(run: Run, before: readonly SaidWord[]): boolean {
-  const texts = before.map(({ text }) => text);
-  if (run.reading?.opens || denies(run)) {
-    const near = texts.slice(-DIRECTLY).filter((text) => text !== 'ago');
-    return !distances(near.join(' ')) && !holds(near.join(' '));
-  }
-  return isMeasured(run) && !turns(lastClause(before));
-}
-const DIRECTLY = 3;
-
 /** The last words before a place, from the last one that opens a clause. */
 function lastClause(words: readonly SaidWord[]): string {
   const texts = words.map(({ text }) => text);
   const from = texts.findLastIndex((text) =>
-    /^(?:she|he|they|i|we|she's|he's|they're|i've|we've|i'd|i'll|we'll)$/.test(text),
+    /^(?:she|he|they|i|we|it|this|it's|she's|he's|they're|i've|we've|i'd|i'll|we'll)$/.test(text),
   );
   return texts.slice(Math.max(0, from, texts.length - NEAR)).join(' ');
 }
@@ -238,6 +316,10 @@ function lastClause(words: readonly SaidWord[]): string {
 function mayBeOfNext(runs: readonly Placed[], at: number): boolean {
   const [run, next] = [runs[at], runs[at + 1]];
   if (!run || !next || next.segment !== run.segment) return false;
+  if (run.words.some(({ text }) => RAY_WORD.test(text))) return false;
+  // `drawer one, third drawer zero`: who says the same again says it of the next one.
+  const own = run.reading?.findings.at(-1)?.id;
+  if (next.reading?.opens && next.reading.findings[0]?.id === own && own !== undefined) return false;
   // Where rays are said first, one that opens a clause is of that clause.
   if (next.reading && runs.find(({ reading }) => reading)?.reading?.opens) return false;
   const first = next.words.find(({ text }) => text !== 'the' && text !== 'and' && text !== 'on');
@@ -259,8 +341,9 @@ function nearest(runs: readonly Placed[], at: number, step: 1 | -1): Placed | un
     if (isInert(run.words)) return found ?? run;
     if (!found && !run.fell && isNeutral(run.words.map(({ text }) => text))) continue;
     if (step > 0 && run.fell) return found ?? run;
+    if (found && found.part !== run.part) return found;
     const words = step > 0 ? [...(found?.words ?? []), ...run.words] : [...run.words, ...(found?.words ?? [])];
-    found = { words, segment: run.segment };
+    found = { words, segment: run.segment, part: run.part };
   }
 }
 const isInert = (words: readonly SaidWord[]): boolean => isComplete(textOf(words));
@@ -285,8 +368,11 @@ function agrees(runs: readonly Placed[], at: number): boolean {
   const found = joined.statements.flatMap(({ findings }) => findings);
   const own = found.slice(before.reading.findings.length);
   const after = noDeniesNoAdjective(before, run);
+  const beside = runs[at - 1]?.reading !== undefined;
   return !own.some(({ causes }) =>
-    causes.some(({ why }) => REACHED.includes(why) && !(after && why === 'reach of no')),
+    causes.some(
+      ({ why }) => REACHED.includes(why) && !(after && why === 'reach of no') && (beside || why !== 'either neighbour'),
+    ),
   );
 }
 const REACHED: readonly CauseKind[] = ['reach of no', 'distancing word', 'either neighbour'];

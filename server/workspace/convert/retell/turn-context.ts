@@ -12,7 +12,16 @@ export function turnContext(context: Context, words: readonly SaidWord[]): void 
   const texts = words.map(({ text }) => text);
   const sides = new Set(texts.filter((text) => text === 'right' || text === 'left'));
   const [side, more] = sides;
-  if (more || texts.some((text) => text === 'both' || text === 'either' || text === 'other')) context.side = undefined;
+  if (
+    more ||
+    texts.some(
+      (text, i) =>
+        (text === 'both' && !/^(?:toes|rays|joints|plates|heads|mtps|tendons)$/.test(texts[i + 1] ?? '')) ||
+        text === 'either' ||
+        (text === 'other' && texts[i + 1] !== 'than'),
+    )
+  )
+    context.side = undefined;
   else if (side === 'right' || side === 'left') context.side = sideAfter(context, side);
   const opened = texts.map((text) => SECTION_WORDS[text]).find((each) => each?.strong);
   if (opened && !turns(texts.filter((text) => !isNeutral([text]) && !/\d/.test(text)).join(' ')))

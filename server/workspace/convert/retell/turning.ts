@@ -1,4 +1,5 @@
 import * as closed from '../../../../grammar/lexicon/closed-words.ts';
+import type { Section } from '../../../../grammar/lexicon/entry.ts';
 import { formIndex } from '../../../../grammar/reader/forms.ts';
 import { CONNECTIVES, CORRECTIONS } from '../../../../grammar/spoken/spoken-words.ts';
 
@@ -66,7 +67,7 @@ export const distances = (text: string): boolean => DISTANCES.test(text);
 
 const TURNING = pattern(
   [...DENIAL, ...closed.RED_FLAG_WORDS, ...closed.OTHERS, ...closed.FOREIGN_PARTS],
-  `${DENIED}|both|either|side|right|left|first|second|third|fourth|fifth|toes?|rays?|webs?|\\d\\S*|years? old|next|since|during|while`,
+  `${DENIED}|both|either|side|right|left|first|second|third|fourth|fifth|toes?|rays?|webs?|\\d\\S*|years? old|next|since|during|while|shoulder|elbow|hip|groin|fingers?|thumb|jaw|spine|eyes?|breast|stomach|abdom\\w+|thigh|shin|hands|scar|dressings?|plaster|bandage`,
 );
 /** The same, or danger, a part that is not of the toe, a number, a side or a ray: it may turn what stands beside it. */
 export const turns = (text: string): boolean => TURNING.test(text);
@@ -77,6 +78,66 @@ const BACK =
 export const bindsBack = (words: readonly string[]): boolean =>
   BACK.test(words.join(' ')) || (words.length === 1 && closed.NO.includes(words[0] ?? ''));
 
+/** Words that say more of what they follow: where, when, under what. What they turn a finding into is not certain. */
+const LEANS =
+  /^(?:in|at|on|as|under|for|since|during|by|from|around|within|between|against|despite|because|due|according|when|while|if|to|like|or|per|through|via|down|away|up|out)$/;
+/** Do words after the end of a clause lean on it, or turn it? */
+export function leans(words: readonly string[]): boolean {
+  const near = words.slice(0, NEAR).join(' ');
+  return (
+    LEANS.test(words[0] ?? '') ||
+    bindsBack(words) ||
+    turns(words.slice(0, 2).join(' ')) ||
+    distances(near) ||
+    holds(near)
+  );
+}
+/** Nouns and endings that make one thing of a finding before them (`gout tablets`). */
+export const joinsNoun = (word: string): boolean =>
+  /^(?:clinics?|tablets?|pills?|cream|inhaler|rash|risks?|maker|file|free|like|type|related|induced|medication|specialist|nurse|team|notes?|letter|leaflet|advice|score|scale|diary|service|class|group|protocol|allergy|history|scar|site|wound|dressing)$/.test(
+    word,
+  );
+/** Do they make what they stand before a cause, an aim or a part of something else? */
+export const governs = (word: string): boolean =>
+  /^(?:for|of|to|from|by|about|because|due|reduce\w*|prevent\w*|avoid\w*|caus\w*|treat\w*|help\w*|with|without|than|as|like|called|named|into|against|any|more|less|much|that|which|cause|if|has|have|had|got|gets|alternate|half|some|most|part|partial|partially|remaining|rest|few|every|other|another|residual|old|new|phantom|false)$/.test(
+    word,
+  );
+/** Words that open what stands after them, so that it is a finding of its own. */
+export const opensFinding = (word: string): boolean =>
+  /^(?:and|also|then|so|now|still|today|is|are|looks|very|known)$/.test(word);
+
+const REFUSES =
+  /(?<![^ ])(?:refus\w*|declin\w*|(?:not|isn't|wasn't) (?:keen|sure|happy|interested|certain)|(?:doesn't|does not|didn't|did not) (?:want|wish|like)|unsure|against it|no thank\w*|cancel\w*|postpon\w*|think about it|gone|resolved|settled|wrong|ignore)(?![^ ])/;
+/** A short sentence that takes back what was said before it (`she declined`). */
+export const refuses = (words: readonly string[]): boolean => words.length <= 6 && REFUSES.test(words.join(' '));
+
+const TREATED: readonly Section[] = ['tried', 'plan', 'operation'];
+/** After a clause that a turn of phrase closed: do words go back to it? */
+export const goesBack = (words: readonly string[]): boolean =>
+  bindsBack(words) || LEANS.test(words[0] ?? '') || REFUSES.test(words.slice(0, 4).join(' '));
+
+/** After a comma: do words say of what stands before it that it is not so, not sure, or of another person, place or time? */
+export function takesBack(words: readonly string[], section: Section): boolean {
+  const near = words.slice(0, NEAR).join(' ');
+  if (bindsBack(words) || LEANS.test(words[0] ?? '')) return true;
+  if (
+    /^no (?:\d|help|joy|good|use|luck|difference|change|better|improvement|effect|benefit|relief|response|avail|thank)/.test(
+      near,
+    )
+  )
+    return true;
+  if (/^(?:no|not) /.test(near) || ACT.test(near)) return false;
+  if (THING.test(near)) return turns(near.replace(THING, ''));
+  if (PERSON.test(near)) return REFUSES.test(near) || (TREATED.includes(section) && (distances(near) || holds(near)));
+  return distances(near) || holds(near) || /(?<![^ ])at (?:least|most)(?![^ ])/.test(near);
+}
+
+/** `no previous anaesthetic problems`: a denial of its own. */
+const DENIED_NOUN =
+  /^(?:and |but )?no (?!\d|one|sorry|wait|longer|more$|i |it |she |he |actually|make|thank|better|worse|change|help|joy|good|use|luck|difference|improvement|effect|benefit|relief|response|scratch)[a-z]{3,}/;
+/** What the speaker did or said is a statement of its own. */
+const ACT =
+  /^(?:and |so |i |we |i've |i have )*(?:told|explained|advised|discussed|warned|counselled|spoke|called|phoned|rang|talked|reassured|consented|injected|asked to|wean|keep|carry|continue|start|see|review|refer|get|book|list|try|add|give|use|back to|return to|discharge|understands|aware)(?= |$)/;
 const PERSON =
   /^(?:and )?(?:(?:right|left) )?(?:she|he|i|we|they|you|she's|he's|i've|we've|i'd|i'll|we'll|there|there's)(?= |$)/i;
 const THING = /^(?:and )?(?:(?:right|left) )?(?:it|it's|this|that's|so|the|her|his|patient)(?= |$)/i;
@@ -89,13 +150,16 @@ export const NEAR = 5;
  */
 export function opensClause(words: readonly string[], hasSubject: boolean): boolean {
   const text = words.join(' ');
+  if (ACT.test(text)) return true;
+  if (DENIED_NOUN.test(text)) return !holds(words.slice(0, NEAR).join(' '));
   const own = (pattern: RegExp, rest: string) => !turns(rest.replace(pattern, ''));
   if (THING.test(text)) return own(THING, text) && !holds(text);
   const near = words.slice(0, NEAR).join(' ');
   if (PERSON.test(text)) return own(PERSON, near) && !holds(near);
   const named = /^(?:last|the|her|his|an|a|and|so)$/.test(words[0] ?? '') ? words[1] : words[0];
   if (closed.SECTION_WORDS[named ?? '']?.strong) return !holds(near);
-  if (isFinding(words[0] ?? '')) return !distances(near) && !holds(near);
+  if (isFinding(words[0] ?? ''))
+    return !holds(near) && !/^\S+ (?:before|previously|then|last|earlier|in|was|at|with|on)(?= |$)/.test(near);
   return hasSubject && SUBJECT.test(text) && own(SUBJECT, near) && !holds(near);
 }
 

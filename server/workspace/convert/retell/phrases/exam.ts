@@ -1,4 +1,4 @@
-import { IT, OF, ORD, type Phrase, RAY, RAYS, remark, THE } from './phrase.ts';
+import { IT, OF, OPENS, ORD, type Phrase, RAY, RAYS, remark, THE } from './phrase.ts';
 
 /** Drawer and paper, and what is said of the pain that they give. */
 export const EXAM: readonly Phrase[] = [
@@ -14,8 +14,8 @@ export const EXAM: readonly Phrase[] = [
     (m) => `${m[1]} drawer ${m[2]} ${remark('dislocatable')}`,
   ],
   ['(?:a )?grade (\\d) (?:positive )?(?:anterior |dorsal |vertical |positive )?drawer(?: test| sign)?', 'drawer $1'],
-  ['(?:a )?(?:positive|\\+ve) drawer(?: test| sign)?', 'drawer positive'],
-  ['(?:a )?negative drawer(?: test| sign)?', 'drawer negative'],
+  [`${OPENS}(?:a )?(?:positive|\\+ve) drawer(?: test| sign)?`, 'drawer positive'],
+  [`${OPENS}(?:a )?negative drawer(?: test| sign)?`, 'drawer negative'],
   ['drawer (?:test |sign )?(?:is |was )?(?:stage|level)(?= \\d)', 'drawer'],
   [
     `drawer (?:test |sign )?${OF} ${THE}(${RAYS})(?: toes?| joints?| mtps?)?(?: (?:is|are|all|was|equals|grade))* (\\d)(?! (?:mm|weeks|months|days|degrees))`,
@@ -72,9 +72,9 @@ export const EXAM: readonly Phrase[] = [
   ],
   ['paper(?: test)? (?:is )?(?:fine|held|held well)', 'paper holds'],
   ['(?:toe )?purchase (?:is )?(?:slightly|a bit|a little|mildly|somewhat) (?=reduced|weak)', 'purchase '],
-  ['(?:reduced|weak) (?:toe )?purchase', 'purchase reduced'],
-  ['(?:good|normal) (?:toe )?purchase', 'purchase normal'],
-  ['(?:lost|absent) (?:toe )?purchase', 'purchase lost'],
+  [`${OPENS}(?:reduced|weak) (?:toe )?purchase`, 'purchase reduced'],
+  [`${OPENS}(?:good|normal) (?:toe )?purchase`, 'purchase normal'],
+  [`${OPENS}(?:lost|absent) (?:toe )?purchase`, 'purchase lost'],
   ['not done (?:because )?(?:it is |it was )?too (?:painful|sore|tender)', () => `not done ${remark('too painful')}`],
   ['(?<=drawer unable )because of (?:the )?pain', () => remark('because of pain')],
   [
@@ -82,13 +82,22 @@ export const EXAM: readonly Phrase[] = [
     () => `paper unable ${remark('patient could not cooperate')}`,
   ],
   [
-    '(?<!pip |pip joint )(flexible|fixed|rigid|supple|correctable|semi-rigid) (hammer|claw|mallet)(?: ?toe)?(?: deformity)?',
+    `${OPENS}(flexible|fixed|rigid|supple|correctable|semi-rigid) (hammer|claw|mallet)(?: ?toe)?(?: deformity)?`,
     '$2 $1',
   ],
   ['pip(?: joint)? (?:is )?fixed (?:at|in) (~?\\d+)(?:°| degrees)?(?: of flexion)?', 'pip fixed | fixed flexion $1°'],
   ['pip(?: joint)? (?:is )?(fixed|flexible|stiff|supple|correctable)', 'pip $1'],
-  ['(fixed|flexible) pip(?: joint)?', 'pip $1'],
+  [`${OPENS}(fixed|flexible) pip(?: joint)?`, 'pip $1'],
 ];
+
+/** Is the joint named with its motion, or no more than one operated? */
+const ofOne = ({ input = '', index = 0 }: RegExpMatchArray): boolean => {
+  if (/(?:[1-5](?:st|nd|rd|th)(?: mtp| toe| joint)*|mtp) $/.test(input.slice(0, index))) return true;
+  const operated = [
+    ...input.matchAll(/previous surgery (?:(?:right|left) )?((?:[1-5](?:st|nd|rd|th)(?: and | to |-)?)+)/g),
+  ];
+  return new Set(operated.flatMap((each) => each[1]?.match(/\d/g) ?? [])).size < 2;
+};
 
 export const SHAPE: readonly Phrase[] = [
   [
@@ -111,7 +120,7 @@ export const SHAPE: readonly Phrase[] = [
     `(?:is )?(?:drifting|drifts|drifted|deviates|deviating|deviated|leans|leaning)((?: (?:slightly|a bit|a little|mildly|moderately|markedly))?) (medially|laterally|medial|lateral)`,
     'deviation$1 $2',
   ],
-  [`(slight|mild|moderate|marked|severe) (medial|lateral) (?:deviation|drift)`, 'deviation $1 $2'],
+  [`${OPENS}(slight|mild|moderate|marked|severe) (medial|lateral) (?:deviation|drift)`, 'deviation $1 $2'],
   ['toe (?=just |still |now )', ''],
   [
     "(?:toe )?(?:doesn't|doesnt|does not|not|isn't|is not) (?:touch|touching|reach|reaching) (?:the )?(?:ground|floor)",
@@ -129,16 +138,20 @@ export const SHAPE: readonly Phrase[] = [
   ['(?:is )?(?:floating|floats|lifts|lifted)(?: up)?(?: (?:off|above|clear of) the (?:ground|floor))', 'lifted'],
   [
     '(?:range|rom|moves|motion|range of motion)(?: is| from)? (\\d+)(?:°| degrees)? up (?:and |, )?(\\d+)(?:°| degrees)? down',
-    'dorsiflexion $1° | plantarflexion $2°',
+    (m) => (ofOne(m) ? `dorsiflexion ${m[1]}° | plantarflexion ${m[2]}°` : undefined),
   ],
   ['(?:lifts|lifted) (?:up )?(?:a little|a bit|slightly)', 'lifted'],
   ['gastrocnemius(?: is)? tight|tight gastroc|gastroc(?:s)? tight', 'tight gastrocnemius'],
-  ['(moderate|mild|severe|marked) (?:hallux valgus|bunion)', 'hallux-valgus $1'],
+  [`${OPENS}(moderate|mild|severe|marked) (?:hallux valgus|bunion)`, 'hallux-valgus $1'],
   [
     'callus (head|plantar)((?: (?:right|left))?) ([^,;\n]*?) ?(?:which |that )?is (tender|painful|sore)',
     'callus $1$2 $3 painful',
   ],
-  ['warm(?! (?:and|but|,)? ?(?:pink|well|perfused))', 'hot joint'],
+  [
+    '(?<=(?:swollen|swelling|puffy|red|joint|mtp|toe)(?: is| feels)?(?: ,)?(?: and| but)? )warm(?! (?:and|but|,)? ?(?:pink|well|perfused))',
+    'hot joint',
+  ],
+  ['warm (?=(?:and|but) (?:swollen|red))', 'hot joint '],
 ];
 
 export const WEBS: readonly Phrase[] = [
@@ -154,8 +167,8 @@ export const WEBS: readonly Phrase[] = [
       return `web ${other} not tender | web ${m[1]} tender`;
     },
   ],
-  ['(?:a )?(positive|negative) (?:mulders|click)', 'click $1'],
-  ['(?:a )?(positive|negative) (?:web )?squeeze(?: test)?', 'squeeze $1'],
+  [`${OPENS}(?:a )?(positive|negative) (?:mulders|click)`, 'click $1'],
+  [`${OPENS}(?:a )?(positive|negative) (?:web )?squeeze(?: test)?`, 'squeeze $1'],
   [
     `(?:with |and |gives? |causing |giving )*(tingling|numbness) (?:in|into|to|down|radiating into|going into) ${THE}(${RAY}) and (${RAY})(?: toes?)?`,
     (m) => (Number(m[3]?.[0]) === Number(m[2]?.[0]) + 1 ? `| web ${m[2]?.[0]} numbness` : undefined),
@@ -182,7 +195,7 @@ export const VESSELS: readonly Phrase[] = [
     '(?:foot |pedal )?pulses (?:are |all )*(?:fine|good|strong|normal|present|intact|easily felt|easily palpable|well felt)',
     'pulses good',
   ],
-  ['(?:good|strong|normal|palpable) (?:foot |pedal )?pulses', 'pulses good'],
+  [`${OPENS}(?:good|strong|normal|palpable) (?:foot |pedal )?pulses`, 'pulses good'],
   ['(?:cap|capillary) refill (?:is )?(?:good|normal|brisk|fine)', 'capillary-refill normal'],
   ['(?:neuro ?vascularly|neurovascular status) (?:is )?(intact|fine|ok|normal)', 'neurovascular intact'],
   ['(?:sensation|feeling) (?:is )?(?:fine|full|preserved)', 'sensation normal'],

@@ -1,23 +1,41 @@
 import { COMPLETE } from './complete.ts';
+import { CORRECTED } from './corrected.ts';
 import { EXAM, SHAPE, VESSELS, WEBS } from './exam.ts';
+import { EXAMINED } from './examined.ts';
 import { BACKGROUND, HISTORY } from './history.ts';
 import { IMAGES } from './images.ts';
+import { OPINIONS } from './opinions.ts';
 import type { Phrase } from './phrase.ts';
 import { MISHEARD, PLACES, SMALL } from './places.ts';
+import { PLANS } from './plans.ts';
+import { QUANTITIES } from './quantities.ts';
+import { REVIEWS } from './reviews.ts';
+import { TALK } from './talk.ts';
+import { THEATRE } from './theatre.ts';
 import { TREATMENT } from './treatment.ts';
+import { TRIED } from './tried.ts';
 
 /** Every row, in the order in which they apply. */
 export const REPHRASED: readonly Phrase[] = [
   ...MISHEARD,
+  ...QUANTITIES,
+  ...CORRECTED,
   ...PLACES,
+  ...REVIEWS,
+  ...OPINIONS,
+  ...TRIED,
+  ...PLANS,
   ...SMALL,
+  ...EXAMINED,
   ...HISTORY,
   ...BACKGROUND,
   ...EXAM,
   ...SHAPE,
   ...WEBS,
   ...VESSELS,
+  ...THEATRE,
   ...IMAGES,
   ...TREATMENT,
+  ...TALK,
   ...COMPLETE,
 ];

@@ -13,6 +13,9 @@ export const NUM = '[<>~]?\\d+(?:\\.\\d+)?(?:-\\d+)?';
 export const TIME = '(?:days?|weeks?|months?|years?)';
 export const JOINT = '(?:toe joint|toe|ray|mtp joint|mtp|joint|metatarsal head|metatarsal|met head|met)';
 export const IT = '(?:it|this|that|which|he|she)';
+/** Where a quality may open what is said: after another finding it may be of that one (`squeeze negative | click`). */
+export const OPENS =
+  '(?<=(?:^|[,;|\\n] |(?:^| )(?:an?|with|has|have|got|shows?|showed|some|and|toe|right|left|[1-5](?:st|nd|rd|th)) ))';
 /** Opens a word that stands for a whole statement which the language has no place for. */
 export const COMPLETE_MARK = '§';
 /** A remark in the marks of a quote, one word for the rows after it. */

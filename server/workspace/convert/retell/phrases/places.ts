@@ -5,6 +5,33 @@ export const MISHEARD: readonly Phrase[] = [
   [`(${NUM}) degrees?`, '$1°'],
   [`(${NUM}) millimet(?:re|er)s?`, '$1 mm'],
   ['planter', 'plantar'],
+  ['discomfort', 'pain'],
+  ['(?:hv|h v) angle', 'hva'],
+  ['angle of (?=\\d)', ''],
+  ['intermetatarsal angle', 'ima'],
+  ['hallux valgus angle', 'hva'],
+  ['lachmans?|lachman.s', 'drawer'],
+  ['both (?:the )?(second|third|fourth) (?:mtp )?(?:joints|toes|mtps)', (m) => `both ${ORD[m[1] ?? '']}`],
+  ['both (?:the )?([1-5](?:nd|rd|th)) (?:mtp )?(?:joints|toes|mtps)', 'both $1'],
+  ['mtp joints', 'mtps'],
+  ['buddy (?:strap|strapped|taped|tape it|strapping)', 'buddy tape'],
+  ['over the counter |off the shelf ', ''],
+  ['metatarso ?phalangeal(?: joint)?', 'mtp'],
+  ['proximal inter ?phalangeal(?: joint)?|p i p', 'pip'],
+  ['(?:distal|terminal) inter ?phalangeal(?: joint)?', 'dip'],
+  ['anterior drawer(?: test)?|draw test', 'drawer'],
+  ['gastrocs?|gastroc soleus', 'gastrocnemius'],
+  ['thyroxine', 'levothyroxine'],
+  ['cephalexin', 'cefalexin'],
+  [
+    "(drawer|toe|gap|plate|joint|feeling|sensation|squeeze|click|purchase|skin|hallux|swelling|second|third|fourth|mtp|pip|callus|wound)'s(?= (?!(?:dorsal|plantar|medial|lateral) (?:side|aspect)))",
+    '$1 is',
+  ],
+  [`(\\d) or (\\d) (mm|millimet(?:re|er)s?|degrees|weeks|months)`, '$1-$2 $3'],
+  [
+    '(?:is |are |has )?(?:looks?|appears?|remains?|stays|feels) (?=(?:very |quite |a bit |slightly |mildly |more or less )?(?:swollen|tender|straight|normal|intact|fine|stable|flexible|healed|congruent|thickened|torn|pink|clean|dry|tight|thin|good|ok|okay|unremarkable))',
+    'is ',
+  ],
   ['(?:door|draw|drawers|doors)(?= (?:test|sign|grade|\\d))', 'drawer'],
   ["(?:molders|moulders|mullers|mulder's|mulder)(?: (?:click|sign|test))?", 'mulders'],
   ['free ?bergs?|freibergs|freebergs', 'freiberg'],
@@ -39,18 +66,18 @@ export const PLACES: readonly Phrase[] = [
   ],
   ['(?:the )?(?:other|remaining) (?:toes|joints|mtps|rays) (?:are )?(?:all )?stable', 'others mtp stable'],
   [
-    `between (?:the )?(second|third|fourth|${RAY}) and (?:the )?(third|fourth|fifth|${RAY})(?: toes| metatarsals| met heads| rays| heads)?`,
+    `between (?:the )?(?:(right|left) )?(second|third|fourth|${RAY}) and (?:the )?(third|fourth|fifth|${RAY})(?: toes| metatarsals| met heads| rays| heads)?`,
     (m) => {
-      const [low = 0, high = 0] = [m[1], m[2]].map((each) => Number((ORD[each ?? ''] ?? each ?? '')[0]));
-      return high === low + 1 ? `web ${low}` : undefined;
+      const [low = 0, high = 0] = [m[2], m[3]].map((each) => Number((ORD[each ?? ''] ?? each ?? '')[0]));
+      return high === low + 1 ? `${m[1] ? `${m[1]} ` : ''}web ${low}` : undefined;
     },
   ],
   [
-    '(?:second|third)(?= and (?:third|fourth|3rd|4th) (?:plantar plates|plates|mtps|toes|mets|metatarsals|heads|weil|weils))',
+    '(?:second|third)(?= and (?:third|fourth|3rd|4th) (?:plantar plates|plates|mtps|joints|toes|mets|metatarsals|heads|weil|weils))',
     ordinal,
   ],
   [
-    `(?<=${RAY} and )(?:third|fourth)(?= (?:plantar plates|plates|mtps|toes|mets|metatarsals|heads|weil|weils))`,
+    `(?<=${RAY} and )(?:third|fourth)(?= (?:plantar plates|plates|mtps|joints|toes|mets|metatarsals|heads|weil|weils))`,
     ordinal,
   ],
   // `second toe drawer right grade three`, `third toe right grade one`
@@ -66,6 +93,10 @@ export const PLACES: readonly Phrase[] = [
   [`(?<=(?:on|of|under|right|left|${RAY}|${RAY} and) )(?:second|third|fourth|fifth)${NOT_A_RAY}`, ordinal],
   [`(?<=(?:on|of|under|right|left|${RAY}|${RAY} and) )(?:second|third|fourth|fifth)${NOT_A_RAY}`, ordinal],
   [`(?<=(?:on|of|under|right|left|${RAY}|${RAY} and) )(?:second|third|fourth|fifth)${NOT_A_RAY}`, ordinal],
+  [
+    '(?<!(?:an?|one|per|\\d+|split|every|his|her|their|for|tried|injection|operation) )(?:second|third|fourth|fifth)(?= (?:is|are|does|has|sits|looks|feels|just|only|touches|crosses|drifts|deviates|deviated|straight|swollen|tender|fine|stable|ok|okay|quiet|a bit (?:loose|swollen|tender|sore)|slightly|lifted|floats|floating|hammer|claw)(?: |$))',
+    ordinal,
+  ],
   ['(?<=(?:in|of) the )(?:second|third)(?= (?:and|or) (?:third|fourth|web|3rd|4th))', ordinal],
   [`(?<=(?:on|of|under|right|left|${RAY}|${RAY} and) (?:the )?)(?:second|third|fourth|fifth)${NOT_A_RAY}`, ordinal],
   ['(?<=of the )first(?= (?:,|;|\n)|$)', ordinal],

@@ -83,6 +83,7 @@ export const TREATMENT: readonly Phrase[] = [
     "(?:i'll |i will |to |and )?refer(?:ral)?(?: her| him| them)?(?: to(?: the)?)? (rheumatology|podiatry|physiotherapy|orthotics|vascular)",
     'plan refer $1',
   ],
-  ['plan plan', 'plan'],
+  ['plan(?: \\|)? plan', 'plan'],
+  ['(?:start|begin|do|some) strengthening(?: exercises| work)?', 'plan physiotherapy strengthening'],
   ['(?:and|then) plan', '| plan'],
 ];
