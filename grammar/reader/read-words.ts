@@ -276,7 +276,7 @@ const SHORT_FOR: Readonly<Record<string, readonly string[]>> = { red: ['drawer',
 
 /** `no painful click`: the word is a quality of the finding after it, and no finding of its own. */
 const describesNext = (binder: Binder, form: Match['form'], own: FindingId, next: number): boolean => {
-  const after = binder.findingAt(next);
+  const after = form.values.size > 0 ? binder.findingAt(next) : undefined;
   return after !== undefined && after.id !== own && form.values.has(after.id);
 };
 const subjectFollows = ({ items }: Binder, start: number): boolean => {
@@ -287,9 +287,10 @@ const subjectFollows = ({ items }: Binder, start: number): boolean => {
 const HEADS: Readonly<Record<string, readonly string[]>> = { pulses: ['dp', 'pt'] };
 function heads(binder: Binder, id: string, next: number): boolean {
   const members = HEADS[id];
+  if (!members) return false;
   const side = matchesAt(binder.items, next).find(({ form }) => form.side);
   const after = binder.findingAt(side?.next ?? next);
-  return members !== undefined && after !== undefined && members.includes(after.id);
+  return after !== undefined && members.includes(after.id);
 }
 
 const takeSide: Taker = (binder, { form, next }, index) => {

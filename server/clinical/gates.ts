@@ -144,6 +144,10 @@ export const GATES: readonly Gate[] = [
   },
 ];
 
+type ClosingGate = Extract<Gate, { readonly closes: Say }>;
+/** Those that close, in their order. */
+export const CLOSING: readonly ClosingGate[] = GATES.filter((gate): gate is ClosingGate => 'closes' in gate);
+
 const isUnder18 = ({ whole: { years } }: GateView): boolean => years !== undefined && years < 18;
 /** An open growth plate of the ray, or of its foot. */
 const isPlateOpen = ({ visit, side, ray }: GateView): boolean =>
@@ -207,9 +211,10 @@ export function statedRays(visit: VisitFacts): { side: Side; ray: Ray }[] {
   const stated = { right: new Set<Ray>(), left: new Set<Ray>() };
   for (const { side, subject, section } of visit.facts)
     if (side && subject.at === 'ray' && EXAMINED.has(section)) stated[side].add(subject.ray);
-  return (['right', 'left'] as const).flatMap((side) =>
-    LESSER_RAYS.filter((ray) => stated[side].has(ray)).map((ray) => ({ side, ray })),
-  );
+  const rays: { side: Side; ray: Ray }[] = [];
+  for (const side of ['right', 'left'] as const)
+    for (const ray of LESSER_RAYS) if (stated[side].has(ray)) rays.push({ side, ray });
+  return rays;
 }
 const EXAMINED: ReadonlySet<AnyFact['section']> = new Set([
   'exam',

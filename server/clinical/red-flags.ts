@@ -62,7 +62,11 @@ interface Finder {
 }
 /** The red flags that a visit may have, by what it mentions. */
 const possible = (facts: readonly AnyFact[]): Finder[] =>
-  FINDERS.filter(({ needs, or }) => needs.some((finding) => factsOf(facts, finding).length > 0) || or?.(facts));
+  FINDERS.filter(({ needs, or }) => isMentioned(facts, needs) || or?.(facts));
+function isMentioned(facts: readonly AnyFact[], findings: readonly FindingId[]): boolean {
+  for (const finding of findings) if (factsOf(facts, finding).length > 0) return true;
+  return false;
+}
 
 export interface FlagsOfVisit {
   /** Every red flag of the visit, once each, of the great toe and of feet without an examined ray too. */

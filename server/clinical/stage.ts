@@ -7,7 +7,7 @@ import { DRAWER_SHOWS, type DrawerStep } from './drawer.ts';
 import { evidence } from './evidence.ts';
 import { isPoor } from './feeling.ts';
 import { gatedFindings } from './gated-findings.ts';
-import { GATES, type GateView } from './gates.ts';
+import { CLOSING, GATES, type GateView } from './gates.ts';
 import { labels } from './labels.ts';
 import type { Possible } from './staging-rows.ts';
 import { severalRaysUnasked } from './systemic.ts';
@@ -88,10 +88,9 @@ class StagedRay implements RayAnalysis {
 /** Gates are common practice, whatever the source of the stages that they keep away. */
 const PRACTICE = { source: 'common practice', mark: 'common practice' } as const;
 function closedGate(view: GateView, { drawer }: DecidingFindings): StageOutcome | undefined {
-  for (const gate of GATES) {
-    const why = 'closes' in gate ? gate.closes(view) : undefined;
-    if ('closes' in gate && why)
-      return notApplicable(gate.id, gate.id === 'operated' ? `${why}: ${residual(drawer.steps)}` : why);
+  for (const { id, closes } of CLOSING) {
+    const why = closes(view);
+    if (why) return notApplicable(id, id === 'operated' ? `${why}: ${residual(drawer.steps)}` : why);
   }
   return undefined;
 }
