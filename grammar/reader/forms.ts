@@ -84,7 +84,9 @@ type FormIndex = ReadonlyMap<string, readonly Form[]>;
 
 /** `pulls-out` and `pulls out` are one form. */
 export const partsOfForm = (form: string): string[] =>
-  form.split(' ').flatMap((word) => (/^\p{L}.*-/u.test(word) ? word.split('-') : [word]));
+  form.includes('-')
+    ? form.split(' ').flatMap((word) => (/^\p{L}.*-/u.test(word) ? word.split('-') : [word]))
+    : form.split(' ');
 
 function build(): FormIndex {
   const byText = new Map<string, Form>();
@@ -120,8 +122,10 @@ function build(): FormIndex {
       if (shape.kind !== 'words') continue;
       for (const [value, others] of Object.entries(shape.values as Record<string, readonly string[]>)) {
         for (const text of [value, ...others]) {
-          const form = at(text);
-          form.values.set(id, [...(form.values.get(id) ?? []), { slot, value }]);
+          const { values } = at(text);
+          const claims = values.get(id);
+          if (claims) claims.push({ slot, value });
+          else values.set(id, [{ slot, value }]);
         }
       }
     }
@@ -130,7 +134,9 @@ function build(): FormIndex {
   for (const form of byText.values()) {
     form.opensSubject = SUBJECT_WORDS.some((name) => form.classes.has(name));
     const first = form.parts[0] ?? '';
-    byFirst.set(first, [...(byFirst.get(first) ?? []), form]);
+    const same = byFirst.get(first);
+    if (same) same.push(form);
+    else byFirst.set(first, [form]);
   }
   for (const forms of byFirst.values()) forms.sort((a, b) => b.parts.length - a.parts.length);
   return byFirst;
