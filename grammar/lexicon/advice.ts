@@ -246,7 +246,7 @@ export const ADVICE = [
     bare: 'incomplete',
     word: 'return-to',
     forms: ['return to', 'back to', 'may go back to'],
-    slots: { what: words(RETURNS, { many: true }), from: duration(['from', 'at', 'in', 'after']) },
+    slots: { what: words(RETURNS), from: duration(['from', 'at', 'in', 'after']) },
     order: 119.5,
     technique: 'To what, and from when; a length of time counts from the operation where the note says so.',
     meaning: 'Advice as given; the windows of a milestone are another matter.',

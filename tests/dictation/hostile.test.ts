@@ -131,6 +131,10 @@ test.each([
   'gout tablets',
   'pain clinic in june',
   'scar a bit lumpy comma not tender',
+  'wound intact and settling',
+  'alternate sutures were meant to be out',
+  'a swab sent',
+  'five millimetre gap in the wound edge',
   "i don't think this is a neuroma",
   'i am not convinced this is a plate tear',
   'the g p says this is a stress fracture',
@@ -179,6 +183,22 @@ test.each([
   [
     'swelling of the second toe slight medial deviation none',
     ['exam right ray 2: swelling present', 'exam right ray 2: swelling present unclear degree'],
+  ],
+  [
+    'plan back to cycling now running at twelve weeks',
+    [
+      'plan patient: sport-return present what words=[cycling] "now"',
+      'plan patient: sport-return present what words=[running] from low=12 high=12 unit=weeks',
+    ],
+  ],
+  [
+    'numb third and fourth toes on the right',
+    ['exam right ray 3: numbness present', 'exam right ray 4: numbness present'],
+  ],
+  ['second toe straight third and fourth toes drawer zero toe paper holds', ['exam right ray 2: deviation absent']],
+  [
+    'she tried tape with no relief and she takes ramipril',
+    ['tried right foot: tape present response words=[no-relief]'],
   ],
   ['she never had physio', ['tried right foot: physiotherapy absent']],
   ['she has had no cortisone', ['tried right foot: steroid absent']],

@@ -74,6 +74,21 @@ export function readClause(words: string, context: Context): Tried {
         return { failedAt, unknown: true };
       continue;
     }
+    // A drug that is named after what was tried is taken, unless it says what it did.
+    const taken = findingsOf(line).find(
+      ({ id, slots }, i) => id === 'medicine' && !slots.response && (i > 0 || !opened),
+    );
+    if (section === 'tried' && taken) {
+      failedAt = Math.max(failedAt, taken.word.start - prefix.length);
+      continue;
+    }
+    // In the note of an operation they are orders, not what was found.
+    if (
+      context.base === 'operation' &&
+      section === 'exam' &&
+      findingsOf(line).some(({ id }) => id === 'sutures' || id === 'pin-out')
+    )
+      break;
     // One image is not another.
     if (section !== context.section && section === 'xray' && IMAGES.includes(context.section)) break;
     if (section === 'exam' && IMAGES.includes(context.section) && findingsOf(line).some(({ id }) => SEEN.includes(id)))
@@ -189,6 +204,8 @@ function subjectFor(
   if (open.some(({ id }) => id === 'panel' || id === 'unremarkable')) return null;
   const needs = open.some((each) => kindsOf(each).every((kind) => kind === 'ray' || kind === 'web'));
   const fits = subject !== undefined && open.every((each) => takes(each, subject.kind));
+  // Which toe is seen after an operation on several is not certain.
+  if (needs && section === 'exam' && context.base === 'operation' && context.only === undefined) return null;
   if (needs) return fits && open.length === found.length ? subject.text : null;
   const told = open.every(({ id }) => id !== 'panel' && !['sign', 'measure'].includes(entryOf(id).kind));
   if (section === 'operation' && open.every((each) => !takes(each, 'ray'))) return undefined;

@@ -195,7 +195,7 @@ function stands(runs: readonly Placed[], at: number): boolean {
     if (!near && !reading.opens && !denies(run) && distances(lastClause(before.words))) return false;
     if (near && !mayFollow(run, before.words, before.part !== part)) return false;
     if (bare && !near && isListed(before.words)) return false;
-    if (!near && !reading.opens && isQuality(run) && isOther(before.words)) return false;
+    if (!near && !reading.opens && isQuality(run) && !namesRay(run) && isOther(before.words)) return false;
   }
   if (!reading.opens && mayBeOfNext(runs, at)) return false;
   if (!after || isInert(after.words)) return true;
@@ -205,6 +205,7 @@ function stands(runs: readonly Placed[], at: number): boolean {
   if (after.segment !== segment) return !takesBack(words, reading.section);
   return after.part === part ? mayPrecede(run, words) : !goesBack(words);
 }
+const namesRay = ({ words }: Run): boolean => words.some(({ text }) => RAY_WORD.test(text));
 /** `scar lumpy, not tender`: a quality alone is of the thing that the words before it name. */
 const isQuality = ({ words }: Run): boolean =>
   QUALITY.test(
@@ -316,7 +317,7 @@ function lastClause(words: readonly SaidWord[]): string {
 function mayBeOfNext(runs: readonly Placed[], at: number): boolean {
   const [run, next] = [runs[at], runs[at + 1]];
   if (!run || !next || next.segment !== run.segment) return false;
-  if (run.words.some(({ text }) => RAY_WORD.test(text))) return false;
+  if (namesRay(run)) return false;
   // `drawer one, third drawer zero`: who says the same again says it of the next one.
   const own = run.reading?.findings.at(-1)?.id;
   if (next.reading?.opens && next.reading.findings[0]?.id === own && own !== undefined) return false;

@@ -7,10 +7,15 @@ export const RAY_WORD =
   /^(?:[1-5](?:st|nd|rd|th)(?:-[1-5](?:st|nd|rd|th))?|second|third|fourth|fifth|others?|webs?|rest)$/;
 export const ORDINALS: Readonly<Record<string, string>> = { second: '2nd', third: '3rd', fourth: '4th', fifth: '5th' };
 
+/** `bent right back`: no side. */
+const ADVERB = /^(?:back|away|through|up|across|off|into|over|under|where|after|before|now|there)$/;
+
 /** What was not read may name another side or ray: which one holds after it is not certain then. */
 export function turnContext(context: Context, words: readonly SaidWord[]): void {
   const texts = words.map(({ text }) => text);
-  const sides = new Set(texts.filter((text) => text === 'right' || text === 'left'));
+  const sides = new Set(
+    texts.filter((text, i) => text === 'left' || (text === 'right' && !ADVERB.test(texts[i + 1] ?? ''))),
+  );
   const [side, more] = sides;
   if (
     more ||

@@ -19,6 +19,23 @@ const ankle = (angle = '', knee = '', both = ''): string => {
 export const EXAMINED: readonly Phrase[] = [
   // Pressed.
   [
+    `no (tenderness|pain|callus) (?:plantar|head|under|beneath) (?:the )?(${RAY})(?: heads?)?(?! and| or)`,
+    '| no $1 plantar $2 |',
+  ],
+  [
+    '(?<=drawer [^;|]*?\\d[^;|]*?), ?(?:which |it |and )?reproduces (?:the|her|his) (?:usual )?(?:pain|symptoms)',
+    ' painful',
+  ],
+  [
+    '(?:held|sits|sitting|lies|lying) (?:slightly |a little |a bit )?(?:up|elevated|raised)(?= ,| ;|$| and| \\|)',
+    'lifted',
+  ],
+  ['hammer toe ,? ?(?:is |and )?(fixed|flexible|supple|rigid|correctable)(?: at the pip(?: joint)?)?', 'hammer toe $1'],
+  ['(?:with )?(?:an? )?(painful|tender) corn on (?:the )?top', '| corn painful'],
+  ['(mulders|click) felt(?= in)', '$1 positive'],
+  ['(tender web [1-4]) (not (?:over )?the joints?)', (m) => `${m[1]} ${remark(m[2] ?? '')}`],
+  ['drifted over (?:the )?(?:hallux|big toe|great toe)', 'overlap hallux'],
+  [
     '(?<=drawer [^;|]*?)(?:and |but )?(less (?:painful|sore)(?: than (?:before|last time))?)',
     (m) => remark(m[1] ?? ''),
   ],

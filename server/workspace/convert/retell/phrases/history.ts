@@ -2,6 +2,9 @@ import { NUM, type Phrase, remark, TIME } from './phrase.ts';
 
 export const HISTORY: readonly Phrase[] = [
   ['plantar plantar', 'plantar'],
+  ['(?<=onset [^,;]*|ago )without (?:any )?(?:injury|trauma)', '| no injury |'],
+  ['pain (?:is )?(?:felt|located|localised|mainly|mostly) (?=plantar|dorsal)', 'pain '],
+  ['worse (?:in|with) (?:thin soled|thin|tight|narrow|hard|flat) shoes', 'worse shoes'],
   [
     'pain (?:is |was )?(\\d+/10) (after (?:a |the |her |his )?[a-z]+(?: day)?) ,? ?(?:and |but )?(\\d+)(?:/10)? at rest',
     (m) => `| pain ${m[1]} ${remark(m[2] ?? '')} | pain ${m[3]}/10 rest |`,

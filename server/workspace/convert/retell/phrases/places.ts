@@ -5,6 +5,8 @@ export const MISHEARD: readonly Phrase[] = [
   [`(${NUM}) degrees?`, '$1°'],
   [`(${NUM}) millimet(?:re|er)s?`, '$1 mm'],
   ['planter', 'plantar'],
+  ['toe grip', 'toe purchase'],
+  ['on the (?:bottom|underside|underneath)(?: of the foot)?', 'plantar'],
   ['discomfort', 'pain'],
   ['(?:hv|h v) angle', 'hva'],
   ['angle of (?=\\d)', ''],
@@ -110,7 +112,7 @@ export const PLACES: readonly Phrase[] = [
   ],
   // `on the right the second toe`, `the second toe on the right`
   [`(?:on|in) the (right|left)(?: (?:foot|side))?(?= (?:the )?(?:${RAY}|web))`, '$1'],
-  [`(${RAY})(?: toe| mtp joint| mtp| ray)? on the (right|left)(?: (?:foot|side))?`, '$2 $1'],
+  [`(${RAYS})(?: toes?| mtp joints?| mtps?| rays?)? on the (right|left)(?: (?:foot|side))?`, '$2 $1'],
   [`(?:on|in) the (right|left)(?: (?:foot|side))?`, '$1'],
   [`(?:the )?(right|left) foot`, '$1'],
   // A place under the foot.

@@ -33,7 +33,13 @@ export const PLANS: readonly Phrase[] = [
   [`(?<!not )${I_WILL} (?=${VERB}(?: |$))(?!not|rather|see if)`, '| plan '],
   [`(?<!not )${I_WILL}(?: her to| him to| to)? (?=(?:an? )?(?:${MEASURE}|${SCAN})(?: |$))`, '| plan '],
   ['plan (?:to|is to|is|for|will be|will be to|would be to)(?= )', 'plan'],
+  [
+    `(?:and |so )?(?:i )?(?:told|advised|asked) (?:him|her) to (?=carry on|continue|keep|stop taping|use|wear|tape|start)`,
+    '| plan ',
+  ],
   // Images.
+  [`(${SCAN}) (?:requested|ordered|arranged|booked)(?= ,| ;|$| and| \\|)`, (m) => `| plan ${scan(m[1] ?? '')} |`],
+  ['(?:taping|strapping) (?:shown|taught|demonstrated|applied)(?: today)?', '| plan tape |'],
   [
     `(?:plan )?(?:(?:get|order|request|arrange|book|organi[sz]e|send(?:${HER}) for|do|needs?|have)(?: her| him)? )?(?:an? |for an? )?(?<=(?:plan|get|order|request|arrange|book|organise|organize|for|needs|need|do|have|an|a) )(${SCAN}) and (?:an? )?(${SCAN})(?: ${OF} ${THE}(${RAYS})(?: mtp| toe| joint)*)?(?! shows?| result)`,
     (m) => `| plan ${scan(m[1] ?? '')} | plan ${scan(m[2] ?? '')} ${m[3] ?? ''} |`.replace(/ +/g, ' '),
@@ -46,7 +52,7 @@ export const PLANS: readonly Phrase[] = [
         .replace('repeat ultrasound', 'repeat us'),
   ],
   [
-    `(${SCAN})(?: ${OF} ${THE}(${RAYS}))? (?:please|urgently|this week|next week)(?! show)`,
+    `(${SCAN})(?: ${OF} ${THE}(${RAYS}))? (?:please|urgently|this week|next week|within the week)(?! show)`,
     (m) =>
       `| plan ${scan(m[1] ?? '')} ${m[2] ?? ''}${/please/.test(m[0]) ? '' : ` ${remark(/\S+(?: week)?$/.exec(m[0])?.[0] ?? '')}`} |`.replace(
         / +/g,
@@ -61,6 +67,23 @@ export const PLANS: readonly Phrase[] = [
   [`plan (${SCAN})(?= ,| ;|$| and)`, (m) => `plan ${scan(m[1] ?? '')}`],
   ['urgent (mri|ultrasound|xray|ct)(?! show| from)', (m) => `| plan ${m[1]} ${remark('urgent')}`],
   // Measures.
+  [
+    '(?:back to|return to) (running|cycling|swimming|walking|dancing|football|sport) (now|straight away|today)',
+    (m) => `| plan return to ${m[1]} ${remark(m[2] ?? '')} |`,
+  ],
+  [
+    `(?<=plan return to [^;]*\\| ?(?:and )?)(running|sport|impact|dancing|football) (?:at|from|after) (${NUM} ${TIME})`,
+    '| plan return to $1 from $2 |',
+  ],
+  ['(?<!plan )keep (?:it |the wound |the dressing )?dry', '| plan keep dry |'],
+  [
+    `(?<!plan |operation |continue )heel weight bearing(?: for)?( ${NUM} ${TIME})?(?= ,| ;|$| stitches| sutures| \\|)`,
+    (m) => `| plan heel weight bearing${m[1] ? ` for${m[1]}` : ''} |`,
+  ],
+  [
+    "(?:and |i'll )?see (?:him|her) once (?:it's|it is|that's|that is) (?:done|back|through|reported)",
+    '| plan review with results |',
+  ],
   [
     'stop smoking advice|advice to stop smoking|(?:advised|asked) to stop smoking(?= ,| ;|$)|smoking cessation(?: advice)?',
     '| plan smoking cessation |',
@@ -185,6 +208,10 @@ export const PLANS: readonly Phrase[] = [
     (m) => ` | plan ${named(m[2] ?? '')} ${m[1]} |`,
   ],
   ['(?:as (?:a |an )?)day case', '| plan day case |'],
+  [
+    `(?:book|list)(?:${HER})(?: for)? (?:an? )?(${PROCEDURE}) and (?:an? )?(${PROCEDURE}) (?:of|on) ${THE}(${RAYS})`,
+    (m) => `| plan listed | plan ${named(m[1] ?? '')} ${m[3]} | plan ${named(m[2] ?? '')} ${m[3]} |`,
+  ],
   // Reviews.
   [
     `(?:and |then )?(?:plan )?(?:to )?(?:i'll |we'll |i will )?(?:review|see|follow up|come back|back|recheck|return|rebook|book|check)(?: (?:her|him|them|the patient|again|back|me|here|in clinic|in for clinic|for clinic|for review|on|to clinic|to me))* (?:in|at) (${NUM} ${TIME}|1 (?:week|month|year))(?: (?:with|for) (?:the |an? |her |his |repeat |new )*(mri|ultrasound|scan|results?|bloods|xray|x-rays?|films?)(?: results?)?)?`,

@@ -24,7 +24,7 @@ const earlier = (procedures: string): string => {
 /** How it goes since the last visit, and what was done before this one. */
 export const REVIEWS: readonly Phrase[] = [
   [
-    `${SAYS}(~?\\d+%) (?:better|improved|improvement)(?: (?:overall|now|with the [a-z]+(?: and the (?:stiff )?[a-z]+)?))?(?: (?:on (?:the )?)?(right|left))?(?: and| ,)?( no (?:change|better|different|improvement) (?:on (?:the )?)?(?:right|left))?(?= (?:pain|and|,|;|since|but|no|swelling|still|vas|drawer|he|she)|$)`,
+    `${SAYS}(~?\\d+%) (?:better|improved|improvement)(?: (?:overall|now|with the [a-z]+(?: and the (?:stiff )?[a-z]+)?))?(?: (?:on (?:the )?)?(right|left))?(?: and| ,)?( no (?:change|better|different|improvement) (?:on (?:the )?)?(?:right|left))?(?! (?:than|if|when|at|by|in|with|after|for|or))`,
     (m) =>
       `| history ${m[2] ?? ''} course better ${m[1]} |${m[3] ? ` history ${/right|left/.exec(m[3])?.[0]} course unchanged |` : ''}`,
   ],
@@ -39,6 +39,10 @@ export const REVIEWS: readonly Phrase[] = [
     '| history course worse |',
   ],
   // What kind of visit this is: no plan.
+  ["(?:she is |he is |she's |he's )?otherwise (?:fit and )?well", '§well'],
+  ['(?:k-wire|pin|wire) (?:is )?(?:secure|intact|fine|stable|undisturbed)', 'pin in situ'],
+  ['(?:good|normal|brisk) (?:capillary|cap) refill', 'capillary-refill normal'],
+  ['mtp (\\d+)(?:°)? up (?:and )?(\\d+)(?:°)? down', 'mtp dorsiflexion $1° | plantarflexion $2°'],
   [
     `(?:${SAYS}|(?:she|he) (?:thinks|says|reckons|feels) (?:the toe|it|the foot) is )((?:half|a third|a quarter) as (?:painful|sore|bad) as (?:before|it was|last time))`,
     (m) => `| history course better ${remark(m[1] ?? '')} |`,

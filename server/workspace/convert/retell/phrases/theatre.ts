@@ -47,6 +47,8 @@ export const THEATRE: readonly Phrase[] = [
     '(?:mtp )?joint (?:was )?(?:opened|exposed|entered)|closed in layers|wounds? closed(?: in layers)?|haemostasis(?: secured)?',
     '§closed',
   ],
+  ['(spinal|general|local) anaesthe(?:tic|sia)', '| $1 anaesthetic |'],
+  ['(spinal) anaesthetic', '$1'],
   ['under (?:a )?(spinal|general|local)(?: anaesthetic| anaesthesia)?', '| $1 |'],
   ['(?:with |and )?(?:an? )?(thigh|calf|ankle) tourniquet(?= |$)', '| $1 tourniquet'],
   ['dorsal (?:approach|incision)(?= (?:extensor|joint|weil|the|plate))', '| dorsal approach |'],
@@ -166,5 +168,5 @@ export const THEATRE: readonly Phrase[] = [
     '| toe pink |',
   ],
   ['(?:there were )?no (?:intra ?operative |immediate )?complications', '| no complications |'],
-  [`sutures out (?:at|in|after) (${NUM} ${TIME})`, '| plan sutures out at $1 |'],
+  [`(?<=operation [^\\n]*)sutures out(?: at| in| after)? (${NUM} ${TIME})`, '| plan sutures out at $1 |'],
 ];

@@ -2,7 +2,7 @@ import { type Phrase, remark, TIME } from './phrase.ts';
 
 /** Measures as they are named in speech. */
 export const MEASURE =
-  '(?:taping|tape|strapping|(?:foot )?orthotics?|orthoses|insoles?|inserts?|arch supports?|physio|physiotherapy|physical therapy|steroid injections?|cortisone injections?|steroid|cortisone|injections?|met(?:atarsal)? (?:dome|pad)s?|gel pads?|stiffer shoes?|stiff soles?|soft insoles?|domes?|pads?|padding|carbon (?:fibre )?(?:plate|insert|insole)s?|gel insoles?|new (?:trainers|shoes|runners)|rest|stiff (?:insole|insert|shoe|sole)s?|stiff soled shoes?|rocker(?: soled?)?(?: shoes?)?|(?:walking |moon |air |walker )?boot|ibuprofen|naproxen|diclofenac|paracetamol|anti inflammatories|wider shoes|wide shoes|calf stretches|stretches|stretching|exercises|toe (?:spacer|prop|splint)s?|budin splint|splint|crutches)';
+  '(?:taping|tape|strapping|(?:foot )?orthotics?|orthoses|insoles?|inserts?|arch supports?|physio|physiotherapy|physical therapy|steroid injections?|cortisone injections?|steroid|cortisone|injections?|met(?:atarsal)? (?:dome|pad)s?|gel pads?|stiffer shoes?|stiff soles?|soft insoles?|domes?|pads?|padding|metatarsal bar|carbon (?:fibre )?(?:plate|insert|insole)s?|gel insoles?|new (?:trainers|shoes|runners)|rest|stiff (?:insole|insert|shoe|sole)s?|stiff soled shoes?|rocker(?: soled?)?(?: shoes?)?|(?:walking |moon |air |walker )?boot|ibuprofen|naproxen|diclofenac|paracetamol|anti inflammatories|wider shoes|wide shoes|calf stretches|stretches|stretching|exercises|toe (?:spacer|prop|splint)s?|budin splint|splint|crutches)';
 const NEXT = '(?= ,| ;|$| and (?:has|hasn|she|he|no|not|does|is)| or | nor | \\|)';
 const SHE = "(?:(?:she|he|patient|they)(?: has|'s|'ve| have)? )?";
 
@@ -80,6 +80,14 @@ export const TRIED: readonly Phrase[] = [
     `(?<!plan |no |tried |had |not )(?:(\\d|an?) )?(steroid|cortisone)(?: injections?)?(?: (?:in|into|to) the (?:joint|toe|space))?(?: (in the community|elsewhere|by (?:her|his|the) gp|privately))? (~?\\d+ ${TIME}) ago(?: ,)?(?: (?:which |that |it )?(?:helped|lasted|worked) for (~?\\d+ ${TIME}))?`,
     (m) =>
       `| tried steroid${/^[2-9]$/.test(m[1] ?? '') ? ` times ${m[1]}` : ''} ${m[4]} ago${m[5] ? ` helped ${remark(`for ${m[5]}`)}` : ''}${m[3] ? ` ${remark(m[3])}` : ''} |`,
+  ],
+  [
+    `(?<!not |never |n't )been (?:taping|wearing|using|doing)(?: the| her| his| a)? (?=every day|daily|most days|it)`,
+    '| tried tape ',
+  ],
+  [
+    `(?:she|he)(?: has|'s) had (?:an? )?(${MEASURE}) and (~?\\d+ ${TIME}) of (${MEASURE}) (without (?:benefit|relief|effect|help)|no relief)`,
+    '| tried $1 no relief | tried $3 for $2 no relief |',
   ],
   // Tried: the verb, or a measure with what it did.
   [
