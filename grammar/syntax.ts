@@ -177,12 +177,19 @@ export interface HeadingNode {
   readonly subject?: SubjectNode;
 }
 
+/** A line of which nothing is read, and which speaks of its neighbours (`last visit:`, `declined`). */
+export interface TurningNode {
+  readonly text: string;
+  readonly reaches: 'below' | 'above' | 'both';
+}
+
 export interface LineSyntax {
   readonly text: string;
   readonly kind: 'blank' | 'comment' | 'header' | 'statements';
   readonly header?: HeaderNode;
   readonly heading?: HeadingNode;
   readonly carried?: CarriedNode;
+  readonly turning?: TurningNode;
   /** Who examined what the line says; alone on its line, what the lines below say. */
   readonly examiner?: { readonly by: string; readonly alone: boolean };
   readonly statements: readonly StatementNode[];

@@ -183,6 +183,9 @@ export function finished(draft: Draft, line: string): FindingNode {
   if (draft.id === 'procedure' && pin === 'pin' && draft.slots.shortening) doubtSlot(draft, 'shortening', line);
   // `pain R6 L3`: two scores, or a ray?
   if (score && draft.section === 'pain' && /\b[RL]\d+[\s,]+[RL]\d/i.test(line)) add('either neighbour', score);
+  // `fh:` opens a list.
+  if (draft.id === 'family-history' && isBare(draft) && /^\s*:\s*$/.test(line.slice(draft.end)))
+    add('no result', draft.word);
   // `steroid 3/52 relief`: an injection takes no weeks; when it was, or how long it helped?
   if (draft.id === 'steroid' && draft.slots.for) doubtSlot(draft, 'for', line);
   // `toe purchase absent` has lost its grip; of a paper test it might be said of a good one.

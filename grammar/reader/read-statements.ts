@@ -21,10 +21,11 @@ import { withRedFlags } from './red-flags.ts';
 import { sideReach } from './sides.ts';
 import { mayBeSubject, subjectAt } from './subjects.ts';
 import { tailReach } from './tails.ts';
+import { turningOf } from './turning-lines.ts';
 import { keepUnused } from './unused-subjects.ts';
 import { webReach } from './web-or-ray.ts';
 
-type Body = Pick<LineSyntax, 'statements' | 'roles' | 'problems' | 'heading'>;
+type Body = Pick<LineSyntax, 'statements' | 'roles' | 'problems' | 'heading' | 'turning'>;
 
 /**
  * Reads the statements of a line from its text and the lexicon alone, from an item on. Never throws; what it can't read it
@@ -51,7 +52,9 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
   });
   const roles = inOrder([...kept.roles, ...pauses(line, items)]);
   const problems = withRedFlags(line, items, statements, [...binder.problems, ...kept.problems, ...heard(line, items)]);
-  return { problems, roles, ...headed(statements, heading) };
+  const body = headed(statements, heading);
+  const turning = turningOf(line, body);
+  return { problems, roles, ...body, ...(turning ? { turning } : {}) };
 }
 
 const inOrder = (roles: Role[]): Role[] =>

@@ -51,6 +51,13 @@ export const takeClass: Taker = (binder, { form, next }, index) => {
     binder.unread(at, 'word out of place', 'word-out-of-place');
     return true;
   }
+  // A referral of today is no referral of some day.
+  if (binder.section === 'plan' && binder.current?.id === 'referral' && form.parts.join(' ') === 'today') {
+    binder.current.quotes.push({ text: binder.line.slice(at.start, at.end), ...at });
+    binder.current.end = at.end;
+    binder.role('verbatim', at);
+    return true;
+  }
   if (classes.has('harmless') && isAlone(binder, next)) {
     binder.keep(at, false);
     binder.role('verbatim', at);

@@ -39,6 +39,12 @@ interface Above {
   /** In a bilateral visit: the side in force is that of a heading on an earlier line. */
   readonly headed: boolean;
   readonly examiner?: string | undefined;
+  readonly turned?: Turned | undefined;
+}
+/** Words of another line that move what this one says to another time, person or foot, or take it back. */
+export interface Turned {
+  readonly text: string;
+  readonly at: 'above' | 'below';
 }
 export interface InForce extends Above {
   /** Equal where all but the panels is. */
@@ -47,12 +53,12 @@ export interface InForce extends Above {
 /** The heading where none stands above. */
 export const NO_HEADING: HeadingNode = {};
 export const inForce = (above: Above): InForce => {
-  const { visitSide, drawerScale, heading, headed, examiner } = above;
+  const { visitSide, drawerScale, heading, headed, examiner, turned } = above;
   // Nearly all visits have neither; what they have is enough to tell them apart.
   const plain = heading === NO_HEADING && examiner === undefined;
   const key = plain
     ? `${visitSide} ${drawerScale}`
-    : JSON.stringify([visitSide, drawerScale, heading, headed, examiner]);
+    : JSON.stringify([visitSide, drawerScale, heading, headed, examiner, turned]);
   return { ...above, key };
 };
 
@@ -182,6 +188,8 @@ class FactReader {
     if (sides.length === 0) causes.push({ why: 'no side', text: '', ...spanOf(node.word) });
     if (mayBeOfWeb(node, this.force.heading)) causes.push({ why: 'toe or web', text: '', ...spanOf(node.word) });
     if (overlapsWhich(node, subjects)) causes.push({ why: 'which toe', text: '', ...spanOf(node.word) });
+    const { turned } = this.force;
+    if (turned !== undefined) causes.push({ why: 'distancing word', text: turned.text, ...spanOf(node.word) });
     for (const cause of causes) this.report(node, cause);
     const slots: Record<string, Place> = {};
     let clear = causes.length === 0;
@@ -274,13 +282,20 @@ class FactReader {
     this.unclear.push({ why: cause.why, text: cause.text, ...where, ...(slot ? { slot } : {}) });
   }
 
+  /** With the words of the line that turns it: without them it would say something else. */
+  private told(text: string): string {
+    const { turned } = this.force;
+    if (!turned) return text;
+    return turned.at === 'above' ? `${turned.text} / ${text}` : `${text} / ${turned.text}`;
+  }
+
   private keepVerbatim(statement: StatementNode, unread: readonly (FindingNode | VerbatimNode)[]): void {
     const written = (span: Span) => ({ text: this.read.text.slice(span.start, span.end), place: this.at(span) });
     for (const { start, end, quote, subject, whole } of writtenRuns(statement, unread, this.read)) {
       const node = subject ?? this.force.heading.subject;
       this.verbatim.push({
         ...written({ start, end }),
-        whole: { ...written(whole), text: oneLine(this.read.text.slice(whole.start, whole.end)) },
+        whole: { ...written(whole), text: this.told(oneLine(this.read.text.slice(whole.start, whole.end))) },
         section: statement.section,
         quote,
         ...onlyUnder(node, node?.side, this.force, this.named),

@@ -3,7 +3,7 @@ import type { Ray } from '../../grammar/values.ts';
 import { dividedFacts } from './events.ts';
 import type { Allowance, AnyFact, HeaderFacts, Unclear, Verbatim, VisitFacts } from './facts.ts';
 import { readLifecycle } from './lifecycle.ts';
-import { inForce, lineFacts, NO_HEADING, proposedWords } from './line-facts.ts';
+import { inForce, lineFacts, NO_HEADING, proposedWords, type Turned } from './line-facts.ts';
 import { once } from './once.ts';
 import { NO_SETTINGS, type Settings } from './settings.ts';
 
@@ -50,6 +50,7 @@ export function readVisitFacts(
   const unclear: Unclear[] = [];
   let heading: HeadingNode = NO_HEADING;
   let examiner: string | undefined;
+  const turnedAt = turnings(lines);
   let force = inForce({ ...everywhere, heading, headed: false });
   for (let at = 0; at < lines.length; at++) {
     const line = lines[at] as LineSyntax;
@@ -61,8 +62,9 @@ export function readVisitFacts(
     if (unconfirmed ? !unconfirmed.proposed : line.statements.length === 0) continue;
     const by = line.examiner?.by ?? examiner;
     const headed = known?.side === 'both' && (here.side ?? 'both') !== 'both' && !line.heading?.side;
-    if (force.heading !== here || force.examiner !== by || force.headed !== headed)
-      force = inForce({ ...everywhere, heading: here, headed, examiner: by });
+    const turned = turnedAt?.[at];
+    if (force.heading !== here || force.examiner !== by || force.headed !== headed || force.turned !== turned)
+      force = inForce({ ...everywhere, heading: here, headed, examiner: by, turned });
     if (unconfirmed) {
       verbatim.push(proposedWords(line, unconfirmed, force, named));
       continue;
@@ -84,6 +86,26 @@ export function readVisitFacts(
     allowances: allowancesOf(lines),
     ...(lifecycle ? dividedFacts(facts, lifecycle) : {}),
   };
+}
+
+/**
+ * For each line the words of another that turn what it says; nothing where no line does. Words above hold to the next blank line, heading or
+ * header, words below for the line before them.
+ */
+function turnings(lines: readonly LineSyntax[]): (Turned | undefined)[] | undefined {
+  if (!lines.some(({ turning }) => turning)) return undefined;
+  const turned: (Turned | undefined)[] = [];
+  let above: Turned | undefined;
+  for (const [at, { kind, heading, turning }] of lines.entries()) {
+    if (kind === 'blank' || kind === 'header' || heading) above = undefined;
+    if (turning && turning.reaches !== 'below') {
+      const before = lines.findLastIndex((line, i) => i < at && line.kind !== 'comment');
+      if (lines[before]?.kind === 'statements') turned[before] ??= { text: turning.text, at: 'below' };
+    }
+    if (turning && turning.reaches !== 'above') above = { text: turning.text, at: 'above' };
+    else if (above !== undefined) turned[at] ??= above;
+  }
+  return turned;
 }
 
 /** The heading in force on its own line: one that names a ray keeps the side above it. */
