@@ -38,6 +38,15 @@ const SURGERY = /\bweil|osteotom|fusion|arthrodes|surg|operat|\bop\b|repair/i;
 const UNREAD_OPERATION = 'what is written of an operation was not read, taken as none on this ray';
 const NO_OPERATION = 'no operation on this ray is recorded in this file';
 
+/** A visit after an operation that no note of this file tells of: any ray of the foot may be the operated one. */
+const isAfterUnknown = (visit: GateView['visit'], before: GateView['before'], side: Side): boolean =>
+  visit.kind === 'postop' &&
+  !Object.keys(before.operated).some((key) => key.startsWith(`${side} `)) &&
+  !visit.facts.some(
+    ({ finding, status, clarity }) => finding === 'procedure' && status === 'present' && clarity === 'clear',
+  ) &&
+  LESSER_RAYS.every((ray) => ['silent', 'without ray'].includes(earlierSurgery(visit, before, side, ray)));
+
 /** Gates before staging, common practice all. Deformity and drawer are still described where one is closed. */
 export const GATES: readonly Gate[] = [
   {
@@ -47,7 +56,9 @@ export const GATES: readonly Gate[] = [
         ? 'the joint has been operated on'
         : earlierSurgery(visit, before, side, ray) === 'told'
           ? 'an earlier operation on this ray is recorded'
-          : undefined,
+          : isAfterUnknown(visit, before, side)
+            ? 'a post-operative visit, and this file does not say which ray was operated on'
+            : undefined,
     assumes: ({ visit, before, side, ray }) =>
       ({
         told: undefined,
