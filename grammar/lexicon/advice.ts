@@ -283,7 +283,7 @@ export const ADVICE = [
     id: 'listing',
     bare: 'present',
     word: 'listed',
-    forms: ['listed for surgery', 'waiting list', 'wait list', 'add to list', 'list'],
+    forms: ['listed for surgery', 'waiting list', 'wait list', 'add to list', 'list', 'list for', 'listed for'],
     leads: {
       daycase: { gives: { stay: 'day case' }, noun: true },
       'day case': { gives: { stay: 'day case' }, noun: true },

@@ -182,7 +182,7 @@ export const LABORATORY = [
     sections: ['plan'],
     subjects: ['patient'],
     word: 'bloods',
-    forms: ['blood tests', 'blood test', 'labs'],
+    forms: ['blood tests', 'blood test', 'labs', 'preop bloods', 'pre op bloods'],
     leads: given(
       'what',
       {

@@ -7,7 +7,13 @@ export const HEADS = ['met', 'mt', 'metatarsal'].flatMap((bone) => [`${bone} hea
 export const MOMENTS = {
   'push-off': ['toe-off', 'pushing off'],
   night: ['at night', 'nocturnal', 'nights'],
-  barefoot: ['walking barefoot', 'barefoot walking', 'barefoot on tiles', 'barefoot on tile'],
+  barefoot: [
+    'walking barefoot',
+    'barefoot walking',
+    'barefoot on tiles',
+    'barefoot on tile',
+    'walking barefoot on tiles',
+  ],
   walking: ['on walking'],
   running: ['on running'],
   'weight-bearing': ['wb', 'weight bearing', 'on weight bearing'],

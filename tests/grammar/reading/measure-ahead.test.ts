@@ -74,4 +74,10 @@ checkRules({
     ['operation 2nd pip fusion, kwire', 'operation/2 procedure what=pip fusion; operation/2 procedure what=pin'],
     ['2nd floating toe', '2 lifted'],
   ],
+  'listed for an operation, and bloods before it': [
+    ['plan list for weil 2nd', 'plan/listing; plan/2 operation procedure=weil osteotomy'],
+    ['plan not to list for surgery', 'unclear: listing; unclear: operation', 'word-out-of-place unknown-word'],
+    ['plan preop bloods', 'plan/bloods'],
+    ['history worse walking barefoot on tiles', 'history/worse-with what=barefoot'],
+  ],
 });
