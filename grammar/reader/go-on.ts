@@ -2,7 +2,7 @@ import type { Slot } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
 import type { Value } from '../values.ts';
 import type { Binder } from './binder.ts';
-import type { Draft } from './draft.ts';
+import { type Draft, findingsIn } from './draft.ts';
 import { type Form, matchesAt } from './forms.ts';
 import { endsSegment } from './items.ts';
 import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
@@ -86,6 +86,26 @@ export function readNextScore(binder: Binder, index: number): number | undefined
   const next: Draft = { ...binder.draft('pain', first.entry, at), ...(first.side ? { side: first.side } : {}) };
   binder.current = next;
   binder.push({ is: 'finding', draft: next });
+  binder.setValue('score', value.value, at);
+  return value.next;
+}
+
+/** `pain L 2nd 7/10; R 2nd 3/10`: a score out of ten directly after a subject can be of nothing but its pain. */
+export function readScoreOf(binder: Binder, index: number): number | undefined {
+  const { items, section, current } = binder;
+  if (section !== 'pain' || current || binder.last()?.is !== 'subject' || items[index]?.is !== 'slashed')
+    return undefined;
+  const { elements } = binder.statement;
+  const segment = elements.slice(
+    elements.findLastIndex((each) => each.is === 'break' && each.by === 'punctuation') + 1,
+  );
+  // `pain 2nd, 3rd 3/10` may be a list.
+  const listed = findingsIn(elements).some(({ id, slots }) => id === 'pain' && !slots.score);
+  const value = listed || segment.some(({ is }) => is === 'finding') ? undefined : scoreAt(binder, index);
+  if (!value || binder.no || binder.not || binder.before.length > 0) return undefined;
+  const at = binder.span(index, value.next);
+  binder.startFinding({ id: 'pain' }, at);
+  binder.roles.pop();
   binder.setValue('score', value.value, at);
   return value.next;
 }

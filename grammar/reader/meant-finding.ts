@@ -28,3 +28,6 @@ export function lacksCircumstance(binder: Binder, id: FindingId, index: number):
 }
 const SHORT = /\bd\/c$/i;
 const ONLY_WITH_VALUE: readonly FindingId[] = ['worse-with', 'eased-by'];
+
+/** What is said of an image before what is seen on it. */
+export const OF_IMAGE: readonly string[] = ['view', 'image-date', 'image-reader', 'ultrasound-method'];

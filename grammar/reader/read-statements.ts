@@ -9,8 +9,9 @@ import { readEarlier } from './asides.ts';
 import { Binder } from './binder.ts';
 import { causeOf, findingsIn, finished } from './draft.ts';
 import { matchesAt } from './forms.ts';
-import { readNextAngle, readNextScore } from './go-on.ts';
+import { readNextAngle, readNextScore, readScoreOf } from './go-on.ts';
 import type { Item } from './items.ts';
+import { OF_IMAGE } from './meant-finding.ts';
 import { mayStop } from './neighbours.ts';
 import { outline } from './outline.ts';
 import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
@@ -115,6 +116,9 @@ function step(binder: Binder, i: number): number {
       return i + 1;
     case 'keeper':
       binder.role('punctuation', item);
+      // `xray wb both: R hva 22`: what is seen on it begins.
+      if (binder.current && OF_IMAGE.includes(binder.current.id) && binder.line[item.start] === ':')
+        binder.closeSegment();
       return i + 1;
     case 'quote':
       return quoted(binder, item, i);
@@ -136,6 +140,7 @@ function step(binder: Binder, i: number): number {
         saidValue(binder, i) ??
         readNextScore(binder, i) ??
         readNextAngle(binder, i) ??
+        readScoreOf(binder, i) ??
         readQuantity(binder, i) ??
         readAhead(binder, i) ??
         readMeasureAhead(binder, i) ??
@@ -253,8 +258,6 @@ const datesImage = (binder: Binder): boolean =>
   binder.statement === binder.statements.findLast(({ section }) => section === binder.section) &&
   binder.statement.elements.every((each) => each.is === 'finding' && OF_IMAGE.includes(each.draft.id)) &&
   !(binder.current && binder.openSlots().some(([, { kind }]) => kind === 'date'));
-/** What is said of an image before what is seen on it. */
-const OF_IMAGE: readonly string[] = ['view', 'image-reader', 'ultrasound-method'];
 function imageDate(binder: Binder, item: Extract<Item, { is: 'date' }>, i: number): number {
   const draft = binder.draft('image-date', entryOf('image-date'), item);
   binder.current = draft;

@@ -10,8 +10,9 @@ import { causeOf, type Draft, hasValue } from './draft.ts';
 import { beforeClaim, type Match, matchesAt } from './forms.ts';
 import { goOn } from './go-on.ts';
 import { endsSegment } from './items.ts';
-import { lacksCircumstance, ofAnkle } from './meant-finding.ts';
+import { lacksCircumstance, OF_IMAGE, ofAnkle } from './meant-finding.ts';
 import { announcesPair, takePair } from './pairs.ts';
+import { fitItem } from './quantities.ts';
 import { readSlashList } from './slash-list.ts';
 import { subjectAt } from './subjects.ts';
 import { type Taker, takeClass, takePanel } from './take-classes.ts';
@@ -307,7 +308,7 @@ const takeSide: Taker = (binder, { form, next }, index) => {
   }
   const last = binder.last();
   const draft = last?.is === 'finding' ? last.draft : undefined;
-  const ends = endsSegment(binder.items[next]);
+  const ends = endsSegment(binder.items[next]) || (draft?.id === 'view' && binder.items[next]?.is === 'keeper');
   if (last?.is === 'subject' && last.subject === binder.subject) {
     const sided: SubjectNode = { ...last.subject, side: form.side, end: at.end };
     binder.statement.elements[binder.statement.elements.length - 1] = { is: 'subject', subject: sided };
@@ -332,7 +333,10 @@ function opensStatement(binder: Binder, next: number): boolean {
   const keeper = binder.items[next];
   const { statement, sectionNamed, sidesOpen } = binder;
   if (keeper?.is === 'keeper' && binder.line[keeper.start] === ':' && binder.atSegmentStart()) return true;
-  if (statement.elements.length > 0) return false;
+  const told = statement.elements.filter(({ is }) => is !== 'break');
+  if (told.length > 0 && told.every((each) => each.is === 'finding' && OF_IMAGE.includes(each.draft.id)))
+    return binder.atSegmentStart();
+  if (told.length > 0) return false;
   return (sectionNamed && binder.roles.at(-1)?.kind === 'keyword') || sidesOpen;
 }
 
@@ -340,6 +344,8 @@ function opensStatement(binder: Binder, next: number): boolean {
 function awaitsResult(binder: Binder, next: number): boolean {
   const draft = binder.current;
   if (draft?.entry?.bare !== 'incomplete' || hasValue(draft) || draft.statusGiven) return false;
+  const item = binder.items[next];
+  if (item?.is === 'slashed' && fitItem(item, binder.openSlots())) return true;
   return matchesAt(binder.items, next).some(
     ({ form: { values, classes } }) =>
       classes.has('absent') || values.get(draft.id as FindingId)?.some(({ slot }) => binder.isOpen(slot)),

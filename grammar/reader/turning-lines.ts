@@ -24,7 +24,7 @@ const HEADS_ALONE = new RegExp(
 );
 /** A line that takes back, moves or conditions what was just said. */
 const TAILS = new RegExp(
-  `^(?:(?:but|and|now|then|was|were|has|have|had|been|all|both|it|this|that) )*(?:declin\\w+|refus\\w+|cancel\\w*|postponed|abandoned|resolved|settled|gone|stopped|not (?:today|given|done|now|yet|tolerated|taken|confirmed)|never (?:given|done|taken|started)|until|if|unless|in (?:his |her |their )?(?:${RELATIVES})|planned|on (?:the )?(?:left|right|l|r))\\b`,
+  `^(?:(?:but|and|now|then|was|were|has|have|had|been|all|both|it|this|that) )*(?:declin\\w+|refus\\w+|cancel\\w*|postponed|abandoned|resolved|settled|gone|stopped|not (?:today|given|done|now|yet|tolerated|taken|confirmed)|never (?:given|done|taken|started)|until|if|unless|in (?:his |her |their )?(?:${RELATIVES})|planned|on (?:the )?(?:left|right|l|r)(?: (?:side|foot))?$)(?:\\b|$)`,
   'i',
 );
 
@@ -42,14 +42,15 @@ export function turningOf(
     .trim()
     .replace(/\s+/g, ' ');
   const text = bare.replace(/^[=([\s-]+|[=:)\]\s-]+$/g, '');
-  const marked = /(?:[:=]|\s-)$|^\(.*\)$/.test(bare) && text.split(' ').length <= LONGEST;
+  if (text.split(' ').length > LONGEST) return undefined;
+  const marked = /(?:[:=]|\s-)$|^\(.*\)$/.test(bare);
   if (marked) return HEADS.test(text) || TAILS.test(text) ? { text: bare, reaches: 'below' } : undefined;
   if (HEADS_ALONE.test(text)) return { text: bare, reaches: 'both' };
   return TAILS.test(text) ? { text: bare, reaches: 'above' } : undefined;
 }
 
 /** Of a family (`fh:`) only the list below would say what it had. */
-/** Words of a heading; a longer line is a sentence. */
+/** Words of such a line; a longer one is a sentence of its own. */
 const LONGEST = 6;
 const saysNothing = ({ findings, verbatim }: StatementNode): boolean =>
   findings.every(({ causes }) => causes.length > 0) && !verbatim.some(({ quote }) => quote);

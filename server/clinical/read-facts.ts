@@ -1,3 +1,4 @@
+import type { Section } from '../../grammar/lexicon/entry.ts';
 import type { HeadingNode, LineSyntax, SubjectNode } from '../../grammar/syntax.ts';
 import type { Ray } from '../../grammar/values.ts';
 import { dividedFacts } from './events.ts';
@@ -88,6 +89,10 @@ export function readVisitFacts(
   };
 }
 
+/** `other foot:` is of its examination, and not of what is then planned. */
+const OF_A_FOOT = /\b(?:other|opposite|contralateral|unaffected|left|right)\b/i;
+const ENDS_A_FOOT: readonly (Section | undefined)[] = ['plan', 'impression'];
+
 /**
  * For each line the words of another that turn what it says; nothing where no line does. Words above hold to the next blank line, heading or
  * header, words below for the line before them.
@@ -96,8 +101,9 @@ function turnings(lines: readonly LineSyntax[]): (Turned | undefined)[] | undefi
   if (!lines.some(({ turning }) => turning)) return undefined;
   const turned: (Turned | undefined)[] = [];
   let above: Turned | undefined;
-  for (const [at, { kind, heading, turning }] of lines.entries()) {
+  for (const [at, { kind, heading, turning, statements }] of lines.entries()) {
     if (kind === 'blank' || kind === 'header' || heading) above = undefined;
+    if (above && OF_A_FOOT.test(above.text) && ENDS_A_FOOT.includes(statements[0]?.section)) above = undefined;
     if (turning && turning.reaches !== 'below') {
       const before = lines.findLastIndex((line, i) => i < at && line.kind !== 'comment');
       if (lines[before]?.kind === 'statements') turned[before] ??= { text: turning.text, at: 'below' };

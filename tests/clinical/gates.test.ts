@@ -273,9 +273,9 @@ describe('an ulcer that reaches bone', () => {
 
 describe('a visit after an operation that the file does not tell of', () => {
   it('stages no ray of that foot', () => {
-    const after = (body: string) => wrap(body, 'scales drawer 0-4', 'visit 2026-03-09 postop right');
-    expect(stageOf(after('2nd drawer 2, tender'))).toBe('not applicable');
-    expect(whyOf(after('2nd drawer 2, tender'))).toMatch(/does not say which ray was operated on/);
+    const postop = (body: string) => wrap(body, 'scales drawer 0-4', 'visit 2026-03-09 postop right');
+    expect(stageOf(postop('2nd drawer 2, tender'))).toBe('not applicable');
+    expect(whyOf(postop('2nd drawer 2, tender'))).toMatch(/does not say which ray was operated on/);
     const told = `${wrap('operation done weil 3rd', 'scales drawer 0-4', 'visit 2026-02-01 operation right')}\nvisit 2026-03-09 postop right\n2nd drawer 2, tender\n`;
     expect(stageOf(told)).toBe('2');
   });

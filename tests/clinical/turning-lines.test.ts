@@ -35,6 +35,8 @@ describe('a line of which nothing is read, and which speaks of its neighbours', 
   it('reaches to the next blank line or heading, and no further up than one line', () => {
     expect(clear('last visit:', '2nd drawer 3', '', '3rd tender')).toEqual(['tenderness']);
     expect(clear('last visit:', '2nd drawer 3', 'right:', '3rd tender')).toEqual(['tenderness']);
+    expect(clear('other foot:', '2nd drawer 1', 'plan tape 8 weeks')).toEqual(['tape']);
+    expect(clear('last visit:', '2nd drawer 1', 'plan tape 8 weeks')).toEqual([]);
     expect(clear('3rd tender', 'plan steroid web 2', 'declined')).toEqual(['tenderness']);
   });
 

@@ -7,7 +7,7 @@ import type { AnyFact } from '../../server/clinical/facts.ts';
 
 /**
  * The record of a blind reading: a reader who saw the prose alone, never the note, wrote down every fact that it states
- * (24 November 2026, on the notes of `notes/`). None is missing and none is added; what the prose does not say, it can't give back.
+ * (24 November 2026, on the notes of `notes/`; the pain of the third ray in `unread-lines` was added on the 26th, when its line came to be read). None is missing and none is added; what the prose does not say, it can't give back.
  */
 interface ReadBack {
   readonly facts: readonly {

@@ -42,8 +42,8 @@ test.each([
 ])('sides: %s', (_, note, facts) => expect(clear(note, BOTH)).toEqual(facts));
 
 test('the side of the visit does not reach past the other side, and the reason is said', () => {
-  const note = 'xray wb, L hva 29, ima 13';
-  expect(clear(note)).toEqual(['right foot view', 'left foot hva']);
+  const note = 'xray wb, 2nd long, L hva 29, ima 13';
+  expect(clear(note)).toEqual(['right foot view', 'right 2 protrusion', 'left foot hva']);
   expect(codesOf(note)).toContain('unclear-finding');
 });
 

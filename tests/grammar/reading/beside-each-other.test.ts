@@ -83,4 +83,18 @@ checkRules({
     ],
     ['pain R6 L3', 'unclear: pain'],
   ],
+  'both feet and each of them': [
+    [
+      'xray wb both: R hva 22, ima 11; L hva 30, ima 14',
+      'xray/both view load=weight-bearing; xray/right hva angle=22°; xray/right ima angle=11°; xray/left hva angle=30°; xray/left ima angle=14°',
+    ],
+    ['sense both 10/10', 'both sensation monofilament=10/10'],
+    [
+      'pain L 2nd 7/10 walking; R 2nd 3/10',
+      'pain/left 2 pain score=7/10 character=walking; pain/right 2 pain score=3/10',
+    ],
+    ['pain 2nd 6/10, 3rd 3/10', 'pain/2 pain score=6/10; pain/3 pain score=3/10'],
+    ['2nd 3/10', '', 'number-without-place'],
+    ['pain 2nd not 3/10', 'unclear: pain', 'word-out-of-place'],
+  ],
 });
