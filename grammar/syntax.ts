@@ -74,6 +74,8 @@ export interface FindingNode extends Span {
 export interface VerbatimNode extends Span {
   readonly text: string;
   readonly subject?: SubjectNode;
+  /** Of its statement or segment. */
+  readonly side?: Side | 'both';
   readonly quote: boolean;
   readonly segment: number;
 }

@@ -32,6 +32,8 @@ export const SOURCES: readonly string[] = [
   'surgeon',
   'colleague',
   'letter',
+  'per notes',
+  'per ed',
 ];
 /** Distancing words that, before their finding, hold for the rest of the statement: a condition, another person or foot, what was only spoken of. */
 export const HOLDING: readonly string[] = [
@@ -84,6 +86,14 @@ export const HOLDING: readonly string[] = [
   'hopes for',
   'target',
   'under ga',
+  'intra-op',
+  'intraop',
+  'with tape',
+  'with tape on',
+  'off tape',
+  'pre-tape',
+  'post-tape',
+  'taped',
   'risk',
   'risks',
   'discussed',
@@ -177,6 +187,9 @@ export const DISTANCING: readonly string[] = [
   'occasionally',
   'intermittently',
   'intermittent',
+  'often',
+  'usually',
+  'frequently',
   'now and again',
   'now and then',
   'again and again',

@@ -7,7 +7,6 @@ import {
   causeOf,
   type Draft,
   type Element,
-  endsUnread,
   hasValue,
   kindOfSubject,
   kindsOf,
@@ -17,10 +16,11 @@ import {
   setSlot,
 } from './draft.ts';
 import { beforeClaim, type Form, type Match, matchesAt, OF_FOOT } from './forms.ts';
+import { heldSide } from './held-side.ts';
 import type { Item } from './items.ts';
 import type { SideMention } from './sides.ts';
 import { tell } from './story.ts';
-import { type LoneSubject, noteLone } from './unused-subjects.ts';
+import { type LoneSubject, losesSubject, noteLone } from './unused-subjects.ts';
 
 /** Section words that say more than their section: the formatter leaves them. */
 const KEPT_SECTION_WORDS: readonly string[] = ['orders', 'scores'];
@@ -127,7 +127,7 @@ export class Binder {
   keep(at: Span, quote: boolean): void {
     const text = this.line.slice(at.start, at.end);
     const subject = this.subject ? { subject: this.subject } : {};
-    this.statement.verbatim.push({ text, quote, segment: this.segment, start: at.start, end: at.end, ...subject });
+    this.statement.verbatim.push({ text, quote, segment: this.segment, ...at, ...subject, ...heldSide(this) });
   }
 
   /** Words that wait for a finding and did not get one are unread. */
@@ -155,7 +155,7 @@ export class Binder {
     this.flush();
     tell(this);
     noteLone(this);
-    if (this.subject?.at === 'others' && endsUnread(this.statement))
+    if (this.subject && losesSubject(this.subject, this.statement))
       [this.unreadSubject, this.subject] = [this.subject, undefined];
     const last = this.last();
     const ended = last === undefined || last.is === 'break' || (last.is === 'finding' && last.draft === this.current);

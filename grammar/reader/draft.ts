@@ -144,6 +144,8 @@ function doubtSlot({ slots }: Draft, slot: string, line: string): void {
 }
 
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
+/** What is taken up again, and then goes on. */
+const BEGINS: readonly string[] = ['full-weight-bearing', 'back at work', 'drives', 'may drive'];
 const TO_COME: readonly string[] = ['sutures', 'pin-out'];
 /** Says what can only be said once the finding is complete, and freezes it. */
 export function finished(draft: Draft, line: string): FindingNode {
@@ -176,8 +178,15 @@ export function finished(draft: Draft, line: string): FindingNode {
   if (turned && (draft.section === 'plan' || draft.section === 'operation')) doubtSlot(draft, 'for', line);
   // `pin removed today` in a plan has been done, or is to be.
   const removed =
-    draft.section === 'plan' && TO_COME.includes(draft.id) && /\bremoved\b/i.test(line.slice(draft.start, draft.end));
+    (draft.section === 'plan' || draft.section === 'operation') &&
+    TO_COME.includes(draft.id) &&
+    /\bremoved\b/i.test(line.slice(draft.start, draft.end));
   if (removed) add('distancing word', draft.word);
+  // `drive 6/52`, `fwb 6/52` in a plan: from then on, or for so long?
+  const begun = lasts && draft.section === 'plan' && !/\bfor\s+$/i.test(line.slice(draft.start, lasts.start));
+  const words = Object.values(draft.slots).flatMap(({ value }) => (value.is === 'word' ? value.words : []));
+  if (begun && (words.some((word) => BEGINS.includes(word)) || (draft.id === 'driving' && words.length === 0)))
+    doubtSlot(draft, 'for', line);
   // A pin has a thickness, and shortens nothing.
   const [pin] = draft.slots.what?.value.is === 'word' ? draft.slots.what.value.words : [];
   if (draft.id === 'procedure' && pin === 'pin' && draft.slots.shortening) doubtSlot(draft, 'shortening', line);

@@ -101,7 +101,10 @@ export function readScoreOf(binder: Binder, index: number): number | undefined {
   );
   // `pain 2nd, 3rd 3/10` may be a list.
   const listed = findingsIn(elements).some(({ id, slots }) => id === 'pain' && !slots.score);
-  const value = listed || segment.some(({ is }) => is === 'finding') ? undefined : scoreAt(binder, index);
+  const value =
+    listed || findingsIn(segment).some(({ id, slots }) => id !== 'pain' || !slots.score)
+      ? undefined
+      : scoreAt(binder, index);
   if (!value || binder.no || binder.not || binder.before.length > 0) return undefined;
   const at = binder.span(index, value.next);
   binder.startFinding({ id: 'pain' }, at);

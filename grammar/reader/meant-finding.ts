@@ -17,6 +17,9 @@ export function lacksCircumstance(binder: Binder, id: FindingId, index: number):
   // `d/c tape` stops the tape; alone it sends the patient home.
   if (id === 'discharge' && SHORT.test(binder.line.slice(0, binder.items[index - 1]?.end)))
     return !endsSegment(binder.items[index]);
+  // `list for mri` waits for no operation.
+  if (id === 'listing' && /\bfor$/i.test(binder.line.slice(0, binder.items[index - 1]?.end)))
+    return binder.findingAt(index)?.id !== 'operation';
   if (!ONLY_WITH_VALUE.includes(id) || binder.before.length > 0) return false;
   for (let i = index; ; ) {
     const matches = matchesAt(binder.items, i);

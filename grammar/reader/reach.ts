@@ -181,11 +181,12 @@ const SPOTS: readonly string[] = ['callus', 'corn', 'wound', 'pin-site', 'skin']
 function spotReach([first]: readonly Element[], before: Draft | undefined): void {
   if (first?.is !== 'finding' || first.draft.id !== 'pain' || first.draft.status !== 'absent' || !before) return;
   const { draft } = first;
-  const own = draft.subject && draft.subject.start > before.word.start;
+  const { start, end } = before.word;
+  const own = draft.subject && draft.subject.start > start;
   const tested =
     before.entry?.slots.pain !== undefined && draft.denied && draft.word.end - draft.word.start > 'pain'.length;
   if (!own && (SPOTS.includes(before.id) || tested))
-    draft.causes.push({ why: 'either neighbour', text: '', start: before.word.start, end: before.word.end });
+    draft.causes.push({ why: 'either neighbour', text: '', start, end });
 }
 
 /** `no pain, swelling or numbness in the third web`: the place at the end of a denied list is that of its members, or of the last. */
@@ -239,7 +240,8 @@ function partReach(segment: readonly Element[]): void {
 function directionReach(segment: readonly Element[]): void {
   segment.forEach((element, i) => {
     if (element.is !== 'finding' || !element.draft.bareDirection || hasAngle(element.draft)) return;
-    const near = [segment[i - 1], segment[i + 1]].find((each) => each?.is === 'finding' && isLocal(each.draft));
+    const beside = [segment[i - 1], segment[i + 1]].flatMap((each) => (each?.is === 'finding' ? [each.draft] : []));
+    const near = beside.find((each) => isLocal(each) || each.id === 'pain');
     const { start, end } = element.draft.word;
     if (near) element.draft.causes.push({ why: 'either neighbour', text: '', start, end });
   });

@@ -27,7 +27,7 @@ export const mayBeSubject = (items: readonly Item[], start: number): boolean =>
 /** The subject that starts at `start`, or `undefined` where none does. A list is read whole or not at all. */
 export function subjectAt(at: At): SubjectRead | undefined {
   const item = at.items[at.start];
-  if (item?.is === 'ordinal') return ordinals(at);
+  if (item?.is === 'ordinal') return counts(at.items, at.start) ? undefined : ordinals(at);
   if (item?.is === 'sided') return sided(at);
   if (item?.is === 'slashed') return slashedWeb(at);
   if (item?.is !== 'word') return undefined;
@@ -39,6 +39,30 @@ export function subjectAt(at: At): SubjectRead | undefined {
   }
   return undefined;
 }
+
+/** `2nd opinion`, `3rd episode`, `tried 2nd steroid`: which of several, and no ray. */
+const COUNTED: ReadonlySet<string> = new Set([
+  ...[
+    'opinion',
+    'visit',
+    'time',
+    'day',
+    'week',
+    'month',
+    'year',
+    'attempt',
+    'try',
+    'look',
+    'episode',
+    'pregnancy',
+    'examiner',
+  ],
+  ...['mri', 'ct', 'scan', 'steroid', 'injection', 'cortisone', 'dose', 'line', 'operation'],
+]);
+const counts = (items: readonly Item[], at: number): boolean => {
+  const after = items[at + 1];
+  return after?.is === 'word' && COUNTED.has(after.text.toLowerCase());
+};
 
 const endBefore = (items: readonly Item[], next: number): number => items[next - 1]?.end ?? 0;
 const classAt = (items: readonly Item[], index: number, name: WordClass): number | undefined =>

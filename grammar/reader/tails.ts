@@ -10,7 +10,7 @@ const NAMES_SOURCE =
   /^(?:(?:according to|as per|per|from|by|says|said|wrote|so says)\b.*\b(?:gp|doctor|physio\w*|podiatrist|referrer|registrar|radiologist|surgeon|colleague|clinic|letter|report|notes?)\b|(?:on|in|from) the (?:old|previous|last|earlier|outside|other)\b)/i;
 /** What takes back, bounds or dates only the finding before it. */
 const BENDS_LAST =
-  /^(?:(?:or|no|oh|um|uh|er) )*(?:wait|hang on|hold on|oops|rather|at (?:least|most)|or so|roughly|approximately|give or take|in (?:january|february|march|april|may|june|july|august|september|october|november|december|(?:19|20)\d\d))\b/i;
+  /^(?:(?:or|no|oh|um|uh|er) )*(?:(?:but |and |then )*(?:now|then|since) (?:worse|better|gone|back|no better)|wait|hang on|hold on|oops|rather|at (?:least|most)|or so|roughly|approximately|give or take|in (?:january|february|march|april|may|june|july|august|september|october|november|december|(?:19|20)\d\d))\b/i;
 /** A side alone, after a break: of which of the findings before it? */
 const SIDE_ALONE = /^(?:on the )?(?:right|left|r|l)(?: side| foot)?$/i;
 

@@ -43,7 +43,7 @@ export function turningOf(
     .replace(/\s+/g, ' ');
   const text = bare.replace(/^[=([\s-]+|[=:)\]\s-]+$/g, '');
   if (text.split(' ').length > LONGEST) return undefined;
-  const marked = /(?:[:=]|\s-)$|^\(.*\)$/.test(bare);
+  const marked = /[:=]$|^\(.*\)$/.test(bare) || (/\s-$/.test(bare) && HEADS_ALONE.test(text));
   if (marked) return HEADS.test(text) || TAILS.test(text) ? { text: bare, reaches: 'below' } : undefined;
   if (HEADS_ALONE.test(text)) return { text: bare, reaches: 'both' };
   return TAILS.test(text) ? { text: bare, reaches: 'above' } : undefined;

@@ -1,6 +1,6 @@
 import type { ReadingProblem, Role, SubjectNode } from '../syntax.ts';
 import type { Binder } from './binder.ts';
-import { causeOf, type Draft, kindOfSubject, kindsOf, type StatementDraft } from './draft.ts';
+import { causeOf, type Draft, endsUnread, kindOfSubject, kindsOf, type StatementDraft } from './draft.ts';
 
 /** A subject alone in its segment, in a statement that has said something. */
 export interface LoneSubject {
@@ -8,6 +8,25 @@ export interface LoneSubject {
   readonly segment: number;
   readonly statement: StatementDraft;
   readonly before: Draft;
+}
+
+/**
+ * `2nd, not 3rd, drawer 2`, `2nd over 1st, tender`: a segment that only sets rays beside each other, or turns the one that it ends with, says of
+ * none what follows. `others` go with the unread words before them.
+ */
+export function losesSubject(subject: SubjectNode, statement: StatementDraft): boolean {
+  if (subject.at === 'others') return endsUnread(statement);
+  const { elements } = statement;
+  const segment = elements.slice(
+    elements.findLastIndex((each) => each.is === 'break' && each.by === 'punctuation') + 1,
+  );
+  if (segment.some(({ is }) => is === 'finding')) return false;
+  const named = segment.filter(({ is }) => is === 'subject').length;
+  const turned = segment.some(
+    (each) =>
+      each.is === 'distancing' || each.is === 'list end' || (each.is === 'unread' && each.cause.why !== 'unknown word'),
+  );
+  return named > 1 || (named === 1 && turned && segment.at(-1)?.is === 'subject');
 }
 
 /** Called where a segment ends. */

@@ -291,14 +291,14 @@ class FactReader {
 
   private keepVerbatim(statement: StatementNode, unread: readonly (FindingNode | VerbatimNode)[]): void {
     const written = (span: Span) => ({ text: this.read.text.slice(span.start, span.end), place: this.at(span) });
-    for (const { start, end, quote, subject, whole } of writtenRuns(statement, unread, this.read)) {
+    for (const { start, end, quote, subject, side, whole } of writtenRuns(statement, unread, this.read)) {
       const node = subject ?? this.force.heading.subject;
       this.verbatim.push({
         ...written({ start, end }),
         whole: { ...written(whole), text: this.told(oneLine(this.read.text.slice(whole.start, whole.end))) },
         section: statement.section,
         quote,
-        ...onlyUnder(node, node?.side, this.force, this.named),
+        ...onlyUnder(node, node?.side ?? side, this.force, this.named),
       });
     }
   }

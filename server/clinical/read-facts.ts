@@ -50,15 +50,19 @@ export function readVisitFacts(
   const verbatim: Verbatim[] = [];
   const unclear: Unclear[] = [];
   let heading: HeadingNode = NO_HEADING;
+  let inline = false;
   let examiner: string | undefined;
   const turnedAt = turnings(lines);
   let force = inForce({ ...everywhere, heading, headed: false });
   for (let at = 0; at < lines.length; at++) {
     const line = lines[at] as LineSyntax;
     if (line.examiner?.alone) examiner = line.examiner.by;
-    const here = line.heading ? headingOf(line.heading, heading) : heading;
-    // What came with a subject before words of its own line is of that line.
-    if (line.heading) heading = line.heading.inline && line.heading.subject ? withoutSubject(heading) : here;
+    const here = line.heading ? headingOf(line.heading, heading) : inline && isElsewhere(line) ? NO_HEADING : heading;
+    // What came with a subject before words of its own line is of that line; a side holds on where the line has examined something.
+    if (line.heading) {
+      heading = headingAfter(line, line.heading, here, heading);
+      inline = line.heading.inline === true;
+    }
     const unconfirmed = carried.get(at);
     if (unconfirmed ? !unconfirmed.proposed : line.statements.length === 0) continue;
     const by = line.examiner?.by ?? examiner;
@@ -117,6 +121,15 @@ function turnings(lines: readonly LineSyntax[]): (Turned | undefined)[] | undefi
 /** The heading in force on its own line: one that names a ray keeps the side above it. */
 const headingOf = (own: HeadingNode, above: HeadingNode): HeadingNode =>
   own.subject && !own.side && above.side ? { ...own, side: above.side } : own;
+const EXAMINED: readonly (Section | undefined)[] = ['exam', 'stand', 'pain'];
+/** `R: 2nd drawer 2` goes on with what is examined; a plan below it names its own side. */
+const isElsewhere = ({ statements: [first] }: LineSyntax): boolean =>
+  first !== undefined && !EXAMINED.includes(first.section);
+function headingAfter(line: LineSyntax, own: HeadingNode, here: HeadingNode, above: HeadingNode): HeadingNode {
+  if (!own.inline) return here;
+  if (own.subject) return withoutSubject(above);
+  return line.statements.some(({ findings }) => findings.some(({ causes }) => causes.length === 0)) ? here : NO_HEADING;
+}
 const withoutSubject = ({ side }: HeadingNode): HeadingNode => (side ? { side } : {});
 
 /** The rays that any statement or heading of the visit names, with or without side. */

@@ -7,7 +7,7 @@ import type {
   SubjectNode,
   VerbatimNode,
 } from '../../grammar/syntax.ts';
-import type { Span } from '../../grammar/values.ts';
+import type { Side, Span } from '../../grammar/values.ts';
 
 type Node = FindingNode | VerbatimNode;
 /** Unread text of one segment. */
@@ -15,6 +15,7 @@ export interface WrittenRun extends Span {
   /** It stood in quotation marks. */
   readonly quote: boolean;
   readonly subject: SubjectNode | undefined;
+  readonly side: Side | 'both' | undefined;
   /** What is quoted with it. */
   readonly whole: Span;
 }
@@ -35,9 +36,10 @@ export function writtenRuns(
     const start = Math.min(...nodes.map((each) => each.start));
     const end = Math.max(...nodes.map((each) => each.end));
     const { subject } = nodes.find((each) => each.subject) ?? {};
-    if (quote) return { start, end, quote, subject, whole: { start, end } };
+    const { side } = nodes.find((each) => each.side) ?? {};
+    if (quote) return { start, end, quote, subject, side, whole: { start, end } };
     const whole = wholeWords(text, widened({ start, end }, statement, clear, roles, text));
-    return { ...wholeWords(text, { start, end }), quote, subject, whole };
+    return { ...wholeWords(text, { start, end }), quote, subject, side, whole };
   });
   return joined(runs, clear, roles);
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { lastVisit } from './note.ts';
+import { lastVisit, wrap } from './note.ts';
 
 const clear = (...lines: string[]): string[] =>
   lastVisit(lines.join('\n')).facts.facts.flatMap(({ clarity, finding }) => (clarity === 'clear' ? [finding] : []));
@@ -48,5 +48,18 @@ describe('a line of which nothing is read, and which speaks of its neighbours', 
   it('is quoted with what it turns', () => {
     const { facts } = lastVisit('last visit:\n2nd drawer 3, tender');
     expect(facts.verbatim.map(({ whole }) => whole.text)).toContain('last visit: / 2nd drawer 3, tender');
+  });
+});
+
+describe('a side with words of its own on its line', () => {
+  const both = (...lines: string[]) =>
+    lastVisit(wrap(lines.join('\n'), 'scales drawer 0-4', 'visit 2026-03-09 first both')).facts.facts.map(
+      ({ finding, side, clarity }) => `${finding} ${side} ${clarity}`,
+    );
+  it('goes on where it has examined something, for what is examined', () => {
+    expect(both('R: 2nd drawer 2', '3rd drawer 1')).toEqual(['drawer right clear', 'drawer right clear']);
+    expect(both('R: 2nd drawer 2', 'plan tape 8 weeks')).toEqual(['drawer right clear', 'tape undefined clear']);
+    expect(both('R: better, L same', '2nd drawer 1')).toContain('drawer undefined unclear');
+    expect(both('right', '2nd drawer 1')).toEqual(['drawer right clear']);
   });
 });

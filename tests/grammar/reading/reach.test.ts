@@ -35,7 +35,7 @@ checkRules({
     ['2nd previously drawer 2', 'unclear: drawer'],
     ['2nd was tender', 'unclear: tenderness'],
     ['2nd tender if pressed hard', 'unclear: tenderness', 'unknown-word word-out-of-place'],
-    ['2nd tender unless taped', 'unclear: tenderness', 'unknown-word'],
+    ['2nd tender unless taped', 'unclear: tenderness'],
     ['2nd tender until 2025', 'unclear: tenderness', 'number-without-place'],
     ['2nd swelling except at night', 'unclear: swelling', 'word-out-of-place'],
     ['2nd swelling but tender', 'unclear: swelling; unclear: tenderness'],
