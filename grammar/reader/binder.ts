@@ -16,7 +16,7 @@ import {
   setSlot,
 } from './draft.ts';
 import { beforeClaim, type Form, type Match, matchesAt, OF_FOOT } from './forms.ts';
-import { heldSide } from './held-side.ts';
+import { heldSide, KEEPS_NO_RAY } from './inherited.ts';
 import type { Item } from './items.ts';
 import type { SideMention } from './sides.ts';
 import { tell } from './story.ts';
@@ -197,6 +197,7 @@ export class Binder {
     const told = this.section === 'impression';
     const before = leadIn(this.statement.elements, section).filter(({ is }) => !told || is === 'distancing');
     if (!this.atStart()) this.closeStatement(at.start);
+    if (section !== this.section && KEEPS_NO_RAY.includes(section)) this.subject = undefined;
     this.section = section;
     this.sectionNamed = true;
     this.closed = undefined;
@@ -233,7 +234,7 @@ export class Binder {
   private unfilled(slot: string): Slot | undefined {
     const draft = this.current;
     const shape = draft?.open ? draft.entry?.slots[slot] : undefined;
-    return shape && (!draft?.slots[slot] || many(shape)) ? shape : undefined;
+    return shape && (!draft?.slots[slot] || (shape.kind === 'words' && shape.many)) ? shape : undefined;
   }
   /** The slot of the current finding that the word just read has announced. */
   private label(): string | undefined {
@@ -396,5 +397,3 @@ export class Binder {
     return undefined;
   }
 }
-
-const many = (shape: Slot): boolean => shape.kind === 'words' && shape.many === true;

@@ -166,7 +166,12 @@ export function finished(draft: Draft, line: string): FindingNode {
     else draft.status = 'equivocal';
   }
   // `sutures out in ten days` is to come, wherever it is written.
-  if (draft.section === 'exam' && TO_COME.includes(draft.id) && /\bin\s/i.test(line.slice(draft.start, draft.end)))
+  // `wires out at six weeks` may have been done or be ordered.
+  if (
+    draft.section === 'exam' &&
+    TO_COME.includes(draft.id) &&
+    (draft.slots.at || /\bin\s/i.test(line.slice(draft.start, draft.end)))
+  )
     add('distancing word', draft.word);
   // `pain under 2`, `pain at 2`: a place, or how much?
   const score = draft.id === 'pain' ? draft.slots.score : undefined;

@@ -22,6 +22,8 @@ const doubt = (at: Draft, why: Cause['why']): Cause => ({ why, text: '', start: 
 
 /** A sign and what judges it: each may be meant of the other. */
 function pairOf(first: Draft, second: Draft): void {
+  // `second toe ok drawer ...`: the joint, or only what is said while thinking?
+  if (first.id === 'unremarkable') first.causes.push(doubt(second, 'either neighbour'));
   if (first.status !== 'present' || !isBare(first)) return;
   const sign = first.entry?.kind === 'sign' && first.entry.bare === 'present' && !first.entry.slots.result;
   // `redness ok`, `squeeze nt`: no such finding, or one more?

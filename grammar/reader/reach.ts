@@ -16,6 +16,7 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
   let before: Draft | undefined;
   let trailing: Cause | undefined;
   let unused: Cause | undefined;
+  let unread: Cause | undefined;
   for (const statement of statements) {
     const { elements, section } = statement;
     deny(statement, line);
@@ -28,6 +29,8 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
       farPartReach(segment, before);
       directionReach(segment);
       spotReach(segment, before);
+      if (unread) painReach(segment, unread);
+      unread = unreadAlone(segment);
       placeReach(segment);
       distancingReach(segment, before);
       const drafts = findingsIn(segment);
@@ -189,6 +192,17 @@ function spotReach([first]: readonly Element[], before: Draft | undefined): void
     draft.causes.push({ why: 'either neighbour', text: '', start, end });
 }
 
+/** Words of a segment of which nothing is read. */
+const unreadAlone = (segment: readonly Element[]): Cause | undefined => {
+  const [first] = segment;
+  return first?.is === 'unread' && findingsIn(segment).length === 0 ? first.cause : undefined;
+};
+/** `big toe moves well, no pain`: of what was not read before it, perhaps. */
+function painReach([first]: readonly Element[], unread: Cause): void {
+  if (first?.is !== 'finding' || first.draft.id !== 'pain' || first.draft.subject) return;
+  if (first.draft.status === 'absent' && first.draft.section === 'exam') first.draft.causes.push(unread);
+}
+
 /** `no pain, swelling or numbness in the third web`: the place at the end of a denied list is that of its members, or of the last. */
 function placeReach(segment: readonly Element[]): void {
   const end = segment.findLastIndex(({ is }) => is === 'list end');
@@ -246,7 +260,7 @@ function directionReach(segment: readonly Element[]): void {
     if (near) element.draft.causes.push({ why: 'either neighbour', text: '', start, end });
   });
 }
-const hasAngle = ({ slots }: Draft): boolean => 'angle' in slots || 'degree' in slots;
+const hasAngle = ({ slots }: Draft): boolean => 'angle' in slots;
 /** A sign that sits at a spot, other than the stance of the toe. */
 const isLocal = ({ entry }: Draft): boolean => entry?.kind === 'sign' && !entry.sections.includes('stand');
 

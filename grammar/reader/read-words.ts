@@ -297,6 +297,16 @@ function heads(binder: Binder, id: string, next: number): boolean {
 const takeSide: Taker = (binder, { form, next }, index) => {
   if (!form.side) return false;
   const at = binder.span(index, next);
+  // `pulses dp and pt both palpable`: both pulses, and not both feet.
+  const named = binder.last();
+  if (
+    form.parts.join(' ') === 'both' &&
+    named?.is === 'finding' &&
+    /\s(?:and|&)\s/i.test(wordOf(binder, named.draft))
+  ) {
+    binder.role('filler', at);
+    return true;
+  }
   const opens = binder.atSegmentStart() && !binder.current;
   binder.segmentSide = undefined;
   if (form.parts.includes('foot')) binder.footNamed = true;
@@ -340,6 +350,7 @@ function opensStatement(binder: Binder, next: number): boolean {
   return (sectionNamed && binder.roles.at(-1)?.kind === 'keyword') || sidesOpen;
 }
 
+const wordOf = ({ line }: Binder, { word }: Draft): string => line.slice(word.start, word.end);
 /** `pulses both feet palpable`: the side stands between a test and the word that is its result. */
 function awaitsResult(binder: Binder, next: number): boolean {
   const draft = binder.current;

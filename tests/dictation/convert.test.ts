@@ -55,7 +55,7 @@ test.each([
       'history  onset gradual 5 months',
       'proposed history trigger running  // trigger running',
       'proposed exam 2nd MTP tender  // exam second ray tender',
-      'proposed plan tape 2nd MTP 6 weeks  // plan tape second ray six weeks',
+      'plan     tape 2nd MTP 6 weeks',
     ].join('\n'),
   ],
   ['the second toe is swollen and it is tender', '2nd MTP  swelling, tender'],

@@ -26,6 +26,12 @@ test.each([
   'watch for pus comma redness comma a cold toe',
   'return if fever comma chest pain comma calf swelling',
   'she would like surgery but i would rather tape the second toe',
+  // What a speaker puts right in the next breath, or only says while thinking; what is normal on an image; two pulses and one foot.
+  'no callus under the second head um no wait there is one',
+  'review in eight weeks period no make that ten weeks full stop she agrees',
+  'second toe ok drawer i get a little translation',
+  'm r i left foot from the third of may second plate something fourth and fifth normal',
+  'big toe moves well comma no pain',
   'second toe drawer grade two comma i mean the third toe',
   'second toe swollen scratch that third toe',
   'the other foot is swollen comma drawer two',

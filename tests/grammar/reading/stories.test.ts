@@ -10,7 +10,7 @@ checkRules({
     ['imp 2nd ?plate tear', 'impression/2 diagnosis what=?plantar plate tear'],
     ['imp no gout', 'impression/no diagnosis what=gout'],
     ['imp stress fracture 2nd MT, undisplaced', 'impression/MT 2 diagnosis what=stress fracture'],
-    ['2nd swollen. imp gout plan tape', '2 swelling; impression/2 diagnosis what=gout; plan/2 tape'],
+    ['2nd swollen. imp gout plan tape', '2 swelling; impression/2 diagnosis what=gout; plan/tape'],
   ],
   'its words are no condition of the plan after it': [
     ['imp zzq plan steroid web 2', 'plan/web 2 steroid'],

@@ -119,4 +119,12 @@ checkRules({
     ['tried tape 6 weeks, better, now worse', 'unclear: tape', 'word-out-of-place'],
     ['2nd medial pain 3/10', 'unclear: deviation; 2 pain score=3/10'],
   ],
+  'what is told or planned next is of no ray that was only examined before': [
+    ['3rd drawer 0. plan mri', '3 drawer grade=0; plan/image by=mri'],
+    ['third joint stable full stop plan m r i', 'plan/image by=mri', 'word-out-of-place'],
+    ['plan tape 2nd 8 weeks; met-pad', 'plan/2 tape for=8weeks; plan/pad'],
+    ['2nd drawer 2. xray longer 4 mm', '2 drawer grade=2; xray/2 protrusion than=longer by=4mm'],
+    ['pin out 4 weeks', 'unclear: pin-out'],
+    ['plan pin out 4 weeks', 'plan/pin-out at=4weeks'],
+  ],
 });

@@ -30,6 +30,8 @@ export interface Context {
   sentence: number;
   /** The one ray that the whole line names, if it names no other: it holds over a spoken new line too. */
   readonly only: string | undefined;
+  /** Some word names an image: what is normal may have been normal on it. */
+  readonly imaged: boolean;
   /** Breaks are said: within a sentence several rays may go on to what follows. */
   readonly broken: boolean;
   /** The speaker says qualities before what they are of (`mild swelling`). */

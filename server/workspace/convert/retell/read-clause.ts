@@ -121,6 +121,22 @@ const isOnlyDirection = ({ id, slots, word }: FindingNode): boolean =>
 const isOnlyPainful = ({ id, word }: FindingNode, { text }: LineSyntax): boolean =>
   id === 'pain' && /^(?:painful|sore)$/i.test(text.slice(word.start, word.end));
 
+/**
+ * `fourth and fifth normal` among images is no examination, `second toe ok` may go on (`ok, drawer ...`), and a pain that is denied without its
+ * place may be of what was said before it.
+ */
+function isOnlyWord(
+  { id, status, subject, slots, word }: FindingNode,
+  { text, statements: [first] }: LineSyntax,
+  imaged: boolean,
+): boolean {
+  const examined = first?.section === 'exam';
+  if (id === 'panel') return imaged && examined;
+  if (id === 'unremarkable') return (imaged && examined) || /^ok(?:ay)?$/i.test(text.slice(word.start, word.end));
+  const bare = !subject && Object.keys(slots).length === 0;
+  return bare && id === 'pain' && status === 'absent' && examined && first.findings.length === 1;
+}
+
 /** A section that was said, or a subject or side before the first finding; `pain` is a section and a finding, and opens nothing. */
 const opensIts = ({ roles, text }: LineSyntax, prefix: number, [first]: readonly FindingNode[]): boolean => {
   const [role] = roles;
@@ -160,6 +176,7 @@ const isRestPain = ({ id, slots }: FindingNode): boolean =>
 /** The line with the side and the subject that it stands under; nothing where either is not certain. */
 function placed(line: LineSyntax, section: Section, prefix: number, context: Context): Reading | undefined {
   const found = findingsOf(line);
+  if (found.some((each) => isOnlyWord(each, line, context.imaged))) return undefined;
   if (found.some(isOnlyDirection) || found.some((each) => isOnlyPainful(each, line))) return undefined;
   const imaged = prefix === 0 && IMAGES.includes(section);
   const toes = found.every(({ id, word }) => id === 'perfusion' && /^toes /.test(line.text.slice(word.start)));
@@ -204,6 +221,8 @@ function subjectFor(
   if (open.some(({ id }) => id === 'panel' || id === 'unremarkable')) return null;
   const needs = open.some((each) => kindsOf(each).every((kind) => kind === 'ray' || kind === 'web'));
   const fits = subject !== undefined && open.every((each) => takes(each, subject.kind));
+  // A swelling may be of the whole foot where its ray was named a sentence ago.
+  if (open.some(({ id }) => id === 'swelling') && subject?.sentence !== sentence) return null;
   // Which toe is seen after an operation on several is not certain.
   if (needs && section === 'exam' && context.base === 'operation' && context.only === undefined) return null;
   if (needs) return fits && open.length === found.length ? subject.text : null;

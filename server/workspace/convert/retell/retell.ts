@@ -42,6 +42,8 @@ export interface Proposal extends Span {
   readonly parts: readonly Proposal[];
 }
 
+const NAMES_IMAGE = /(?<![^ ])(?:x-?rays?|x rays?|xr|films?|radiographs?|ultrasound|scans?|mri|m r i|ct|c t)(?![^ ])/i;
+
 /**
  * What a dictated line may mean, clause by clause, each as a line of its own with its side and subject. Only what is read whole and with
  * certainty once its turns of phrase are put as the language writes them, and only where no word beside it may turn it.
@@ -59,6 +61,7 @@ export function retell(line: LineSyntax, { side: home, operation }: Home): Propo
     finding: undefined,
     sentence: 0,
     only: onlyRay(words),
+    imaged: NAMES_IMAGE.test(words.map(({ text }) => text).join(' ')),
     broken: words.some(isBreak),
     qualitiesLead: qualitiesLead(words),
   };

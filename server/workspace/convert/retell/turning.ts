@@ -74,9 +74,14 @@ export const turns = (text: string): boolean => TURNING.test(text);
 
 const BACK =
   /^(?:not|none|never|neg|negative|absent|but|except|only|actually|sorry|wait|correction|scratch|unless|until|when|which|was|were|had|maybe|possibly|probably|perhaps|though|although|apparently|gone|resolved|resolving|better|worse|than|versus|compared|last|ago|previously|before|initially|originally|normally|usually|sometimes|occasionally|rarely|hardly|barely|almost|nearly|then|after|now|i mean|make|rather|or)(?![\p{L}])/iu;
+/** `no wait there is one`, `no make that ten weeks` */
+const PUTS_RIGHT =
+  /^(?:(?:um|uh|er|oh|well) )*(?:no|nope) (?:wait|make (?:that|it)|sorry|hang on|hold on|actually|there is|it is|its|it's)(?![^ ])/;
 /** May words that open a segment be of the segment before (`tender, none`; `drawer 2, but that was under block`)? */
 export const bindsBack = (words: readonly string[]): boolean =>
-  BACK.test(words.join(' ')) || (words.length === 1 && closed.NO.includes(words[0] ?? ''));
+  BACK.test(words.join(' ')) ||
+  PUTS_RIGHT.test(words.join(' ')) ||
+  (words.length === 1 && closed.NO.includes(words[0] ?? ''));
 
 /** Words that say more of what they follow: where, when, under what. What they turn a finding into is not certain. */
 const LEANS =
@@ -109,7 +114,8 @@ export const opensFinding = (word: string): boolean =>
 const REFUSES =
   /(?<![^ ])(?:refus\w*|declin\w*|(?:not|isn't|wasn't) (?:keen|sure|happy|interested|certain)|(?:doesn't|does not|didn't|did not) (?:want|wish|like)|unsure|against it|no thank\w*|cancel\w*|postpon\w*|think about it|gone|resolved|settled|wrong|ignore)(?![^ ])/;
 /** A short sentence that takes back what was said before it (`she declined`). */
-export const refuses = (words: readonly string[]): boolean => words.length <= 6 && REFUSES.test(words.join(' '));
+export const refuses = (words: readonly string[]): boolean =>
+  (words.length <= 6 && REFUSES.test(words.join(' '))) || PUTS_RIGHT.test(words.join(' '));
 
 const TREATED: readonly Section[] = ['tried', 'plan', 'operation'];
 /** After a clause that a turn of phrase closed: do words go back to it? */

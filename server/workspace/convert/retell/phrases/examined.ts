@@ -288,7 +288,7 @@ export const EXAMINED: readonly Phrase[] = [
   ],
   [`(?:the )?(${RAY})(?: (?:toes|mtps|rays|joints))? (?:are )?both (?:fine|ok|okay|quiet)${GONE}`, '| both $1 fine |'],
   [
-    `(?:the )?(${RAYS})(?: (?:toes?|mtps?|rays?|joints?))? (?:is |are )?(?:both |all )?(?:fine|ok|okay|quiet)${GONE}`,
+    `(?:the )?(${RAYS})(?: (?:toes?|mtps?|rays?|joints?))? (?:(?:is |are )(?:both |all )?(?:ok|okay)|(?:is |are )?(?:both |all )?(?:fine|quiet))${GONE}`,
     '| $1 fine |',
   ],
   [`(?<=both )(?:feet )?(?:web |metatarsal )?squeeze positive`, 'compression positive'],

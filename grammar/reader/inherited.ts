@@ -1,3 +1,4 @@
+import type { Section } from '../lexicon/entry.ts';
 import type { VerbatimNode } from '../syntax.ts';
 import type { Binder } from './binder.ts';
 
@@ -6,3 +7,6 @@ export const heldSide = ({ segmentSide, sectionSide }: Binder): Pick<VerbatimNod
   const side = segmentSide ?? sectionSide;
   return side ? { side } : {};
 };
+
+/** `third drawer 0. plan mri`: what is told or planned next is of no ray that was only examined before. */
+export const KEEPS_NO_RAY: readonly Section[] = ['history', 'tried', 'plan', 'lab'];
