@@ -40,6 +40,7 @@ export const HOLDING: readonly string[] = [
   ...CONDITIONS,
   ...SOURCES,
   'until',
+  'till',
   'when',
   'instead',
   'aim',

@@ -14,7 +14,10 @@ export function neighbourReach({ elements }: StatementDraft, line: string): void
     if (isDeniedBack(element.draft, line))
       denyBefore(elements.slice(0, i), element.draft.word, joinedTo(elements.slice(0, i), element.draft, line));
     if (element.draft.id === 'decision' && isAgainst(element.draft)) againstReach(elements.slice(i + 1), element.draft);
-    if (after?.is === 'finding') pairOf(element.draft, after.draft);
+    if (after?.is === 'finding') {
+      pairOf(element.draft, after.draft);
+      nilBefore(element.draft, after.draft, line);
+    }
   }
 }
 
@@ -35,6 +38,12 @@ function pairOf(first: Draft, second: Draft): void {
   if (!judged && !eased && !reacted) return;
   first.causes.push(doubt(second, 'either neighbour'));
   second.causes.push(doubt(first, 'either neighbour'));
+}
+/** `pmh nil dm`: nothing of note, and then this, or none of it? */
+function nilBefore(first: Draft, second: Draft, line: string): void {
+  if (!/\b(?:nil|none)$/i.test(line.slice(first.word.start, first.word.end))) return;
+  first.causes.push(doubt(second, 'reach of no'));
+  second.causes.push(doubt(first, 'reach of no'));
 }
 const DRUGS: readonly (FindingId | 'panel')[] = [
   'medicine',

@@ -17,6 +17,7 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
   let trailing: Cause | undefined;
   let unused: Cause | undefined;
   let unread: Cause | undefined;
+  let part: Cause | undefined;
   for (const statement of statements) {
     const { elements, section } = statement;
     deny(statement, line);
@@ -30,7 +31,9 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
       directionReach(segment);
       spotReach(segment, before);
       if (unread) painReach(segment, unread);
+      if (part) feltReach(segment, part);
       unread = unreadAlone(segment);
+      part = partAlone(segment);
       placeReach(segment);
       distancingReach(segment, before);
       const drafts = findingsIn(segment);
@@ -197,6 +200,23 @@ const unreadAlone = (segment: readonly Element[]): Cause | undefined => {
   const [first] = segment;
   return first?.is === 'unread' && findingsIn(segment).length === 0 ? first.cause : undefined;
 };
+const PART_WORDS: readonly string[] = ['shaft', 'nail', 'base', 'scar', 'tendon'];
+/** `2nd shaft, tender`: a part of which nothing is read, and what may be felt there. */
+const partAlone = (segment: readonly Element[]): Cause | undefined => {
+  if (findingsIn(segment).length > 0) return undefined;
+  for (const element of segment) {
+    if (element.is !== 'unread') continue;
+    const { why, text } = element.cause;
+    if (why === 'foreign part' || PART_WORDS.includes(text.toLowerCase())) return element.cause;
+  }
+  return undefined;
+};
+function feltReach([first]: readonly Element[], part: Cause): void {
+  if (first?.is !== 'finding' || !['tenderness', 'pain'].includes(first.draft.id)) return;
+  const { subject, causes } = first.draft;
+  if (!subject || subject.start < part.start) causes.push(part);
+}
+
 /** `big toe moves well, no pain`: of what was not read before it, perhaps. */
 function painReach([first]: readonly Element[], unread: Cause): void {
   if (first?.is !== 'finding' || first.draft.id !== 'pain' || first.draft.subject) return;

@@ -282,6 +282,17 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
       ['tried tape stopped', 'unclear: tape'],
     ],
   },
+  'any/till': {
+    claims: `class distancing, ${[...COURSES.map((id) => `${id}.stop`), 'restriction.until']
+      .map((slot) => `label ${slot}`)
+      .sort()
+      .join(', ')}`,
+    winner: 'the label of an open slot where its date follows, else it distances',
+    shown: [
+      ['plan boot till 2026-05-01', 'plan/boot stop=2026-5-1'],
+      ['plan boot till pin out', 'unclear: boot; unclear: pin-out'],
+    ],
+  },
   'any/until': {
     claims: `class distancing, ${[...COURSES.map((id) => `${id}.stop`), 'restriction.until']
       .map((slot) => `label ${slot}`)

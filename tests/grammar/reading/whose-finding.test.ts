@@ -127,4 +127,13 @@ checkRules({
     ['pin out 4 weeks', 'unclear: pin-out'],
     ['plan pin out 4 weeks', 'plan/pin-out at=4weeks'],
   ],
+  'what is felt after a part of which nothing is read is of that part, perhaps; nil before a finding may deny it': [
+    ['2nd shaft, tender', 'unclear: tenderness', 'word-out-of-place'],
+    ['2nd nail thick, tender', 'unclear: tenderness', 'word-out-of-place word-out-of-place'],
+    ['2nd shaft tender', '2 tenderness place=shaft'],
+    ['2nd scar, 3rd tender', '3 tenderness', 'unknown-word'],
+    ['pmh nil dm', 'unclear: illness; unclear: diabetes'],
+    ['pmh nil, dm', 'no illness; diabetes'],
+    ['big toe moves well, no pain', 'unclear: pain', 'word-out-of-place unknown-word unknown-word'],
+  ],
 });
