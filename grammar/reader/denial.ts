@@ -55,7 +55,8 @@ const HELD_AFTER: readonly string[] = ['family-history', 'goal'];
 
 /** `allergic to codeine, aspirin`: a drug named after a comma may still be of the allergy; `meds aspirin` is not. */
 const isAllergy = ({ id, status }: Draft): boolean => id === 'allergy' && status !== 'absent';
-const isNamedDrug = ({ id, led }: Draft): boolean => led !== undefined && DRUGS.includes(id);
+const isNamedDrug = (draft: Draft): boolean => draft.led !== undefined && isDrug(draft);
+export const isDrug = ({ id }: Draft): boolean => DRUGS.includes(id);
 const DRUGS: readonly string[] = [
   'medicine',
   'anticoagulant',
@@ -63,6 +64,7 @@ const DRUGS: readonly string[] = [
   'antirheumatic',
   'biologic',
   'bisphosphonate',
+  'steroid-tablets',
 ];
 
 /** The bare findings after a denial, until it is known whether an `or` closes the list. */

@@ -1,8 +1,9 @@
 import * as closed from '../lexicon/closed-words.ts';
-import { entryOf, type FindingId } from '../lexicon/index.ts';
+import { entryOf } from '../lexicon/index.ts';
 import type { Cause } from '../syntax.ts';
 import type { Span } from '../values.ts';
 import type { Binder } from './binder.ts';
+import { isDrug } from './denial.ts';
 import { type Draft, type Element, findingsIn, isBare, type StatementDraft } from './draft.ts';
 
 /** Two findings that stand side by side in one segment, each said about the other or about both. */
@@ -34,7 +35,7 @@ function pairOf(first: Draft, second: Draft): void {
   const ofWeb = first.entry?.subjects.every((kind) => kind === 'web') === true;
   const eased = ofWeb && second.id === 'tenderness' && second.status === 'absent';
   // `apixaban allergy`
-  const reacted = second.id === 'allergy' && isBare(second) && DRUGS.includes(first.id);
+  const reacted = second.id === 'allergy' && isBare(second) && isDrug(first);
   if (!judged && !eased && !reacted) return;
   first.causes.push(doubt(second, 'either neighbour'));
   second.causes.push(doubt(first, 'either neighbour'));
@@ -45,15 +46,6 @@ function nilBefore(first: Draft, second: Draft, line: string): void {
   first.causes.push(doubt(second, 'reach of no'));
   second.causes.push(doubt(first, 'reach of no'));
 }
-const DRUGS: readonly (FindingId | 'panel')[] = [
-  'medicine',
-  'anticoagulant',
-  'antiplatelet',
-  'antirheumatic',
-  'biologic',
-  'bisphosphonate',
-  'steroid-tablets',
-];
 
 /** Denied by a word after it (`tenderness nil`). */
 const isDeniedBack = ({ status, statusGiven, denied, word, end }: Draft, line: string): boolean =>
@@ -103,7 +95,7 @@ const entryKind = ({ id }: Draft): string | undefined => {
 
 /** `plan nsaid stop`: the spoken end of the sentence, or of the treatment? */
 export function mayStop({ current, line }: Binder, { start, end }: Span): void {
-  const taken = current && (current.entry?.kind === 'treatment' || DRUGS.includes(current.id));
+  const taken = current && (current.entry?.kind === 'treatment' || isDrug(current));
   if (taken && isBare(current) && /^stop$/i.test(line.slice(start, end)))
     current.causes.push({ why: 'either neighbour', text: 'stop', start, end });
 }

@@ -22,6 +22,7 @@ import {
   requested,
   requestedValue,
   sometimes,
+  untilEvent,
   WHOSE,
 } from './resolutions.ts';
 
@@ -282,28 +283,14 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
       ['tried tape stopped', 'unclear: tape'],
     ],
   },
-  'any/till': {
-    claims: `class distancing, ${[...COURSES.map((id) => `${id}.stop`), 'restriction.until']
-      .map((slot) => `label ${slot}`)
-      .sort()
-      .join(', ')}`,
-    winner: 'the label of an open slot where its date follows, else it distances',
-    shown: [
-      ['plan boot till 2026-05-01', 'plan/boot stop=2026-5-1'],
-      ['plan boot till pin out', 'unclear: boot; unclear: pin-out'],
-    ],
-  },
-  'any/until': {
-    claims: `class distancing, ${[...COURSES.map((id) => `${id}.stop`), 'restriction.until']
-      .map((slot) => `label ${slot}`)
-      .sort()
-      .join(', ')}`,
-    winner: 'the label of an open slot where its date follows, else it distances',
-    shown: [
-      ['tried tape until 2026-02', 'tried/tape stop=2026-2'],
-      ['tried tape until 4 weeks', 'unclear: tape'],
-    ],
-  },
+  'any/till': untilEvent([
+    ['plan boot till 2026-05-01', 'plan/boot stop=2026-5-1'],
+    ['plan boot till pin out', 'unclear: boot; unclear: pin-out'],
+  ]),
+  'any/until': untilEvent([
+    ['tried tape until 2026-02', 'tried/tape stop=2026-2'],
+    ['tried tape until 4 weeks', 'unclear: tape'],
+  ]),
   'any/standing': {
     claims: 'section word, value pain.character, value trigger.what, value worse-with.what',
     winner: 'the open slot, at the start of a statement the section',

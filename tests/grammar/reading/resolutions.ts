@@ -159,6 +159,16 @@ export const ofTheFamily = (who: string, canonical = who): Resolution => ({
   ],
 });
 
+/** A word that ends a course: with its date, or at an event that may not come. */
+export const untilEvent = (shown: Resolution['shown']): Resolution => ({
+  claims: `class distancing, ${[...COURSES.map((id) => `${id}.stop`), 'restriction.until']
+    .map((slot) => `label ${slot}`)
+    .sort()
+    .join(', ')}`,
+  winner: 'the label of an open slot where its date follows, else it distances',
+  shown,
+});
+
 /** Who a patient is sent to, or who has said what follows. */
 const whoSays = (who: string, claims: string, shown: Resolution['shown']): Resolution => ({
   claims: `class distancing, ${claims}`,
