@@ -4,17 +4,21 @@ import type { Cause } from '../syntax.ts';
 import type { Span } from '../values.ts';
 import type { Binder } from './binder.ts';
 import { isDrug } from './denial.ts';
-import { type Draft, type Element, findingsIn, isBare, type StatementDraft } from './draft.ts';
+import { type Draft, type Element, isBare, type StatementDraft } from './draft.ts';
 
 /** Two findings that stand side by side in one segment, each said about the other or about both. */
 export function neighbourReach({ elements }: StatementDraft, line: string): void {
+  let refused = false;
   for (const [i, element] of elements.entries()) {
     const after = elements[i + 1];
-    if (element.is === 'unread' && isListDenial(element.cause, line)) denyBefore(elements.slice(0, i), element.cause);
+    if (element.is === 'unread' && isListDenial(element.cause, line)) denyBefore(elements, i, element.cause);
     if (element.is !== 'finding') continue;
     if (isDeniedBack(element.draft, line))
-      denyBefore(elements.slice(0, i), element.draft.word, joinedTo(elements.slice(0, i), element.draft, line));
-    if (element.draft.id === 'decision' && isAgainst(element.draft)) againstReach(elements.slice(i + 1), element.draft);
+      denyBefore(elements, i, element.draft.word, isListedBefore(elements, i, element.draft, line));
+    if (!refused && element.draft.id === 'decision' && isAgainst(element.draft)) {
+      refused = true;
+      againstReach(elements.slice(i + 1), element.draft);
+    }
     if (after?.is === 'finding') {
       pairOf(element.draft, after.draft);
       nilBefore(element.draft, after.draft, line);
@@ -56,22 +60,25 @@ const isListDenial = ({ text, start }: Cause, line: string): boolean =>
   DENIALS.has(text.toLowerCase()) && /:\s*$/.test(line.slice(0, start));
 
 /** `swelling & tenderness nil`, `fever, calf pain, sob: nil`: a denial at the end may be of all that is joined to it; after a colon, of the list. */
-function denyBefore(before: readonly Element[], at: Span, from = 0): void {
-  for (const each of findingsIn(before.slice(from)).toReversed()) {
-    if (each.status !== 'present' || (each.statusGiven && !each.deniesPart) || !isMerelyNamed(each)) break;
-    each.causes.push({ why: 'reach of no', text: '', start: at.start, end: at.end });
+function denyBefore(elements: readonly Element[], end: number, at: Span, listed = true): void {
+  if (!listed) return;
+  for (let i = end - 1; i >= 0; i--) {
+    const each = elements[i];
+    if (each?.is === 'break') continue;
+    if (each?.is !== 'finding') return;
+    const { draft } = each;
+    if (draft.status !== 'present' || (draft.statusGiven && !draft.deniesPart) || !isMerelyNamed(draft)) return;
+    draft.causes.push({ why: 'reach of no', text: '', start: at.start, end: at.end });
   }
 }
 /** Named, if with a state that its own words gave (`calf pain`). */
 const isMerelyNamed = (draft: Draft): boolean =>
   isBare(draft) || Object.values(draft.slots).every(({ end }) => end <= draft.word.end);
 
-/** Where the list begins that a denial closes: with its segment or, where it is joined to a neighbour there, with its statement. */
-function joinedTo(before: readonly Element[], draft: Draft, line: string): number {
-  const own = before.findLastIndex(({ is }) => is !== 'finding') + 1;
-  const listed = /^\s*:/.test(line.slice(draft.word.end, draft.end)) || own < before.length;
-  if (!listed) return before.length;
-  return before.findLastIndex(({ is }) => is !== 'finding' && is !== 'break') + 1;
+/** Does a denial close a list: after a colon, or where it is joined to a neighbour in its segment? */
+function isListedBefore(elements: readonly Element[], at: number, draft: Draft, line: string): boolean {
+  const joined = elements[at - 1]?.is === 'finding';
+  return joined || /^\s*:/.test(line.slice(draft.word.end, draft.end));
 }
 
 const AGAINST: readonly string[] = ['declines operation', 'prefers no operation', 'prefers to wait', 'undecided'];

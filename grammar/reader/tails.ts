@@ -44,7 +44,8 @@ export function tailReach(
       const reached = sentence.length > 0 ? sentence : before;
       const sums = SUMS_UP.test(text) || NAMES_SOURCE.test(text) || (sentence.length > 0 && SIDE_ALONE.test(text));
       const bent = sums ? reached : sentence.length > 0 && BENDS_LAST.test(text) ? reached.slice(-1) : [];
-      for (const draft of isStruck(first.start) ? [] : bent) draft.causes.push(causeOf('distancing word', first, line));
+      for (const draft of bent.length > 0 && isStruck(first.start) ? [] : bent)
+        draft.causes.push(causeOf('distancing word', first, line));
     }
     sentence.push(...here);
     if (item?.is === 'break' && item.of !== 'segment') [before, sentence] = [sentence, []];

@@ -49,7 +49,6 @@ export function turningOf(
   return TAILS.test(text) ? { text: bare, reaches: 'above' } : undefined;
 }
 
-/** Of a family (`fh:`) only the list below would say what it had. */
 /** Words of such a line; a longer one is a sentence of its own. */
 const LONGEST = 6;
 const saysNothing = ({ findings, verbatim }: StatementNode): boolean =>

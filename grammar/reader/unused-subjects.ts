@@ -53,10 +53,12 @@ export function keepUnused(
     ),
   );
   const unused = lone.filter(({ subject }) => !taken.has(subject.start));
+  const quoted = new Set(
+    statements.flatMap(({ verbatim }) => verbatim.flatMap((each) => (each.quote ? [each.segment] : []))),
+  );
   for (const { subject, segment, statement, before } of unused) {
     const { start, end } = subject;
-    const quoted = statement.verbatim.some((each) => each.quote && each.segment === segment);
-    if (!quoted && !before.subject && kindsOf(before.id, before.entry).includes(kindOfSubject(subject)))
+    if (!quoted.has(segment) && !before.subject && kindsOf(before.id, before.entry).includes(kindOfSubject(subject)))
       before.causes.push(causeOf('subject between', subject, line));
     statement.verbatim.push({ text: line.slice(start, end), quote: false, segment, start, end, subject });
   }

@@ -291,11 +291,17 @@ class FactReader {
 
   private keepVerbatim(statement: StatementNode, unread: readonly (FindingNode | VerbatimNode)[]): void {
     const written = (span: Span) => ({ text: this.read.text.slice(span.start, span.end), place: this.at(span) });
+    let of: Span | undefined;
+    let shared: Verbatim['whole'] | undefined;
     for (const { start, end, quote, subject, side, whole } of writtenRuns(statement, unread, this.read)) {
       const node = subject ?? this.force.heading.subject;
+      // Texts that are quoted together share the quotation: a copy for each would be as many times as long as the line.
+      const told =
+        shared && of === whole ? shared : { ...written(whole), text: this.told(oneLine(written(whole).text)) };
+      [of, shared] = [whole, told];
       this.verbatim.push({
         ...written({ start, end }),
-        whole: { ...written(whole), text: this.told(oneLine(this.read.text.slice(whole.start, whole.end))) },
+        whole: told,
         section: statement.section,
         quote,
         ...onlyUnder(node, node?.side ?? side, this.force, this.named),

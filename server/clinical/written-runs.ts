@@ -30,7 +30,11 @@ export function writtenRuns(
   { text, roles }: LineSyntax,
 ): readonly WrittenRun[] {
   if (unread.length === 0) return [];
-  const clear = statement.findings.filter((each) => !unread.includes(each));
+  const known = new Set(unread);
+  const here = new Roles(
+    roles,
+    statement.findings.filter((each) => !known.has(each)),
+  );
   const runs = segmentsOf(unread).map((nodes): WrittenRun => {
     const quote = nodes.every((each) => 'quote' in each && each.quote);
     const start = Math.min(...nodes.map((each) => each.start));
@@ -38,10 +42,36 @@ export function writtenRuns(
     const { subject } = nodes.find((each) => each.subject) ?? {};
     const { side } = nodes.find((each) => each.side) ?? {};
     if (quote) return { start, end, quote, subject, side, whole: { start, end } };
-    const whole = wholeWords(text, widened({ start, end }, statement, clear, roles, text));
+    const whole = wholeWords(text, widened({ start, end }, statement, here, text));
     return { ...wholeWords(text, { start, end }), quote, subject, side, whole };
   });
-  return joined(runs, clear, roles);
+  return joined(runs, here);
+}
+
+/** The roles of a line in order, each passed over a few times however long the line is. */
+class Roles {
+  readonly list: readonly Role[];
+  /** Those that belong to a finding which is clear. */
+  private readonly clear = new Set<Role>();
+
+  constructor(list: readonly Role[], clear: readonly Span[]) {
+    this.list = list;
+    for (const { start, end } of clear)
+      for (let i = this.endingAfter(start); (list[i]?.start ?? end) < end; i++) this.clear.add(list[i] as Role);
+  }
+  isClear(role: Role): boolean {
+    return this.clear.has(role);
+  }
+  /** The index of the first role that ends after a place. */
+  endingAfter(place: number): number {
+    let [low, high] = [0, this.list.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((this.list[middle]?.end ?? 0) > place) high = middle;
+      else low = middle + 1;
+    }
+    return low;
+  }
 }
 
 function segmentsOf(nodes: readonly Node[]): Node[][] {
@@ -58,26 +88,23 @@ function segmentsOf(nodes: readonly Node[]): Node[][] {
  * With what stands in the segment before and after, up to a finding that is clear: `in 2024` and not `2024`, `L 2nd` before what is said of it,
  * `pain under 2nd not 3rd` to its end.
  */
-function widened(inner: Span, of: Span, clear: readonly Span[], roles: readonly Role[], text: string): Span {
+function widened(inner: Span, of: Span, roles: Roles, text: string): Span {
   const span = { ...inner };
-  const first = roles.findIndex(({ start }) => start >= inner.start);
-  for (let i = (first < 0 ? roles.length : first) - 1; i >= 0; i--) {
-    const role = roles[i];
-    if (!role || role.start < of.start || !AHEAD.has(role.kind) || touches(role, clear)) break;
+  for (let i = roles.endingAfter(inner.start) - 1; i >= 0; i--) {
+    const role = roles.list[i];
+    if (!role || role.start < of.start || !AHEAD.has(role.kind) || roles.isClear(role)) break;
     span.start = role.start;
   }
-  for (const role of roles) {
-    if (role.end <= span.end) continue;
+  for (let i = roles.endingAfter(inner.end); i < roles.list.length; i++) {
+    const role = roles.list[i] as Role;
     const brackets = /[()]/.test(text.slice(role.start, role.end));
-    if (role.end > of.end || (ENDS.has(role.kind) && !brackets) || touches(role, clear)) break;
+    if (role.end > of.end || (ENDS.has(role.kind) && !brackets) || roles.isClear(role)) break;
     span.end = role.end;
   }
   return span;
 }
 const AHEAD: ReadonlySet<RoleKind> = new Set(['filler', 'modifier', 'reported', 'subject']);
 const ENDS: ReadonlySet<RoleKind> = new Set(['punctuation', 'keyword', 'comment']);
-const touches = ({ start, end }: Span, clear: readonly Span[]): boolean =>
-  clear.some((each) => end > each.start && start < each.end);
 
 /** A `?` or a bracket that touches a word is part of what was written. */
 function wholeWords(text: string, span: Span): Span {
@@ -87,12 +114,13 @@ function wholeWords(text: string, span: Span): Span {
   return { start, end };
 }
 
-/** Runs that follow one another share their whole. */
-function joined(runs: readonly WrittenRun[], clear: readonly Span[], roles: readonly Role[]): readonly WrittenRun[] {
+/** Runs that follow one another share their whole, as one object. */
+function joined(runs: readonly WrittenRun[], roles: Roles): readonly WrittenRun[] {
   const list: WrittenRun[][] = [];
   for (const run of runs.toSorted((a, b) => a.start - b.start)) {
-    const last = list.at(-1)?.at(-1);
-    if (last && goesOn(last, run, clear, roles)) list.at(-1)?.push(run);
+    const same = list.at(-1);
+    const last = same?.at(-1);
+    if (last && goesOn(last, run, roles)) same?.push(run);
     else list.push([run]);
   }
   return list.flatMap((same) => {
@@ -100,11 +128,13 @@ function joined(runs: readonly WrittenRun[], clear: readonly Span[], roles: read
     return same.map((run) => ({ ...run, whole }));
   });
 }
-function goesOn(last: WrittenRun, run: WrittenRun, clear: readonly Span[], roles: readonly Role[]): boolean {
+function goesOn(last: WrittenRun, run: WrittenRun, roles: Roles): boolean {
   if (last.quote || run.quote || last.subject !== run.subject) return false;
-  const between = [{ start: last.whole.end, end: run.whole.start }];
-  return (
-    !clear.some((each) => touches(each, between)) &&
-    roles.every((role) => role.kind === 'punctuation' || !touches(role, between))
-  );
+  for (
+    let i = roles.endingAfter(last.whole.end);
+    (roles.list[i]?.start ?? Number.POSITIVE_INFINITY) < run.whole.start;
+    i++
+  )
+    if (roles.list[i]?.kind !== 'punctuation') return false;
+  return true;
 }

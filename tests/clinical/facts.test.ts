@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { LEXICON } from '../../grammar/lexicon/index.ts';
 import { ask, clearFacts, isStated } from '../../server/clinical/answers.ts';
 import { circulationStated, pulsesFelt } from '../../server/clinical/circulation.ts';
@@ -221,4 +221,13 @@ describe('an answer', () => {
       expect(readDrawer(found).steps).toEqual(['not done']);
     }
   });
+});
+
+test('texts that are quoted together share one quotation, however long the line is', () => {
+  const { verbatim } = lastVisit('blorp, '.repeat(1500)).facts;
+  expect(verbatim.length).toBe(1500);
+  expect(new Set(verbatim.map(({ whole }) => whole)).size).toBe(1);
+  const joined = lastVisit('blorp, fnord, zzq').facts.verbatim;
+  expect(joined.map(({ text }) => text)).toEqual(['blorp', 'fnord', 'zzq']);
+  expect(new Set(joined.map(({ whole }) => whole)).size).toBe(1);
 });
