@@ -4,6 +4,7 @@ import type { Item } from './reader/items.ts';
 import { readPrefix } from './reader/line-prefix.ts';
 import { outline } from './reader/outline.ts';
 import { readStatements } from './reader/read-statements.ts';
+import { pauses } from './spoken/as-typed.ts';
 import type { LineSyntax } from './syntax.ts';
 
 /**
@@ -19,7 +20,12 @@ export function readLine(text: string): LineSyntax {
     return { ...empty, kind: 'comment', roles: [{ kind: 'comment', start: first.start, end: first.end }] };
   const header = readHeader(text, items);
   if (!header) return readWithPrefix(text, items);
-  const { roles, problems, statements } = header;
+  const { problems, statements } = header;
+  // A hesitation is no item, and stands in no role of a header either.
+  const free = pauses(text, items).filter(
+    ({ start }) => !header.roles.some((role) => role.start <= start && start < role.end),
+  );
+  const roles = free.length > 0 ? [...header.roles, ...free].sort((a, b) => a.start - b.start) : header.roles;
   return { text, statements, kind: 'header', roles, problems, ...(header.header ? { header: header.header } : {}) };
 }
 

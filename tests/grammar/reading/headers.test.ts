@@ -138,3 +138,17 @@ test.each([
 ])('the kind of a line: %j is %s', (text, kind) => {
   expect(readLine(text).kind).toBe(kind);
 });
+
+test.each([
+  'visit 2026-03-09 first rightaft,er',
+  'visit 2026-03-09 um first right',
+  'patient KM-207 um born 1971',
+  'scales um drawer 0-4',
+])('a hesitation in a header has a role too, and only one: %s', (text) => {
+  const covered = readLine(text).roles.flatMap(({ start, end }) =>
+    Array.from({ length: end - start }, (_, i) => start + i),
+  );
+  const written = [...text].flatMap((character, at) => (character.trim() ? [at] : []));
+  expect(new Set(covered).size).toBe(covered.length);
+  expect(covered.filter((at) => text.charAt(at).trim())).toEqual(written);
+});
