@@ -1,18 +1,32 @@
-import { type Diagnostic, Uri, workspace } from 'vscode';
+import type { Diagnostic, Uri } from 'vscode';
 import { headingLines } from './heading-lines.ts';
+
+type Show = (uri: Uri, diagnostics: Diagnostic[]) => void;
 
 /** The links of diagnostics into the reference of the rules, which open at the heading that their fragment names. */
 export class RuleLinks {
   readonly page: Uri;
   private lines: ReadonlyMap<string, number> = new Map();
+  /** What to show again once the page is read, by file; undefined from then on. */
+  private early: Map<string, () => void> | undefined = new Map();
 
-  constructor(page: Uri) {
+  /** `read` gives the text of the page; if it fails, codes lead to its top. */
+  constructor(page: Uri, read: () => Promise<string>) {
     this.page = page;
-    void this.read();
+    void this.learn(read);
   }
 
-  /** Leads the code of each diagnostic to the line of its page, in place. Before the page is read they lead to its top. */
-  aim(diagnostics: readonly Diagnostic[]): void {
+  /** Shows the diagnostics of a file, each code leading to the line of its page: at once, and again if the page is read only later. */
+  show(uri: Uri, diagnostics: Diagnostic[], next: Show): void {
+    this.aim(diagnostics);
+    this.early?.set(uri.toString(), () => {
+      this.aim(diagnostics);
+      next(uri, diagnostics);
+    });
+    next(uri, diagnostics);
+  }
+
+  private aim(diagnostics: readonly Diagnostic[]): void {
     for (const { code } of diagnostics) {
       if (typeof code !== 'object' || code.target.path !== this.page.path) continue;
       const line = this.lines.get(code.target.fragment);
@@ -20,13 +34,14 @@ export class RuleLinks {
     }
   }
 
-  private async read(): Promise<void> {
+  private async learn(read: () => Promise<string>): Promise<void> {
+    const early = this.early ?? new Map();
     try {
-      this.lines = headingLines(new TextDecoder().decode(await workspace.fs.readFile(this.page)));
+      this.lines = headingLines(await read());
+      for (const showAgain of early.values()) showAgain();
     } catch (error) {
       console.warn(`forefoot: ${this.page.toString()} cannot be read, so codes lead to its top: ${String(error)}`);
     }
+    this.early = undefined;
   }
 }
-
-export const rulesPage = (extension: Uri): Uri => Uri.joinPath(extension, 'server', 'RULES.md');

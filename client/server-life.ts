@@ -74,10 +74,7 @@ export function startServer(connect: Connect, rules: RuleLinks): Server {
       };
     },
     middleware: {
-      handleDiagnostics(uri, diagnostics, next) {
-        rules.aim(diagnostics);
-        next(uri, diagnostics);
-      },
+      handleDiagnostics: (uri, diagnostics, next) => rules.show(uri, diagnostics, next),
     },
     revealOutputChannelOn: RevealOutputChannelOn.Never,
     synchronize: { configurationSection: 'forefoot' },

@@ -11,12 +11,14 @@ export async function run({ page, screenshot }) {
   await openFile(page, file);
   await eventually(async () => assert.equal(await squiggles(page, file, 'warning'), 1, 'one warning is underlined'));
   await focusFile(page, file);
-  await hoverAt(page, at.line, at.column);
   const hover = page.locator('.monaco-hover:not(.hidden)').first();
-  // The report itself is there first; what explains it follows.
-  await eventually(async () => assert.match(await hover.textContent(), /Value out of range[\s\S]*Instead/));
   const link = page.locator('.monaco-hover a.code-link', { hasText: code }).first();
-  assert.match((await link.getAttribute('href')) ?? '', /server\/RULES\.md#L\d+$/);
+  // The report itself is there first; what explains it follows, and its link is aimed once the page of the rules is read.
+  await eventually(async () => {
+    await hoverAt(page, at.line, at.column);
+    assert.match(await hover.textContent(), /Value out of range[\s\S]*Instead/);
+    assert.match((await link.getAttribute('href')) ?? '', /server\/RULES\.md#L\d+$/);
+  });
   await screenshot('rule-link');
   await link.click();
   await eventually(async () =>
