@@ -45,7 +45,7 @@ const parted = <T>(list: readonly T[], broken: (each: T) => boolean, figures: (l
   'with breaks': figures(list.filter(broken)),
   'without breaks': figures(list.filter((each) => !broken(each))),
 });
-const corpus = (folder: 'passages' | 'natural') =>
+const corpus = (folder: 'passages' | 'natural' | 'spoken') =>
   parted(
     passagesOf(folder),
     ({ name, dictated }) => (folder === 'passages' ? name.startsWith('breaks') : hasBreaks(dictated)),
@@ -68,6 +68,7 @@ test('the figures are those of the record', () => {
   const figures = {
     'near the language (learnt from)': corpus('passages'),
     'natural (learnt from)': corpus('natural'),
+    'spoken (learnt from)': corpus('spoken'),
     'independent dev (learnt from)': independent('dev'),
     'independent held (learnt from since 2026-11-26)': independent('held'),
     'independent third (its wrong facts mended on 2026-11-26)': independent('third'),

@@ -15,7 +15,7 @@ const DEFAULT_VISIT = 'visit 2026-03-09 first right';
 export const TODAY = '2026-07-02';
 
 /** Every passage of a folder beside this file. */
-export function passagesOf(folder: 'passages' | 'natural'): Passage[] {
+export function passagesOf(folder: 'passages' | 'natural' | 'spoken'): Passage[] {
   const url = new URL(`./${folder}/`, import.meta.url);
   return readdirSync(url)
     .filter((file) => file.endsWith('.txt'))

@@ -121,8 +121,8 @@ function edgesOf(words: readonly SaidWord[]): number[] {
   return words.flatMap(({ text }, i) => {
     const [first = ''] = text.split('-');
     const [before, after] = [words[i - 1]?.text, words[i + 1]?.text];
-    // What a denial stands before is denied.
-    if (i > 0 && DENIALS.has(before ?? '')) return [];
+    // What a denial stands before is denied, and what comes `with` something is of it.
+    if (i > 0 && (DENIALS.has(before ?? '') || isWith(words, i))) return [];
     // A side within a run of words may still be of what stands before it, unless a ray follows.
     if (i > 0 && SIDES.includes(text) && !/^(?:the|[1-5](?:st|nd|rd|th)|web)/.test(after ?? '')) return [];
     return i === 0 ||
@@ -183,6 +183,10 @@ function nextSection(words: readonly SaidWord[], from: number): number {
   return at < 0 ? words.length : at;
 }
 const IMAGED: readonly Section[] = ['xray', 'us', 'mri', 'ct', 'lab'];
+const isWith = (words: readonly SaidWord[], at: number): boolean => {
+  const before = words[at - 1]?.text ?? '';
+  return before === 'with' || (/^(?:an?|the|some)$/.test(before) && words[at - 2]?.text === 'with');
+};
 const DENIALS: ReadonlySet<string> = new Set(['no', 'not', 'nil', 'without', 'denies', 'denied', 'never', 'avoid']);
 const SIDES: readonly string[] = ['right', 'left', 'both', 'bilateral'];
 
@@ -244,9 +248,16 @@ function partsPhrase(words: readonly SaidWord[], end: number): boolean {
 function trailsPlace(words: readonly SaidWord[], from: number, end: number): boolean {
   if (end >= words.length) return false;
   let at = end - 1;
+  while (at > from && /^(?:now|today|still|again|also)$/.test(words[at]?.text ?? '')) at--;
   if (at > from && SIDES.includes(words[at]?.text ?? '')) return true;
   while (at > from && /^(?:toe|mtp|joint|ray|metatarsal)$/.test(words[at]?.text ?? '')) at--;
   const before = words[at - 1]?.text ?? '';
+  // `drawer two left second | drawer one`: the place after the first is that of the second, or else nobody knows.
+  if (at - 1 > from && SIDES.includes(before) && /^[1-5](?:st|nd|rd|th)/.test(words[at]?.text ?? ''))
+    return (
+      !AT.test(words[at - 2]?.text ?? '') &&
+      !/^(?:[1-5](?:st|nd|rd|th).*|right|left|the|and|no)$/.test(words[end]?.text ?? '')
+    );
   return (
     at > from &&
     /^[1-5](?:st|nd|rd|th)/.test(words[at]?.text ?? '') &&
@@ -255,6 +266,7 @@ function trailsPlace(words: readonly SaidWord[], from: number, end: number): boo
     )
   );
 }
+const AT = /^(?:of|on|in|at|over|under)$/;
 /** `swelling no`: a denial at the end may be of what follows; so may a word that joins. */
 const endsOpen = (words: readonly SaidWord[]): boolean =>
   /^(?:no|not|nil|stop|with|and|or|nor|without|for|of|on|in|at|to|by|from|under|over|a|an|the|her|his|is|are|was|has|about|as|then|so|she|he|it|i|we|also)$/.test(

@@ -1,18 +1,17 @@
-import { REPHRASED } from './phrases/index.ts';
+import { HEARD, REPHRASED } from './phrases/index.ts';
 import type { Phrase } from './phrases/phrase.ts';
 import type { SaidWord } from './said-words.ts';
+import { spread } from './series.ts';
 
 type Rule = { readonly find: RegExp; readonly to: Phrase[1] };
-let rules: readonly Rule[] | undefined;
+let rules: { readonly heard: readonly Rule[]; readonly told: readonly Rule[] } | undefined;
 
-/** The rows of the table as patterns over whole words, made once; one may end with the space before what has to follow it. */
-function ready(): readonly Rule[] {
-  rules ??= REPHRASED.map(([find, to]) => ({
+/** The rows of the tables as patterns over whole words, made once; one may end with the space before what has to follow it. */
+const made = (rows: readonly Phrase[]): readonly Rule[] =>
+  rows.map(([find, to]) => ({
     find: new RegExp(`(?<![^ ])(?:${lookingAhead(find)})(?:(?![^ ])|(?<= ))`, 'g'),
     to,
   }));
-  return rules;
-}
 
 /** What has to stand before a phrase is looked for only where the phrase stands: looking back from every word is slow. */
 function lookingAhead(find: string): string {
@@ -47,9 +46,13 @@ function hasAlternatives(phrase: string): boolean {
 
 /** The words with the turns of phrase of the table put as the language writes them; what replaces a phrase stands where the phrase was said. */
 export function rephrase(said: readonly SaidWord[]): SaidWord[] {
+  rules ??= { heard: made(HEARD), told: made(REPHRASED) };
+  return applied(spread(applied(said, rules.heard)), rules.told);
+}
+function applied(said: readonly SaidWord[], rows: readonly Rule[]): SaidWord[] {
   let words = [...said];
   let line = textOf(words);
-  for (const { find, to } of ready()) {
+  for (const { find, to } of rows) {
     find.lastIndex = 0;
     if (!find.test(line)) continue;
     find.lastIndex = 0;
@@ -89,8 +92,10 @@ function placed(text: string, old: readonly SaidWord[]): SaidWord[] {
   const [start, end] = [old[0]?.start ?? 0, old.at(-1)?.end ?? 0];
   const own = new Map(old.map((word) => [word.text, word]));
   const fresh = text.match(/"[^"]*"|\S+/g) ?? [];
+  const list = old.every((word) => word.list === old[0]?.list) ? old[0]?.list : undefined;
   return fresh.map((word, i) => {
     const known = own.get(word) ?? { start, end };
-    return { text: word, start: i === 0 ? start : known.start, end: i === fresh.length - 1 ? end : known.end };
+    const placed = { text: word, start: i === 0 ? start : known.start, end: i === fresh.length - 1 ? end : known.end };
+    return list === undefined ? placed : { ...placed, list };
   });
 }

@@ -9,6 +9,8 @@ import type { Span } from '../../../../grammar/values.ts';
 /** A word as it would be typed, and where it was said. A break is the mark that would be typed for it. */
 export interface SaidWord extends Span {
   readonly text: string;
+  /** Which list from ray to ray it is of: its items stand or fall together. */
+  readonly list?: number;
 }
 
 const BREAKS = { segment: ',', statement: ';', line: '\n' } as const;

@@ -1,6 +1,7 @@
 import { SECTION_WORDS } from '../../../../grammar/lexicon/closed-words.ts';
 import { type Context, sideAfter } from './context.ts';
 import type { SaidWord } from './said-words.ts';
+import { APART } from './series.ts';
 import { isNeutral, turns } from './turning.ts';
 
 export const RAY_WORD =
@@ -42,5 +43,6 @@ export function turnContext(context: Context, words: readonly SaidWord[]): void 
     if (only && !denied) context.subject = { text: context.only ?? '', kind: 'ray', sentence: context.sentence };
     else context.subject = leads ? { text: ray ?? '', kind: 'ray', sentence: context.sentence } : undefined;
   }
-  if (!isNeutral(texts)) context.finding = undefined;
+  if (texts.includes(APART)) Object.assign(context, { subject: undefined, named: true });
+  if (!isNeutral(texts) || texts.includes(APART)) context.finding = undefined;
 }

@@ -2,6 +2,7 @@ import * as closed from '../../../../grammar/lexicon/closed-words.ts';
 import type { Section } from '../../../../grammar/lexicon/entry.ts';
 import { formIndex } from '../../../../grammar/reader/forms.ts';
 import { CONNECTIVES, CORRECTIONS } from '../../../../grammar/spoken/spoken-words.ts';
+import { APART } from './series.ts';
 
 /** What words that were not read may do to a proposal beside them. */
 
@@ -24,6 +25,7 @@ const NEUTRAL: ReadonlySet<string> = new Set(
     'ok',
     'then',
     'just',
+    APART,
   ].flatMap((each) => each.split(' ')),
 );
 const SIDE_OR_RAY =

@@ -2,6 +2,11 @@ import { IT, OF, OPENS, ORD, type Phrase, RAY, RAYS, remark, THE } from './phras
 
 /** Drawer and paper, and what is said of the pain that they give. */
 export const EXAM: readonly Phrase[] = [
+  [
+    `drawer( positive)?(?: grade)? (\\d) ((?:right |left )?${RAY}(?: mtp| toe| ray| joint)*) (?:and )?(with pain|painful|sore|no pain|without pain|painless|not painful|not sore)`,
+    (m) =>
+      `| drawer${m[1] ?? ''} ${m[2]} ${/^(?:with p|painful|sore)/.test(m[4] ?? '') ? 'painful' : 'painless'} ${m[3]} |`,
+  ],
   ['(?:a )?(\\d)\\+ drawer(?: test| sign)?', 'drawer $1'],
   [
     `(?:drawer|lachman|vertical stress)(?: test| sign)? (?:is |was )?(?:grade )?(\\d)\\+? (?:at|of|on|in) ${THE}(${RAY})(?: mtp| toe| ray)?`,
@@ -156,6 +161,10 @@ export const SHAPE: readonly Phrase[] = [
 
 export const WEBS: readonly Phrase[] = [
   [
+    '(?<=squeeze (?:[^;|,]+ )?(web [1-4]) )(?:and |with )(?:an? )?(?:(?:painful|audible|palpable) )?(?:mulders|click)',
+    (m) => `| ${m[1]} click positive |`,
+  ],
+  [
     'no (mulders|click|numbness|tingling|neuroma|tenderness) (?:in|at|of|over) (?:the )?(webs? [1-4](?:-[1-4])?)',
     '$2 no $1',
   ],
@@ -179,6 +188,8 @@ export const WEBS: readonly Phrase[] = [
 ];
 
 export const VESSELS: readonly Phrase[] = [
+  // Both pulses, or both feet: true of this foot either way.
+  ['pulses (?:are |were )?both (present|palpable|good|fine|normal|felt)(?! (?:sides|feet))', 'pulses $1'],
   [
     '(?:dorsalis pedis|dp) and (?:posterior tibial|pt)(?: pulses?)? (?:are |is )?(?:both )?(palpable|normal|present|good|strong|felt)',
     'dp palpable | pt palpable',

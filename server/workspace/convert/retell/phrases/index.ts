@@ -15,11 +15,10 @@ import { THEATRE } from './theatre.ts';
 import { TREATMENT } from './treatment.ts';
 import { TRIED } from './tried.ts';
 
-/** Every row, in the order in which they apply. */
+/** What is put right before anything is taken for a list, in the order in which they apply. */
+export const HEARD: readonly Phrase[] = [...MISHEARD, ...QUANTITIES, ...CORRECTED];
+/** Every other row, in the order in which they apply. */
 export const REPHRASED: readonly Phrase[] = [
-  ...MISHEARD,
-  ...QUANTITIES,
-  ...CORRECTED,
   ...PLACES,
   ...REVIEWS,
   ...OPINIONS,

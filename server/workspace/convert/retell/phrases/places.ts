@@ -35,6 +35,8 @@ export const MISHEARD: readonly Phrase[] = [
     'is ',
   ],
   ['(?:door|draw|drawers|doors)(?= (?:test|sign|grade|\\d))', 'drawer'],
+  ['draw(?! (?:up|blood|a|an|the|attention|out|in|her|his|it|on|back)(?: |$))', 'drawer'],
+  ['(?<=grade \\d )draw(?= (?:on|in) )', 'drawer'],
   ["(?:molders|moulders|mullers|mulder's|mulder)(?: (?:click|sign|test))?", 'mulders'],
   ['free ?bergs?|freibergs|freebergs', 'freiberg'],
   ["(?:mortons|morton's|morton) neuroma", 'neuroma'],

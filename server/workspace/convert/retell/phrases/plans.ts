@@ -192,6 +192,10 @@ export const PLANS: readonly Phrase[] = [
   ["(?:she|he)(?:'s| is)? (?:happy|keen|content) to (?=keep|carry on|continue)", ''],
   // Operations.
   [
+    `(?:i've |we've |i have )?(?:book|list|booked|listed)(?:${HER})(?: for)? (?:an? )?(${PROCEDURE}) and (?:an? )?(${PROCEDURE}) (?:of|on|to) ${THE}(${RAYS})`,
+    (m) => `| plan listed | plan ${named(m[1] ?? '')} ${m[3]} | plan ${named(m[2] ?? '')} ${m[3]} |`,
+  ],
+  [
     `(?:i've |we've |i have )?(?:listed(?:${HER})|list(?:${HER})|booked(?:${HER})|booking|book(?:${HER})|add(?:ed)?(?:${HER}) to the list) for (?:an? )?(?=${PROCEDURE})`,
     '| plan listed | plan ',
   ],
@@ -208,10 +212,6 @@ export const PLANS: readonly Phrase[] = [
     (m) => ` | plan ${named(m[2] ?? '')} ${m[1]} |`,
   ],
   ['(?:as (?:a |an )?)day case', '| plan day case |'],
-  [
-    `(?:book|list)(?:${HER})(?: for)? (?:an? )?(${PROCEDURE}) and (?:an? )?(${PROCEDURE}) (?:of|on) ${THE}(${RAYS})`,
-    (m) => `| plan listed | plan ${named(m[1] ?? '')} ${m[3]} | plan ${named(m[2] ?? '')} ${m[3]} |`,
-  ],
   // Reviews.
   [
     `(?:and |then )?(?:plan )?(?:to )?(?:i'll |we'll |i will )?(?:review|see|follow up|come back|back|recheck|return|rebook|book|check)(?: (?:her|him|them|the patient|again|back|me|here|in clinic|in for clinic|for clinic|for review|on|to clinic|to me))* (?:in|at) (${NUM} ${TIME}|1 (?:week|month|year))(?: (?:with|for) (?:the |an? |her |his |repeat |new )*(mri|ultrasound|scan|results?|bloods|xray|x-rays?|films?)(?: results?)?)?`,

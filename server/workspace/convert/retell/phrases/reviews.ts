@@ -6,6 +6,8 @@ const TIMES = `~?\\d+(?:-\\d+)? ${TIME}`;
 const PROC =
   '(?:(?:plantar )?plate repair|(?<=(?:2nd|3rd|4th) (?:plate )?)repair|weil osteotom(?:y|ies)|weils?|pip fusion|toe fusion|tendon transfer|flexor transfer|neuroma excision|bunion (?:surgery|correction)|hallux valgus correction)';
 const PROCS = `${PROC}(?:(?: and| with|,)? (?:an? )?${PROC})*`;
+/** The ray may follow what was done to it. */
+const AT_END = `(?: (?:(?:of|on|to) (?:the )?|(?=[^,;|]{3,14}(?: ,| ;|$)))(?:(right|left) )?(${RAYS})(?: (?:toe|mtp|ray|joint)s?)*)?`;
 const earlier = (procedures: string): string => {
   const found = procedures.match(new RegExp(PROC, 'g')) ?? [];
   return found
@@ -81,11 +83,11 @@ export const REVIEWS: readonly Phrase[] = [
   ],
   // What was done before, and how long ago.
   [
-    `(~?\\d+ ${TIME}|week \\d+|day \\d+) (?:post ?op(?:eratively)?|out|down the line|on|check|review|follow up)?(?: ?,? ?(?:following|after|since|from|post|of|check) | )(?:an? |her |his |the )?(?:(right|left) )?(?:(${RAYS}) )?(?:toe |mtp |ray )?(${PROCS})(?: (?:and|with) (${RAYS}) (?:toe |mtp )?(${PROCS}))?`,
+    `(~?\\d+ ${TIME}|week \\d+|day \\d+) (?:post ?op(?:eratively)?|out|down the line|on|check|review|follow up)?(?: ?,? ?(?:following|after|since|from|post|of|check) | )(?:an? |her |his |the )?(?:(right|left) )?(?:(${RAYS}) )?(?:toe |mtp |ray )?(${PROCS})(?: (?:and|with) (${RAYS}) (?:toe |mtp )?(${PROCS}))?${AT_END}`,
     (m) => operated(m),
   ],
   [
-    `post ?op (week \\d+|day \\d+|month \\d+) ,? ?(?:from |of |after |following )?(?:(right|left) )?(?:(${RAYS}) )?(?:toe |mtp )?(${PROCS})(?: (?:and|with) (${RAYS}) (?:toe |mtp )?(${PROCS}))?`,
+    `post ?op (week \\d+|day \\d+|month \\d+) ,? ?(?:from |of |after |following )?(?:(right|left) )?(?:(${RAYS}) )?(?:toe |mtp )?(${PROCS})(?: (?:and|with) (${RAYS}) (?:toe |mtp )?(${PROCS}))?${AT_END}`,
     (m) => operated(m),
   ],
   [
@@ -133,7 +135,8 @@ export const REVIEWS: readonly Phrase[] = [
 ];
 
 function operated(m: RegExpMatchArray): string | undefined {
-  const [, when = '', side = '', rays = '', first = '', more, second] = m;
+  const [, when = '', before = '', named, first = '', more, second, after, last = ''] = m;
+  const [side, rays] = [before || (after ?? ''), named ?? last];
   const ago = /^(?:~?\d)/.test(when) ? ` ${when} ago` : ` ${when.split(' ')[1]} ${when.split(' ')[0]}s ago`;
   const told = (ray: string, procedures: string) =>
     `| history previous surgery ${[side, ray].filter((each) => each !== '').join(' ')} ${earlier(procedures)}${ago}`;
