@@ -5,13 +5,20 @@ import { readPrefix } from './reader/line-prefix.ts';
 import { outline } from './reader/outline.ts';
 import { readStatements } from './reader/read-statements.ts';
 import { pauses } from './spoken/as-typed.ts';
-import type { LineSyntax } from './syntax.ts';
+import type { LineSyntax, SectionHeading } from './syntax.ts';
 
 /**
- * Reads one line from its text and the lexicon alone; equal lines give equal syntax, so a caller may share them.
- * Offsets are relative to the line. Never throws: what it can't read it keeps, marks and reports.
+ * Reads one line from its text, the section heading above it and the lexicon alone; equal lines under equal headings give
+ * equal syntax, so a caller may share them. Offsets are relative to the line. Never throws: what it can't read it keeps,
+ * marks and reports.
  */
-export function readLine(text: string): LineSyntax {
+export function readLine(text: string, under?: SectionHeading): LineSyntax {
+  const syntax = readText(text, under);
+  const reached = under !== undefined && (syntax.kind === 'statements' || syntax.kind === 'comment');
+  return reached ? { ...syntax, under } : syntax;
+}
+
+function readText(text: string, under: SectionHeading | undefined): LineSyntax {
   const items = outline(text);
   const empty = { text, statements: NONE, roles: NONE, problems: NONE };
   const [first] = items;
@@ -19,7 +26,7 @@ export function readLine(text: string): LineSyntax {
   if (first.is === 'comment')
     return { ...empty, kind: 'comment', roles: [{ kind: 'comment', start: first.start, end: first.end }] };
   const header = readHeader(text, items);
-  if (!header) return readWithPrefix(text, items);
+  if (!header) return readWithPrefix(text, items, under);
   const { problems, statements } = header;
   // A hesitation is no item, and stands in no role of a header either.
   const free = pauses(text, items).filter(
@@ -29,11 +36,11 @@ export function readLine(text: string): LineSyntax {
   return { text, statements, kind: 'header', roles, problems, ...(header.header ? { header: header.header } : {}) };
 }
 
-function readWithPrefix(text: string, items: readonly Item[]): LineSyntax {
+function readWithPrefix(text: string, items: readonly Item[], under: SectionHeading | undefined): LineSyntax {
   const prefix = readPrefix(text, items);
-  if (!prefix) return { text, kind: 'statements', ...readStatements(text, items) };
+  if (!prefix) return { text, kind: 'statements', ...readStatements(text, items, 0, under) };
   const { next, roles, problems, ...node } = prefix;
-  const body = readStatements(text, items, next);
+  const body = readStatements(text, items, next, under);
   return {
     text,
     kind: 'statements',

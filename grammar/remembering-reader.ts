@@ -1,8 +1,12 @@
 import { readLine } from './read-line.ts';
 import { Recent } from './recent.ts';
-import type { LineSyntax } from './syntax.ts';
+import type { LineSyntax, SectionHeading } from './syntax.ts';
 
-export type LineReader = (text: string) => LineSyntax;
+/** Reads a line under the section heading that reaches it from above. */
+export type LineReader = (text: string, under?: SectionHeading) => LineSyntax;
+
+/** A key of a line and the section heading above it; no line holds a line end. */
+export const placed = (text: string, under: SectionHeading | undefined): string => (under ? `${text}\n${under}` : text);
 
 /**
  * A reader that remembers lines by their text, since reading is pure and notes repeat themselves. Open documents keep what
@@ -10,11 +14,12 @@ export type LineReader = (text: string) => LineSyntax;
  */
 export function rememberingReader(limit = 1_000, read: LineReader = readLine): LineReader {
   const lines = new Recent<string, LineSyntax>(limit);
-  return (text) => {
-    const known = lines.get(text);
+  return (text, under) => {
+    const key = placed(text, under);
+    const known = lines.get(key);
     if (known) return known;
-    const syntax = read(text);
-    lines.set(text, syntax);
+    const syntax = read(text, under);
+    lines.set(key, syntax);
     return syntax;
   };
 }

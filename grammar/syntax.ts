@@ -40,6 +40,7 @@ export type CauseKind =
   | 'foreign part'
   | 'comparison'
   | 'no subject'
+  | 'no image'
   | 'wrong subject'
   | 'toe or web'
   | 'two statuses';
@@ -179,6 +180,9 @@ export interface HeadingNode {
   readonly subject?: SubjectNode;
 }
 
+/** What a heading such as `plan:` opens for the lines below it; `images` leaves it to each line to name its image. */
+export type SectionHeading = Section | 'images';
+
 /** A line of which nothing is read, and which speaks of its neighbours (`last visit:`, `declined`). */
 export interface TurningNode {
   readonly text: string;
@@ -190,6 +194,10 @@ export interface LineSyntax {
   readonly kind: 'blank' | 'comment' | 'header' | 'statements';
   readonly header?: HeaderNode;
   readonly heading?: HeadingNode;
+  /** It is a section heading; `none` ends the one above and opens nothing, since its words are not of the language. */
+  readonly opens?: SectionHeading | 'none';
+  /** The section heading above, under which it was read. */
+  readonly under?: SectionHeading;
   readonly carried?: CarriedNode;
   readonly turning?: TurningNode;
   /** Who examined what the line says; alone on its line, what the lines below say. */

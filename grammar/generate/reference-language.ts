@@ -34,6 +34,9 @@ pain     2nd plantar 6/10 push-off "worst barefoot on tile"
 plan     tape 2nd 8 weeks; no steroid; review in 8 weeks  // counts from the visit
 \`\`\``;
 
+const headingsOf = (of: string): string[] =>
+  Object.entries(closed.HEADING_WORDS).flatMap(([word, opens]) => (opens === of ? [word] : []));
+
 function noteReference(): string {
   const kinds = codes(formsOf(VISIT_WORDS));
   return paragraphs(
@@ -54,6 +57,7 @@ function noteReference(): string {
       'A line belongs to the exam unless a section word opens another section. A section, like a subject, holds to the end of its line.',
       'Statements end at `;`, at a full stop, or at a section word. A comma ends a segment and closes the values of the finding before it.',
       'A side or a subject alone on a line, or a side before a colon, is a heading: it holds down to the next heading or visit. A ray before a colon and words of its line is of that line alone; no heading gives its ray to a treatment.',
+      `A section word and a colon alone on a line are a section heading: every line below it that opens no section of its own stands in it, down to the next blank line, section heading, header line, or a line of capitals or with a colon at its end that is not of the language. So do ${codes(Object.keys(closed.HEADING_WORDS))}; below ${codes(headingsOf('images'))} each line names its image. Under a heading a line may start with the mark of a list (\`-\`, \`*\`, \`1.\`, \`2)\`), which says nothing.`,
       `After ${codes(['imp', 'impression', 'dx'])} stands what the clinician thinks it is: the names of the diagnoses are read, every other word is kept as typed. In the history and under pain a segment with three or more unknown words is a story and is kept as typed. What stands beside such words stays unclear, and a red-flag word is reported wherever it stands.`,
       'Text in quotes is kept as typed, with the finding before it. A quote ends with its line at the latest. `//` starts a comment.',
       'Case does not matter, and within a phrase a hyphen is a space.',

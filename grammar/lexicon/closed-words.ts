@@ -46,6 +46,37 @@ export const SECTION_WORDS: Readonly<Record<string, { section: Section; strong: 
   orders: { section: 'plan', strong: true },
   scores: { section: 'exam', strong: false },
 };
+/** Words that open a section only as a heading: alone on their line, before a colon. `images` are each named by their own line. */
+export const HEADING_WORDS: Readonly<Record<string, Section | 'images'>> = {
+  'presenting complaint': 'history',
+  pc: 'history',
+  hpc: 'history',
+  hpi: 'history',
+  'history of presenting complaint': 'history',
+  'past history': 'history',
+  social: 'history',
+  medications: 'history',
+  drugs: 'history',
+  'treatment to date': 'tried',
+  'previous treatment': 'tried',
+  examination: 'exam',
+  'on examination': 'exam',
+  'physical exam': 'exam',
+  imaging: 'images',
+  investigations: 'images',
+  ix: 'images',
+  procedure: 'operation',
+  procedures: 'operation',
+  assessment: 'impression',
+  diagnosis: 'impression',
+  management: 'plan',
+  'treatment plan': 'plan',
+  'post op plan': 'plan',
+  'postop plan': 'plan',
+  'post op orders': 'plan',
+  'postop orders': 'plan',
+  'post op instructions': 'plan',
+};
 /** The word that the formatter writes for a section. */
 export const SECTION_WORD: Readonly<Record<Section, string>> = {
   history: 'history',
@@ -62,6 +93,14 @@ export const SECTION_WORD: Readonly<Record<Section, string>> = {
   impression: 'impression',
   plan: 'plan',
 };
+
+/** Section words that say more than their section: the formatter leaves them. */
+const KEPT_SECTION_WORDS: readonly string[] = ['orders', 'scores'];
+/** The word that the formatter writes in place of a typed section word. */
+export function sectionWord(typed: string, section: Section): string {
+  const word = typed.toLowerCase();
+  return KEPT_SECTION_WORDS.includes(word) ? word : SECTION_WORD[section];
+}
 
 /**
  * Sections that are told in free words. A segment with so many unread words is a story: kept as typed on purpose, and its words are

@@ -1,7 +1,7 @@
-import { SECTION_WORD } from '../lexicon/closed-words.ts';
+import { sectionWord } from '../lexicon/closed-words.ts';
 import type { Entry, Lead, Section, Slot, SubjectKind } from '../lexicon/entry.ts';
 import { entryOf, type FindingId, slotsOf } from '../lexicon/index.ts';
-import type { CauseKind, ReadingProblem, Role, RoleKind, SubjectNode } from '../syntax.ts';
+import type { CauseKind, ReadingProblem, Role, RoleKind, SectionHeading, SubjectNode } from '../syntax.ts';
 import type { Side, Span, Status, Value } from '../values.ts';
 import {
   causeOf,
@@ -22,9 +22,6 @@ import type { SideMention } from './sides.ts';
 import { tell } from './story.ts';
 import { type LoneSubject, losesSubject, noteLone } from './unused-subjects.ts';
 
-/** Section words that say more than their section: the formatter leaves them. */
-const KEPT_SECTION_WORDS: readonly string[] = ['orders', 'scores'];
-
 type Before = Span & { readonly form: Form };
 
 /** The state of reading one line from left to right, and the few moves that change it. */
@@ -35,9 +32,11 @@ export class Binder {
   readonly problems: ReadingProblem[] = [];
   readonly statements: StatementDraft[] = [];
   readonly sides: SideMention[] = [];
-  section: Section = 'exam';
-  /** The line has opened its section by a word. */
-  sectionNamed = false;
+  /** The section of a line that opens none. */
+  private readonly above: Section;
+  section: Section;
+  /** A word of the line, or a heading above it, has opened the section. */
+  sectionNamed: boolean;
   sectionSide: Side | 'both' | undefined;
   sidesOpen = false;
   statement: StatementDraft;
@@ -64,9 +63,12 @@ export class Binder {
   /** A subject that was typed but could not be read: what would inherit it is unclear. */
   unreadSubject: Span | undefined;
 
-  constructor(line: string, items: readonly Item[]) {
+  constructor(line: string, items: readonly Item[], under?: SectionHeading) {
     this.line = line;
     this.items = items;
+    this.above = under === undefined || under === 'images' ? 'exam' : under;
+    this.section = this.above;
+    this.sectionNamed = this.above !== 'exam';
     this.statement = this.open(0);
   }
 
@@ -183,8 +185,8 @@ export class Binder {
   /** A spoken line command ends what a line end does. */
   closeLine(start: number): void {
     this.flush();
-    this.section = 'exam';
-    this.sectionNamed = false;
+    this.section = this.above;
+    this.sectionNamed = this.above !== 'exam';
     this.subject = undefined;
     this.unreadSubject = undefined;
     this.closeStatement(start);
@@ -205,8 +207,7 @@ export class Binder {
     this.statements.pop();
     this.statement = this.open(at.start);
     for (const element of before) this.push(element);
-    const word = this.line.slice(at.start, at.end).toLowerCase();
-    this.role('keyword', at, { canonical: KEPT_SECTION_WORDS.includes(word) ? word : SECTION_WORD[section] });
+    this.role('keyword', at, { canonical: sectionWord(this.line.slice(at.start, at.end), section) });
     this.segmentStart = at.end;
   }
 

@@ -1,9 +1,9 @@
 import type { Section, Slot } from '../lexicon/entry.ts';
 import { entryOf } from '../lexicon/index.ts';
-import { orNone } from '../none.ts';
+import { NONE, orNone } from '../none.ts';
 import { heard, pauses, spokenPair, typedItem, typedQuantity } from '../spoken/as-typed.ts';
 import { readCorrection } from '../spoken/corrections.ts';
-import type { HeadingNode, LineSyntax, Role, StatementNode } from '../syntax.ts';
+import type { HeadingNode, LineSyntax, Role, SectionHeading, StatementNode } from '../syntax.ts';
 import { readAhead, readCount, readMeasureAhead } from './ahead.ts';
 import { readEarlier } from './asides.ts';
 import { Binder } from './binder.ts';
@@ -19,6 +19,7 @@ import { applyReach, pairReach } from './reach.ts';
 import { readPair, readSubject, subjectText } from './read-subjects.ts';
 import { readWords, saidValue } from './read-words.ts';
 import { withRedFlags } from './red-flags.ts';
+import { isOtherHeading, ofNoImage, pastListMark, readSectionHeading } from './section-heading.ts';
 import { sideReach } from './sides.ts';
 import { mayBeSubject, subjectAt } from './subjects.ts';
 import { tailReach } from './tails.ts';
@@ -26,15 +27,23 @@ import { turningOf } from './turning-lines.ts';
 import { keepUnused } from './unused-subjects.ts';
 import { webReach } from './web-or-ray.ts';
 
-type Body = Pick<LineSyntax, 'statements' | 'roles' | 'problems' | 'heading' | 'turning'>;
+type Body = Pick<LineSyntax, 'statements' | 'roles' | 'problems' | 'heading' | 'opens' | 'turning'>;
 
 /**
- * Reads the statements of a line from its text and the lexicon alone, from an item on. Never throws; what it can't read it
- * keeps and reports. After a prefix no heading stands.
+ * Reads the statements of a line from its text, the section heading above it and the lexicon alone, from an item on. Never
+ * throws; what it can't read it keeps and reports. After a prefix no heading stands.
  */
-export function readStatements(line: string, items: readonly Item[] = outline(line), from = 0): Body {
-  const binder = new Binder(line, items);
-  const { heading, next }: ReturnType<typeof readHeading> = from > 0 ? { next: from } : readHeading(binder);
+export function readStatements(
+  line: string,
+  items: readonly Item[] = outline(line),
+  from = 0,
+  under?: SectionHeading,
+): Body {
+  const binder = new Binder(line, items, under);
+  const opens = from === 0 ? readSectionHeading(binder, under) : undefined;
+  if (opens) return { statements: NONE, roles: binder.roles, problems: NONE, opens };
+  const mark = from === 0 && under ? listMark(binder) : from;
+  const { heading, next }: ReturnType<typeof readHeading> = mark > 0 ? { next: mark } : readHeading(binder);
   for (let i = next; i < items.length; ) i = step(binder, i);
   binder.closeSegment();
   applyReach(binder.statements, binder.line);
@@ -44,6 +53,7 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
   pairReach(drafts);
   tailReach(drafts, items, line, binder.roles);
   webReach(drafts, items);
+  if (under === 'images') ofNoImage(drafts, line);
   const kept = keepUnused(binder, binder.roles);
   const statements: StatementNode[] = [];
   binder.statements.forEach(({ section, start, end, verbatim }, i) => {
@@ -55,7 +65,14 @@ export function readStatements(line: string, items: readonly Item[] = outline(li
   const problems = withRedFlags(line, items, statements, [...binder.problems, ...kept.problems, ...heard(line, items)]);
   const body = headed(statements, heading);
   const turning = turningOf(line, body);
-  return { problems, roles, ...body, ...(turning ? { turning } : {}) };
+  const ends = under !== undefined && from === 0 && !heading && isOtherHeading(line, statements);
+  return { problems, roles, ...body, ...(turning ? { turning } : {}), ...(ends ? { opens: 'none' } : {}) };
+}
+
+function listMark(binder: Binder): number {
+  const next = pastListMark(binder);
+  if (next > 0) binder.role('punctuation', binder.span(0, next));
+  return next;
 }
 
 const inOrder = (roles: Role[]): Role[] =>

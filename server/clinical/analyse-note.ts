@@ -1,4 +1,5 @@
 import { opensVisit, readLine } from '../../grammar/read-line.ts';
+import { readBelow } from '../../grammar/reader/section-heading.ts';
 import type { LineReader } from '../../grammar/remembering-reader.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import { advised } from './advise.ts';
@@ -58,11 +59,11 @@ export function foldNote(
 ): Omit<NoteAnalysis, 'visits'> {
   const lines = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r/);
   const starts = lines.flatMap((line, i) => (opensVisit(line) ? [i] : []));
-  const { header, reports } = analyseHeader(lines.slice(0, starts[0] ?? lines.length).map(read), settings);
+  const { header, reports } = analyseHeader(readBelow(lines.slice(0, starts[0] ?? lines.length), read), settings);
   const hidden = new Set<string>();
   let before = NO_EPISODE;
   starts.forEach((firstLine, i) => {
-    const syntax = lines.slice(firstLine, starts[i + 1] ?? lines.length).map(read);
+    const syntax = readBelow(lines.slice(firstLine, starts[i + 1] ?? lines.length), read);
     const analysis = analyseVisit(syntax, before, { today, header, settings }, rules);
     before = analysis.after;
     for (const code of analysis.hidden) hidden.add(code);

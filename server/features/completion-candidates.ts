@@ -42,10 +42,10 @@ const ROLES: Readonly<Record<Candidate['kind'], readonly RoleKind[]>> = {
   status: ['modifier'],
 };
 /** Would the reader take the word at this place, in the role that it is offered in? */
-function isTaken({ text, kind }: Candidate, { before, header, lineStart }: CompletionContext): boolean {
+function isTaken({ text, kind }: Candidate, { before, under, header, lineStart }: CompletionContext): boolean {
   // A header word alone still lacks what it names, and a code is whatever the rules call themselves.
   if (header === 'allow' || (kind === 'header' && lineStart)) return true;
-  const { roles, problems } = readLine(before + text);
+  const { roles, problems } = readLine(before + text, under);
   const role = roles.find(({ end }) => end > before.length);
   const spoiled = kind !== 'header' && problems.some(({ end }) => end > before.length);
   return role !== undefined && role.start >= before.length && ROLES[kind].includes(role.kind) && !spoiled;

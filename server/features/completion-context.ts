@@ -2,13 +2,15 @@ import { SECTION_WORDS } from '../../grammar/lexicon/closed-words.ts';
 import type { Section, SubjectKind } from '../../grammar/lexicon/entry.ts';
 import type { FindingId } from '../../grammar/lexicon/index.ts';
 import { readLine } from '../../grammar/read-line.ts';
-import type { LineSyntax, Role, SubjectNode } from '../../grammar/syntax.ts';
+import type { LineSyntax, Role, SectionHeading, SubjectNode } from '../../grammar/syntax.ts';
 import type { DrawerScale } from '../../grammar/values.ts';
 import type { Note } from '../workspace/note.ts';
 
 /** What stands before the word that is being completed. */
 export interface CompletionContext {
   readonly before: string;
+  /** The section heading above the line. */
+  readonly under?: SectionHeading;
   /** The words of a header line before the cursor; missing in a statement. */
   readonly header?: string;
   readonly inHeader: boolean;
@@ -29,13 +31,14 @@ export interface CompletionContext {
 
 /** `undefined` inside a comment or a quote, where nothing is completed. */
 export function contextOf(note: Note, line: number, before: string): CompletionContext | undefined {
-  const syntax = readLine(before);
+  const syntax = readLine(before, note.line(line)?.under);
   const last = syntax.roles.at(-1);
   if (last?.kind === 'comment' || isOpenQuote(before, last)) return undefined;
   const index = note.indexAt(line);
   const { drawerScale } = note.header;
   return {
     before,
+    ...(syntax.under ? { under: syntax.under } : {}),
     ...(syntax.kind === 'header' || /^\s*event\s+$/i.test(before)
       ? { header: before.trim().split(/\s+/)[0]?.toLowerCase() ?? '' }
       : {}),
@@ -53,13 +56,14 @@ const isOpenQuote = (before: string, last: Role | undefined): boolean =>
   last?.kind === 'verbatim' && last.end === before.length && !/["”]$/.test(before.slice(last.start + 1));
 
 function statementContext(
-  { roles, text }: LineSyntax,
+  { roles, text, under }: LineSyntax,
   note: Note,
   line: number,
 ): Pick<CompletionContext, 'section' | 'subject' | 'finding' | 'stated'> {
   const of = (role: Role) => text.slice(role.start, role.end);
   const keyword = roles.findLast((role) => role.kind === 'keyword' && role.canonical !== undefined);
-  const section = (keyword && SECTION_WORDS[keyword.canonical ?? '']?.section) ?? 'exam';
+  const section =
+    (keyword && SECTION_WORDS[keyword.canonical ?? '']?.section) ?? (under === 'images' ? undefined : under) ?? 'exam';
   const subject =
     kindOf(
       roles.findLast(({ kind }) => kind === 'subject'),

@@ -1,5 +1,6 @@
 import { opensVisit } from '../../grammar/read-line.ts';
-import type { LineReader } from '../../grammar/remembering-reader.ts';
+import { reachesBelow, readBelow } from '../../grammar/reader/section-heading.ts';
+import { type LineReader, placed } from '../../grammar/remembering-reader.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 
 /** Zero-based; characters are UTF-16 units, as in the protocol. */
@@ -79,10 +80,12 @@ export class Blocks {
     const first = this.indexAt(start.line);
     const last = this.indexAt(end.line);
     const above = this.block(first).slice(0, start.line - this.firstLine(first));
-    const below = this.block(last).slice(end.line - this.firstLine(last) + 1);
+    const rest = this.block(last).slice(end.line - this.firstLine(last) + 1);
     const before = this.line(start.line)?.text.slice(0, start.character) ?? '';
     const after = this.line(end.line)?.text.slice(end.character) ?? '';
-    const fresh = splitLines(before + text + after).map(this.read);
+    const line = start.line > 0 ? this.line(start.line - 1) : undefined;
+    const fresh = readBelow(splitLines(before + text + after), this.read, line);
+    const below = this.underAgain(rest, fresh.at(-1));
     const opens = above.length > 0 ? first > 0 : opensVisit(fresh[0]?.text ?? '');
     const joins = first > 0 && !opens;
     const at = joins ? first - 1 : first;
@@ -99,6 +102,17 @@ export class Blocks {
     this.blocks = replaced(this.blocks, at, removed, blocks);
     this.sumFrom(at, removed === blocks.length ? at + removed : undefined);
     return { at, removed, inserted: blocks.length };
+  }
+
+  /** The lines below an edit, read again as far as another section heading reaches them than did. */
+  private underAgain(lines: readonly LineSyntax[], above: LineSyntax | undefined): readonly LineSyntax[] {
+    const changed: LineSyntax[] = [];
+    for (const line of lines) {
+      const under = reachesBelow(changed.at(-1) ?? above);
+      if (line.under === under) break;
+      changed.push(this.read(line.text, under));
+    }
+    return changed.length > 0 ? changed.concat(lines.slice(changed.length)) : lines;
   }
 
   private within({ line, character }: Position): Position {
@@ -127,9 +141,10 @@ export class Blocks {
 /** Equal lines of a text are read once. Unlike the reader's memory, this one needs no limit: the blocks hold every line anyway. */
 function sharing(texts: readonly string[], read: LineReader): LineSyntax[] {
   const known = new Map<string, LineSyntax>();
-  return texts.map((text) => {
-    const syntax = known.get(text) ?? read(text);
-    known.set(text, syntax);
+  return readBelow(texts, (text, under) => {
+    const key = placed(text, under);
+    const syntax = known.get(key) ?? read(text, under);
+    known.set(key, syntax);
     return syntax;
   });
 }

@@ -11,14 +11,14 @@ export type Words = NonNullable<Settings['words']>;
 const COLUMN = 9;
 
 /**
- * The line as the formatter writes it: canonical words, single spaces, the first word as a column. Comments, quotes and
+ * The line as the formatter writes it: canonical words, single spaces, the first word as a column except under a section heading. Comments, quotes and
  * whatever was not read with certainty keep their text; `verbatim` are spans that only the whole visit shows to be unread. A line whose meaning would change is returned as it is.
  */
 export function formatLine(line: LineSyntax, verbatim: readonly Span[] = [], words: Words = 'canonical'): string {
   if (line.kind === 'comment' || line.roles.length === 0) return line.kind === 'blank' ? '' : line.text;
   const written = write(line, [...keptSpans(line), ...verbatim], words);
   if (written === line.text) return written;
-  return sameMeaning(line, readLine(written)) ? written : line.text;
+  return sameMeaning(line, readLine(written, line.under)) ? written : line.text;
 }
 
 function write(line: LineSyntax, kept: readonly Span[], words: Words): string {
@@ -45,7 +45,7 @@ function gap(line: LineSyntax, left: Role, right: Role, width: number, kept: rea
   if (right.kind === 'comment' || kept.some(({ start, end }) => start < left.end && right.start < end)) return typed;
   const [before, after] = [line.text.slice(left.start, left.end), line.text.slice(right.start, right.end)];
   if (after === ',' || after === ';') return '';
-  const column = line.kind === 'statements' || LIFECYCLE_KINDS.has(line.header?.is);
+  const column = (line.kind === 'statements' && !line.under) || LIFECYCLE_KINDS.has(line.header?.is);
   if (column && left === line.roles[0] && left.kind !== 'punctuation' && typed !== '')
     return ' '.repeat(Math.max(1, COLUMN - width));
   if (before === ',' || before === ';') return ' ';
@@ -76,11 +76,12 @@ const inside = (role: Span, spans: readonly Span[]): boolean =>
 /** Do two lines say the same, wherever in the line they say it? */
 const sameMeaning = (a: LineSyntax, b: LineSyntax): boolean => sameStructure(meaning(a), meaning(b));
 
-const meaning = ({ kind, header, heading, carried, examiner, statements, problems }: LineSyntax): unknown =>
+const meaning = ({ kind, header, heading, opens, carried, examiner, statements, problems }: LineSyntax): unknown =>
   withoutPlaces({
     kind,
     header,
     heading,
+    opens,
     carried,
     examiner,
     statements,

@@ -39,9 +39,11 @@ function stretches(lines: readonly LineSyntax[]): LineSyntax[][] {
 /** Lines whose place says something of the lines below them. */
 const divides = ({ header, examiner }: LineSyntax): boolean =>
   header?.is === 'addendum' || header?.is === 'event' || examiner?.alone === true;
-/** Words that stay in their place: signed, or carried as a block that ends where a blank line stands. */
-const stays = ({ header, carried }: LineSyntax): boolean =>
-  header?.is === 'signed' || (carried !== undefined && carried.words.end === carried.words.start);
+/** Words that stay in their place: signed, under a section heading, or carried as a block that ends where a blank line stands. */
+const stays = ({ header, carried, opens }: LineSyntax): boolean =>
+  header?.is === 'signed' ||
+  opens !== undefined ||
+  (carried !== undefined && carried.words.end === carried.words.start);
 
 interface Group {
   readonly lines: LineSyntax[];

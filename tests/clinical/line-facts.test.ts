@@ -49,7 +49,7 @@ describe('facts of a line are kept with it', () => {
             { version: 1, allowances: [], ...(scale ? { drawerScale: scale } : {}) },
             panels ? { panels } : {},
           );
-        expect(read(kept)).toEqual(read(readLine));
+        expect(read(kept)).toEqual(read((text) => readLine(text)));
       }),
       { numRuns: 1_500 },
     );
@@ -57,7 +57,7 @@ describe('facts of a line are kept with it', () => {
 
   test('and shared by visits in which it stands in one place, from the second on', () => {
     const header = { version: 1, allowances: [] };
-    const [line, other] = ['2nd drawer 2', '3rd drawer 1'].map(readLine) as [LineSyntax, LineSyntax];
+    const [line, other] = ['2nd drawer 2', '3rd drawer 1'].map((text) => readLine(text)) as [LineSyntax, LineSyntax];
     const facts = (...lines: LineSyntax[]) => readVisitFacts([kept(OPENINGS[0] as string), ...lines], header).facts;
     const [first, second] = [facts(line)[0], facts(line)[0]];
     expect(second).not.toBe(first);

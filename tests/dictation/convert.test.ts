@@ -25,7 +25,7 @@ describe('a converted passage says what it said, and once it is confirmed what w
 
   test.each(passages)('$name is left alone once it is converted', ({ visit, dictated }) => {
     const text = converted(visit, dictated);
-    const lines = [readLine(visit), ...text.split('\n').map(readLine)];
+    const lines = [readLine(visit), ...text.split('\n').map((text) => readLine(text))];
     const again = lines.slice(1).map((line, i) => (convertLine({ lines, at: i + 1, read }) ?? [line.text]).join('\n'));
     expect(again.join('\n')).toBe(text);
   });

@@ -175,7 +175,7 @@ describe('formatting', () => {
 
 /** What is read from lines, wherever in its line it stands. */
 function facts(lines: readonly string[]): unknown {
-  const syntax = lines.map(readLine);
+  const syntax = lines.map((text) => readLine(text));
   return JSON.parse(
     JSON.stringify(
       { header: readHeaderFacts(syntax), visit: readVisitFacts(syntax, readHeaderFacts([])) },

@@ -69,7 +69,7 @@ describe('the reference of the language', () => {
   test('its sample note is read without a doubt', () => {
     const sample = /```forefoot\n(.*?)\n```/s.exec(text)?.[1]?.split('\n') ?? [];
     expect(sample.length).toBeGreaterThan(5);
-    const read = sample.map(readLine);
+    const read = sample.map((text) => readLine(text));
     expect(read.flatMap(({ problems }) => problems)).toEqual([]);
     expect(
       read.flatMap(({ statements }) => statements.flatMap((each) => each.findings.flatMap(({ causes }) => causes))),

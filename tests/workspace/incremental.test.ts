@@ -47,6 +47,12 @@ const line = fc.constantFrom(
   'carried 2026-03-09',
   'carried 2026-03-09 2nd drawer 2',
   'examiner AB',
+  'plan:',
+  'Imaging:',
+  'plan',
+  'Notes:',
+  '- tape 2nd 8 weeks',
+  '2nd straight',
   '// visit 2026-01-01',
   '',
   '"an open quote',
@@ -70,7 +76,7 @@ const piece = fc.oneof(
 const visits = fc.array(
   fc.tuple(
     fc.constantFrom('visit 2026-03-09 first right', 'visit 2026-05-04 review both', 'visit 2026-05-04 review right'),
-    fc.array(line, { maxLength: 3 }),
+    fc.array(line, { maxLength: 5 }),
   ),
   { maxLength: 4 },
 );

@@ -15,9 +15,9 @@ export function countingWorkshop(): { shop: Workshop; work: { lines: number; vis
   return {
     work,
     shop: {
-      read: (text) => {
+      read: (text, under) => {
         work.lines++;
-        return own.read(text);
+        return own.read(text, under);
       },
       analyser: {
         ...own.analyser,

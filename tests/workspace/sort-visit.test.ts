@@ -7,7 +7,10 @@ import { sortedVisit } from '../../server/workspace/sort-visit.ts';
 const header = readHeaderFacts([]);
 const read = (lines: readonly ReturnType<typeof readLine>[]) => readVisitFacts(lines, header);
 const sorted = (...lines: string[]): string[] | undefined =>
-  sortedVisit(lines.map(readLine), read)?.map(({ text }) => text);
+  sortedVisit(
+    lines.map((text) => readLine(text)),
+    read,
+  )?.map(({ text }) => text);
 const visit = 'visit 2026-03-09 first right';
 
 describe('a visit in exam sequence', () => {
@@ -109,7 +112,7 @@ describe('sorting any visit', () => {
   );
   const opening = fc.constantFrom(visit, 'visit 2026-05-04 review both', 'visit');
   const facts = (lines: readonly string[]) =>
-    read(lines.map(readLine))
+    read(lines.map((text) => readLine(text)))
       .facts.map(({ statement: _, origin, ...fact }) => JSON.stringify([fact, origin.kind]))
       .sort();
 

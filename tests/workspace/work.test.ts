@@ -21,6 +21,20 @@ describe('the work that an edit causes', () => {
     expect(work).toEqual({ lines: 2, visits: 0, headers: 1 });
   });
 
+  test('is the lines that a section heading reaches, and no line of the next visit', () => {
+    const { note, work } = opened(100);
+    const [first, below] = [note.firstLine(50), note.firstLine(51) - note.firstLine(50)];
+    note.change([typed(first + 1, 0, 'plan:\n')], 2);
+    note.settle();
+    expect(work.lines).toBeLessThanOrEqual(below + 2);
+    expect(note.line(first + 2)?.under).toBe('plan');
+    const { lines } = work;
+    note.change([typed(first + 1, 5, 's')], 3);
+    note.change([typed(first + 2, 0, '// ')], 4);
+    expect(work.lines - lines).toBeLessThanOrEqual(below + 3);
+    expect(note.line(first + 3)?.under).toBeUndefined();
+  });
+
   test('stops at the visit after which the episode is what it was', () => {
     const { note, work } = opened(100);
     const drawer = note.firstLine(50) + 5;

@@ -86,11 +86,12 @@ const REASONS: Readonly<Partial<Record<Unclear['why'], (unclear: Unclear) => str
   'named result': () => "the test's results have names of their own",
   'wide range': () => 'only neighbouring grades make a range',
   'ambiguous web': ({ text }) => `"${text}" may be one space or two: write web 2, or webs 2-3`,
-  'ambiguous date': ({ text }) => `"${text}" may be read as two dates: write 2026-05-04`,
+  'ambiguous date': ({ text }) => `"${text}" may be read as two dates: write the year first, as in 2026-05-31`,
   'foreign part': ({ text }) => (text ? `"${text}" is another part of the body` : 'another part of the body is named'),
   comparison: () => 'a comparison is kept as typed',
   'no subject': ({ finding }) =>
     finding === 'squeeze' ? 'no web is named; of the whole row of joints write compression' : 'no ray or web is named',
+  'no image': () => 'no image is named: begin the line with it, such as xray or mri',
   'two statuses': () => 'it has two statuses',
   'toe or web': () => 'it may be of the toe or of the web space: write "web 2 numb", or the toe on a line of its own',
   'which toe': () => 'it is not sure which toe lies on which: write "2nd overlap hallux" or "2nd overlap third"',

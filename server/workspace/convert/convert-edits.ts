@@ -55,7 +55,7 @@ export function convertEdits(note: Note, first: number, last: number, remember =
     const read = (lines: readonly LineSyntax[]) => readVisitFacts(lines, note.header, note.settings);
     const converted = convertLine({ lines: state.lines, at: own, read, remember });
     if (!converted || converted.join('\n') === line.text) continue;
-    state.lines.splice(own, 1, ...converted.map((text) => readLine(text)));
+    state.lines.splice(own, 1, ...converted.map((text) => readLine(text, line.under)));
     state.moved += converted.length - 1;
     edits.push({ range: spanOn(at, 0, line.text.length), newText: converted.join(note.lineEnd) });
   }

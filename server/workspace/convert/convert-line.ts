@@ -39,13 +39,14 @@ const PLAIN_WAYS = [...WAYS.filter(({ joining, part }) => joining === 'none' && 
  */
 export function convertLine(dictation: Dictation): string[] | undefined {
   const { lines, at, read, remember = false } = dictation;
-  const desk = newDesk();
   const line = lines[at];
+  const desk = newDesk(line?.under);
   // What is copied from an earlier visit, is proposed already, or names who examined, is left as its writer put it.
   if (line?.kind !== 'statements' || line.carried || line.examiner) return undefined;
   const before = read(lines);
   const place = placeOf(lines, at);
-  const proposals = place ? retell(line, place) : [];
+  // A heading has named the section, which a proposal could only guess.
+  const proposals = place && !line.under ? retell(line, place) : [];
   const keysOf = (text: string) => clearFacts(read([...lines.slice(0, 1), desk.read(text)])).map(looseKey);
   const here = clearFacts(before).filter(({ origin }) => origin.place.line === at);
   const known = here.map((fact) => ({ key: looseKey(fact), open: fact.unclear.length > 0, ...fact.origin.place }));

@@ -1,6 +1,6 @@
 import { subjectText } from '../../../grammar/reader/read-subjects.ts';
 import { type LineReader, rememberingReader } from '../../../grammar/remembering-reader.ts';
-import type { LineSyntax } from '../../../grammar/syntax.ts';
+import type { LineSyntax, SectionHeading } from '../../../grammar/syntax.ts';
 import { formatLine } from '../format-line.ts';
 import { type SaidWord, saidWords } from './retell/said-words.ts';
 import { writeLines } from './write-lines.ts';
@@ -12,8 +12,10 @@ export interface Desk {
   readonly format: (text: string) => string;
   readonly canonical: (text: string) => string;
 }
-export function newDesk(): Desk {
-  const read = rememberingReader();
+/** `under` is the section heading above the line. */
+export function newDesk(under?: SectionHeading): Desk {
+  const reader = rememberingReader();
+  const read: LineReader = (text) => reader(text, under);
   return {
     read,
     words: once(saidWords),

@@ -32,7 +32,7 @@ export function suggestionsFor(line: LineSyntax, unknown: Span): Suggestion[] {
     .sort((a, b) => a.order - b.order)
     .slice(0, TRIED);
   const fitting = tried.flatMap(({ text, start, end, order }) => {
-    const after = readLine(line.text.slice(0, start) + text + line.text.slice(end));
+    const after = readLine(line.text.slice(0, start) + text + line.text.slice(end), line.under);
     const read = after.roles.some((role) => role.start <= start && start < role.end && role.kind !== 'reported');
     const left = cost(after);
     return read && left < before

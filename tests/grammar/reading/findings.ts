@@ -1,5 +1,5 @@
 import { readLine } from '../../../grammar/read-line.ts';
-import type { FindingNode, SlotNode, SubjectNode } from '../../../grammar/syntax.ts';
+import type { FindingNode, SectionHeading, SlotNode, SubjectNode } from '../../../grammar/syntax.ts';
 import type { Value } from '../../../grammar/values.ts';
 
 /*
@@ -62,8 +62,9 @@ export function findingText(finding: FindingNode): string {
   );
 }
 
-export function findingsOf(text: string): FindingNode[] {
-  return readLine(text).statements.flatMap((statement) => statement.findings);
+/** `under` is the section heading above the line. */
+export function findingsOf(text: string, under?: SectionHeading): FindingNode[] {
+  return readLine(text, under).statements.flatMap((statement) => statement.findings);
 }
 
 export const clearOf = (text: string): string[] =>
@@ -71,10 +72,10 @@ export const clearOf = (text: string): string[] =>
     .filter(({ causes }) => causes.length === 0)
     .map(findingText);
 
-export function readingOf(text: string): { findings: string; problems: string } {
-  const { problems } = readLine(text);
+export function readingOf(text: string, under?: SectionHeading): { findings: string; problems: string } {
+  const { problems } = readLine(text, under);
   return {
-    findings: findingsOf(text).map(findingText).join('; '),
+    findings: findingsOf(text, under).map(findingText).join('; '),
     problems: problems.map(({ code }) => code).join(' '),
   };
 }

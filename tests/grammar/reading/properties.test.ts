@@ -4,7 +4,7 @@ import * as closed from '../../../grammar/lexicon/closed-words.ts';
 import type { Lead } from '../../../grammar/lexicon/entry.ts';
 import { LEXICON } from '../../../grammar/lexicon/index.ts';
 import { readLine } from '../../../grammar/read-line.ts';
-import type { FindingNode, LineSyntax } from '../../../grammar/syntax.ts';
+import type { FindingNode, LineSyntax, SectionHeading } from '../../../grammar/syntax.ts';
 
 const CLOSED = Object.values(closed).flatMap((list) => (Array.isArray(list) ? list : Object.keys(list))) as string[];
 const OPEN = LEXICON.flatMap(({ word, forms, leads, slots }) => [
@@ -61,14 +61,17 @@ const joined = fc
 const lines = fc
   .oneof(joined, mutated, fc.string({ unit: 'binary', maxLength: 60 }), fc.string({ unit: 'grapheme', maxLength: 60 }))
   .map((text) => text.replaceAll(/[\r\n]/g, ' '));
-const check = (holds: (text: string) => void, numRuns = 1500) => fc.assert(fc.property(lines, holds), { numRuns });
+const headings = fc.constantFrom<(SectionHeading | undefined)[]>(undefined, undefined, 'plan', 'history', 'images');
+/** `under` is the section heading above the line. */
+const check = (holds: (text: string, under: SectionHeading | undefined) => void, numRuns = 1500) =>
+  fc.assert(fc.property(lines, headings, holds), { numRuns });
 
 const findingsOf = ({ statements }: LineSyntax): FindingNode[] => statements.flatMap(({ findings }) => findings);
 
 describe('for any text', () => {
   test('every character that is not white space has exactly one role, and roles are sorted', () => {
-    check((text) => {
-      const { roles } = readLine(text);
+    check((text, under) => {
+      const { roles } = readLine(text, under);
       let end = 0;
       for (const role of roles) {
         expect(role.start).toBeGreaterThanOrEqual(end);
@@ -82,8 +85,8 @@ describe('for any text', () => {
   });
 
   test('findings, slots, quotes, causes, kept text and problems lie inside the line', () => {
-    check((text) => {
-      const read = readLine(text);
+    check((text, under) => {
+      const read = readLine(text, under);
       const findings = findingsOf(read);
       const slots = findings.flatMap((finding) => Object.values(finding.slots));
       const spans = [
@@ -104,14 +107,14 @@ describe('for any text', () => {
   });
 
   test('a line read twice is the same', () => {
-    check((text) => {
-      expect(readLine(text)).toEqual(readLine(text));
+    check((text, under) => {
+      expect(readLine(text, under)).toEqual(readLine(text, under));
     }, 600);
   });
 
   test('a clear finding is never a test without result, nor an absent finding with a value', () => {
-    check((text) => {
-      for (const { id, status, slots, causes, word } of findingsOf(readLine(text))) {
+    check((text, under) => {
+      for (const { id, status, slots, causes, word } of findingsOf(readLine(text, under))) {
         const entry = LEXICON.find((each) => each.id === id);
         if (causes.length > 0 || !entry) continue;
         const shapes = entry.slots as Readonly<Record<string, { locating?: boolean }>>;
@@ -130,8 +133,8 @@ describe('for any text', () => {
   test('a red-flag word is read by a clear finding, reported, or in a comment or header', () => {
     const flagged = fc.tuple(lines, fc.constantFrom(...closed.RED_FLAG_WORDS), lines).map((parts) => parts.join(' '));
     fc.assert(
-      fc.property(flagged, (text) => {
-        const read = readLine(text);
+      fc.property(flagged, headings, (text, under) => {
+        const read = readLine(text, under);
         if (read.kind !== 'statements') return;
         const comment = read.roles.find(({ kind }) => kind === 'comment')?.start ?? text.length;
         const clear = findingsOf(read).filter(({ causes }) => causes.length === 0);
