@@ -43,7 +43,8 @@ export type CauseKind =
   | 'no image'
   | 'wrong subject'
   | 'toe or web'
-  | 'two statuses';
+  | 'two statuses'
+  | 'done or planned';
 
 export interface SlotNode extends Span {
   readonly value: Value;
@@ -83,6 +84,8 @@ export interface VerbatimNode extends Span {
 
 export interface StatementNode extends Span {
   readonly section: Section;
+  /** Opened by `operation` alone: that it was done is said by the kind of its visit, or by nobody. */
+  readonly unsaid?: true;
   readonly findings: readonly FindingNode[];
   readonly verbatim: readonly VerbatimNode[];
 }
@@ -181,7 +184,7 @@ export interface HeadingNode {
 }
 
 /** What a heading such as `plan:` opens for the lines below it; `images` leaves it to each line to name its image. */
-export type SectionHeading = Section | 'images';
+export type SectionHeading = Section | 'images' | 'operation done';
 
 /** A line of which nothing is read, and which speaks of its neighbours (`last visit:`, `declined`). */
 export interface TurningNode {

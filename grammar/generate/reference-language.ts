@@ -55,6 +55,7 @@ function noteReference(): string {
     ),
     list([
       'A line belongs to the exam unless a section word opens another section. A section, like a subject, holds to the end of its line.',
+      'Under `operation` stands what was done in a visit of that kind; in any other it may be planned or past, and is unclear: write `operation done`, or `plan`.',
       'Statements end at `;`, at a full stop, or at a section word. A comma ends a segment and closes the values of the finding before it.',
       'A side or a subject alone on a line, or a side before a colon, is a heading: it holds down to the next heading or visit. A ray before a colon and words of its line is of that line alone; no heading gives its ray to a treatment.',
       `A section word and a colon alone on a line are a section heading: every line below it that opens no section of its own stands in it, down to the next blank line, section heading, header line, or a line of capitals or with a colon at its end that is not of the language. So do ${codes(Object.keys(closed.HEADING_WORDS))}; below ${codes(headingsOf('images'))} each line names its image. Under a heading a line may start with the mark of a list (\`-\`, \`*\`, \`1.\`, \`2)\`), which says nothing.`,

@@ -95,10 +95,10 @@ export const SECTION_WORD: Readonly<Record<Section, string>> = {
 };
 
 /** Section words that say more than their section: the formatter leaves them. */
-const KEPT_SECTION_WORDS: readonly string[] = ['orders', 'scores'];
+const KEPT_SECTION_WORDS: readonly string[] = ['orders', 'scores', 'operation done'];
 /** The word that the formatter writes in place of a typed section word. */
 export function sectionWord(typed: string, section: Section): string {
-  const word = typed.toLowerCase();
+  const word = typed.toLowerCase().replace(/\s+/g, ' ');
   return KEPT_SECTION_WORDS.includes(word) ? word : SECTION_WORD[section];
 }
 

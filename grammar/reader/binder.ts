@@ -11,12 +11,13 @@ import {
   kindOfSubject,
   kindsOf,
   leadIn,
+  newDraft,
   type Pending,
   type StatementDraft,
   setSlot,
 } from './draft.ts';
 import { beforeClaim, type Form, type Match, matchesAt, OF_FOOT } from './forms.ts';
-import { heldSide, KEEPS_NO_RAY } from './inherited.ts';
+import { heldSide, KEEPS_NO_RAY, sectionBelow } from './inherited.ts';
 import type { Item } from './items.ts';
 import type { SideMention } from './sides.ts';
 import { tell } from './story.ts';
@@ -34,9 +35,13 @@ export class Binder {
   readonly sides: SideMention[] = [];
   /** The section of a line that opens none. */
   private readonly above: Section;
+  /** The heading above says that the operation was done. */
+  private readonly done: boolean;
   section: Section;
   /** A word of the line, or a heading above it, has opened the section. */
   sectionNamed: boolean;
+  /** An operation that the line, or the heading above it, has opened is not said to be done. */
+  unsaid: boolean;
   sectionSide: Side | 'both' | undefined;
   sidesOpen = false;
   statement: StatementDraft;
@@ -66,7 +71,9 @@ export class Binder {
   constructor(line: string, items: readonly Item[], under?: SectionHeading) {
     this.line = line;
     this.items = items;
-    this.above = under === undefined || under === 'images' ? 'exam' : under;
+    this.above = sectionBelow(under);
+    this.done = under === 'operation done';
+    this.unsaid = !this.done;
     this.section = this.above;
     this.sectionNamed = this.above !== 'exam';
     this.statement = this.open(0);
@@ -75,9 +82,11 @@ export class Binder {
   readonly lone: LoneSubject[] = [];
 
   private open(start: number): StatementDraft {
-    const statement: StatementDraft = { section: this.section, start, end: start, elements: [], verbatim: [] };
-    this.statements.push(statement);
-    return statement;
+    const { section, unsaid } = this;
+    const statement: StatementDraft = { section, start, end: start, elements: [], verbatim: [] };
+    const opened = section === 'operation' && unsaid ? { ...statement, unsaid } : statement;
+    this.statements.push(opened);
+    return opened;
   }
 
   role(kind: RoleKind, { start, end }: Span, more?: Partial<Role>): void {
@@ -186,6 +195,7 @@ export class Binder {
   closeLine(start: number): void {
     this.flush();
     this.section = this.above;
+    this.unsaid = !this.done;
     this.sectionNamed = this.above !== 'exam';
     this.subject = undefined;
     this.unreadSubject = undefined;
@@ -200,14 +210,16 @@ export class Binder {
     const before = leadIn(this.statement.elements, section).filter(({ is }) => !told || is === 'distancing');
     if (!this.atStart()) this.closeStatement(at.start);
     if (section !== this.section && KEEPS_NO_RAY.includes(section)) this.subject = undefined;
+    const word = sectionWord(this.line.slice(at.start, at.end), section);
     this.section = section;
     this.sectionNamed = true;
+    this.unsaid = word === 'operation';
     this.closed = undefined;
     this.sectionSide = undefined;
     this.statements.pop();
     this.statement = this.open(at.start);
     for (const element of before) this.push(element);
-    this.role('keyword', at, { canonical: sectionWord(this.line.slice(at.start, at.end), section) });
+    this.role('keyword', at, { canonical: word });
     this.segmentStart = at.end;
   }
 
@@ -315,22 +327,7 @@ export class Binder {
   }
 
   draft(id: Draft['id'], entry: Entry | undefined, at: Span): Draft {
-    const draft: Draft = {
-      id,
-      entry,
-      section: this.section,
-      word: { start: at.start, end: at.end },
-      segment: this.segment,
-      start: at.start,
-      end: at.end,
-      status: 'present',
-      statusGiven: false,
-      denied: false,
-      slots: {},
-      quotes: [],
-      causes: [],
-      open: true,
-    };
+    const draft = newDraft(id, entry, at, this);
     this.giveSubject(draft, kindsOf(id, entry));
     return draft;
   }

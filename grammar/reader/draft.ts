@@ -48,6 +48,29 @@ export interface Draft {
   open: boolean;
 }
 
+/** A finding as it starts, of which nothing but its word has been read. */
+export const newDraft = (
+  id: Draft['id'],
+  entry: Entry | undefined,
+  { start, end }: Span,
+  { section, segment }: { readonly section: Section; readonly segment: number },
+): Draft => ({
+  id,
+  entry,
+  section,
+  word: { start, end },
+  segment,
+  start,
+  end,
+  status: 'present',
+  statusGiven: false,
+  denied: false,
+  slots: {},
+  quotes: [],
+  causes: [],
+  open: true,
+});
+
 /** A word that waits for the finding after it. */
 export interface Pending<T> extends Span {
   readonly value: T;
@@ -67,6 +90,8 @@ export type Element =
 
 export interface StatementDraft {
   readonly section: Section;
+  /** Opened by `operation` alone, which doesn't say that it was done. */
+  readonly unsaid?: true;
   start: number;
   end: number;
   readonly elements: Element[];

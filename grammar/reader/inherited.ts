@@ -1,5 +1,5 @@
 import type { Section } from '../lexicon/entry.ts';
-import type { VerbatimNode } from '../syntax.ts';
+import type { SectionHeading, VerbatimNode } from '../syntax.ts';
 import type { Binder } from './binder.ts';
 
 /** The side that the segment or the statement of what is kept as typed began with. */
@@ -10,3 +10,9 @@ export const heldSide = ({ segmentSide, sectionSide }: Binder): Pick<VerbatimNod
 
 /** `third drawer 0. plan mri`: what is told or planned next is of no ray that was only examined before. */
 export const KEEPS_NO_RAY: readonly Section[] = ['history', 'tried', 'plan', 'lab'];
+
+/** The section of a line that opens none, below a heading or below nothing. */
+export function sectionBelow(under: SectionHeading | undefined): Section {
+  if (under === undefined || under === 'images') return 'exam';
+  return under === 'operation done' ? 'operation' : under;
+}

@@ -26,6 +26,7 @@ import { tailReach } from './tails.ts';
 import { turningOf } from './turning-lines.ts';
 import { keepUnused } from './unused-subjects.ts';
 import { webReach } from './web-or-ray.ts';
+import { doneReach } from './whether-done.ts';
 
 type Body = Pick<LineSyntax, 'statements' | 'roles' | 'problems' | 'heading' | 'opens' | 'turning'>;
 
@@ -54,12 +55,13 @@ export function readStatements(
   tailReach(drafts, items, line, binder.roles);
   webReach(drafts, items);
   if (under === 'images') ofNoImage(drafts, line);
+  doneReach(binder.statements, line);
   const kept = keepUnused(binder, binder.roles);
   const statements: StatementNode[] = [];
-  binder.statements.forEach(({ section, start, end, verbatim }, i) => {
+  binder.statements.forEach(({ section, start, end, verbatim, unsaid }, i) => {
     const findings = (ofEach[i] ?? []).map((draft) => finished(draft, line));
-    if (findings.length + verbatim.length > 0)
-      statements.push({ section, start, end, findings, verbatim: orNone(verbatim) });
+    const statement = { section, start, end, findings, verbatim: orNone(verbatim) };
+    if (findings.length + verbatim.length > 0) statements.push(unsaid ? { ...statement, unsaid } : statement);
   });
   const roles = inOrder([...kept.roles, ...pauses(line, items)]);
   const problems = withRedFlags(line, items, statements, [...binder.problems, ...kept.problems, ...heard(line, items)]);

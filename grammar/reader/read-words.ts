@@ -16,6 +16,7 @@ import { fitItem } from './quantities.ts';
 import { readSlashList } from './slash-list.ts';
 import { subjectAt } from './subjects.ts';
 import { type Taker, takeClass, takePanel } from './take-classes.ts';
+import { isElsewhere } from './whether-done.ts';
 
 /** Reads the word or phrase at an index; returns the index after it. */
 export function readWords(binder: Binder, i: number): number {
@@ -241,7 +242,7 @@ const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
   if (form.section && opens && !binder.no && !binder.not) {
     const { section } = form.section;
     if (IMAGES.includes(section) && isNamedAfter(binder, index)) return false;
-    if (section === 'operation' && binder.sectionNamed && binder.section === 'plan') return false;
+    if (section === 'operation' && isElsewhere(binder, form.section.strong)) return false;
     binder.openSection(section, at);
     const own = form.findings.find(({ id }) => id === section && binder.canHold(id));
     if (own) {

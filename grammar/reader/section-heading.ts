@@ -32,9 +32,10 @@ export function readSectionHeading(binder: Binder, under: SectionHeading | undef
   if (!opens) return undefined;
   if (opens === 'images') binder.role('keyword', at);
   else binder.openSection(opens, at);
+  const done = opens === 'operation' && !binder.unsaid;
   if (colon) binder.role('punctuation', colon);
   if (comment) binder.role('comment', comment);
-  return opens;
+  return done ? 'operation done' : opens;
 }
 const isColon = (item: Item | undefined, line: string): boolean => item?.is === 'keeper' && line[item.start] === ':';
 

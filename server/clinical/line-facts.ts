@@ -33,6 +33,8 @@ export type LineFacts = Pick<VisitFacts, 'facts' | 'verbatim' | 'unclear'>;
 /** What holds for a line from above it: its visit, the heading, who examines. */
 interface Above {
   readonly visitSide: Side | 'both' | undefined;
+  /** The visit is the operation itself, and what stands under `operation` alone was done in it. */
+  readonly operating: boolean;
   readonly drawerScale: HeaderFacts['drawerScale'];
   readonly panels: Settings['panels'];
   readonly heading: HeadingNode;
@@ -53,12 +55,12 @@ export interface InForce extends Above {
 /** The heading where none stands above. */
 export const NO_HEADING: HeadingNode = {};
 export const inForce = (above: Above): InForce => {
-  const { visitSide, drawerScale, heading, headed, examiner, turned } = above;
+  const { visitSide, operating, drawerScale, heading, headed, examiner, turned } = above;
   // Nearly all visits have neither; what they have is enough to tell them apart.
-  const plain = heading === NO_HEADING && examiner === undefined;
+  const plain = heading === NO_HEADING && examiner === undefined && turned === undefined;
   const key = plain
-    ? `${visitSide} ${drawerScale}`
-    : JSON.stringify([visitSide, drawerScale, heading, headed, examiner, turned]);
+    ? `${visitSide} ${operating} ${drawerScale}`
+    : JSON.stringify([visitSide, operating, drawerScale, heading, headed, examiner, turned]);
   return { ...above, key };
 };
 
@@ -169,7 +171,7 @@ class FactReader {
   private statement(statement: StatementNode, id: string): void {
     const unread: (FindingNode | VerbatimNode)[] = [...statement.verbatim];
     statement.findings.forEach((node, index) => {
-      if (!this.finding(node, `${id}:${index}`)) unread.push(node);
+      if (!this.finding(node, `${id}:${index}`, statement)) unread.push(node);
     });
     this.keepVerbatim(statement, unread);
   }
@@ -178,7 +180,7 @@ class FactReader {
   }
 
   /** Adds the facts of one finding; false where any of it has to be written as typed. */
-  private finding(node: FindingNode, statement: string): boolean {
+  private finding(node: FindingNode, id: string, { unsaid }: StatementNode): boolean {
     const subjects = this.subjects(node);
     const sides = this.sides(node, subjects);
     const causes: FactCause[] = [...node.causes];
@@ -188,6 +190,8 @@ class FactReader {
     if (sides.length === 0) causes.push({ why: 'no side', text: '', ...spanOf(node.word) });
     if (mayBeOfWeb(node, this.force.heading)) causes.push({ why: 'toe or web', text: '', ...spanOf(node.word) });
     if (overlapsWhich(node, subjects)) causes.push({ why: 'which toe', text: '', ...spanOf(node.word) });
+    if (unsaid && node.id !== 'consent' && !this.force.operating)
+      causes.push({ why: 'done or planned', text: '', ...spanOf(node.word) });
     const { turned } = this.force;
     if (turned !== undefined) causes.push({ why: 'distancing word', text: turned.text, ...spanOf(node.word) });
     for (const cause of causes) this.report(node, cause);
@@ -202,7 +206,7 @@ class FactReader {
     }
     const place = { place: this.at(node), word: this.at(node.word), slots };
     const base: Base = {
-      statement,
+      statement: id,
       section: node.section,
       quotes: orNone(node.quotes.map(({ text }) => text)),
       causes: orNone(causes),

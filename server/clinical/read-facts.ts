@@ -45,7 +45,12 @@ export function readVisitFacts(
   const lifecycle = readLifecycle(lines);
   const carried = new Map(lifecycle?.carried.map((each) => [each.place.line, each] as const));
   const named = once(() => namedRays(lines, carried));
-  const everywhere = { visitSide: known?.side, drawerScale, panels: settings.panels };
+  const everywhere = {
+    visitSide: known?.side,
+    operating: known?.kind === 'operation',
+    drawerScale,
+    panels: settings.panels,
+  };
   const facts: AnyFact[] = [];
   const verbatim: Verbatim[] = [];
   const unclear: Unclear[] = [];

@@ -2,6 +2,7 @@ import { SECTION_WORDS } from '../../grammar/lexicon/closed-words.ts';
 import type { Section, SubjectKind } from '../../grammar/lexicon/entry.ts';
 import type { FindingId } from '../../grammar/lexicon/index.ts';
 import { readLine } from '../../grammar/read-line.ts';
+import { sectionBelow } from '../../grammar/reader/inherited.ts';
 import type { LineSyntax, Role, SectionHeading, SubjectNode } from '../../grammar/syntax.ts';
 import type { DrawerScale } from '../../grammar/values.ts';
 import type { Note } from '../workspace/note.ts';
@@ -62,8 +63,7 @@ function statementContext(
 ): Pick<CompletionContext, 'section' | 'subject' | 'finding' | 'stated'> {
   const of = (role: Role) => text.slice(role.start, role.end);
   const keyword = roles.findLast((role) => role.kind === 'keyword' && role.canonical !== undefined);
-  const section =
-    (keyword && SECTION_WORDS[keyword.canonical ?? '']?.section) ?? (under === 'images' ? undefined : under) ?? 'exam';
+  const section = (keyword && SECTION_WORDS[keyword.canonical ?? '']?.section) ?? sectionBelow(under);
   const subject =
     kindOf(
       roles.findLast(({ kind }) => kind === 'subject'),

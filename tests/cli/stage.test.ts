@@ -172,7 +172,7 @@ describe('--scales', () => {
     expect(staged(text)[0]?.scales).toBeUndefined();
   });
   test('say in one row that none is applied where the stage is kept away', () => {
-    const input = note('2nd  drawer 2, medial mild', 'operation 2nd weil');
+    const input = note('2nd  drawer 2, medial mild', 'operation done 2nd weil');
     const { out } = forefoot(['stage', '-', '--scales', ...today], { input });
     expect(out).toMatch(/scales +none is applied, for the reason that keeps the stage away\n/);
     expect(out).not.toContain('crossover');

@@ -39,7 +39,7 @@ describe('a stage then and now', () => {
     );
   });
   it('ends with an operation: that visit is not comparable, later ones are compared with it no more', () => {
-    const operated = note('2nd tender plate, drawer 2', 'operation 2nd weil');
+    const operated = note('2nd tender plate, drawer 2', 'operation done 2nd weil');
     expect(rayOf(operated).change?.why).toMatch(/not staged now: the joint has been operated on/);
     expect(rayOf(`${operated}\nvisit 2026-05-09 review right\n2nd drawer 1\n`).change).toBeUndefined();
   });

@@ -13,7 +13,7 @@ describe('an operated joint', () => {
     expect(stageOf(later, 3)).toBe('1');
   });
   it('closes its own ray only on the day of the operation too', () => {
-    const day = 'operation 2nd weil\n2nd tender plate, drawer 2\n3rd tender plate, drawer 1';
+    const day = 'operation done 2nd weil\n2nd tender plate, drawer 2\n3rd tender plate, drawer 1';
     expect([stageOf(day), stageOf(day, 3)]).toEqual(['not applicable', '1']);
   });
   it('does not close the same ray of the other foot', () => {

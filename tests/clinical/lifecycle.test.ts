@@ -30,7 +30,7 @@ describe('a visit that is signed', () => {
     expect(left('tried steroid web 2 2 weeks ago').steroid).toEqual({ right: '2026-04-06' });
     expect(left('plan review in 6 weeks', 'plan review in 6 weeks').watch.review).toBe('2026-06-01');
     expect(left('plan tape 2nd 8 weeks').course).toEqual({ right: '2026-04-20' });
-    expect(left('operation 2nd pin 6 weeks').watch['pin right ray 2']).toBe('2026-06-01');
+    expect(left('operation done 2nd pin 6 weeks').watch['pin right ray 2']).toBe('2026-06-01');
     expect(left('plan ordinary shoes from 2 weeks').watch['shoes right']).toBe('2026-05-04');
   });
   it('has parts, each with its own signature', () => {

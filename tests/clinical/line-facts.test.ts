@@ -6,7 +6,9 @@ import type { DrawerScale } from '../../grammar/values.ts';
 import { readVisitFacts } from '../../server/clinical/read-facts.ts';
 import type { Settings } from '../../server/clinical/settings.ts';
 
-const OPENINGS = ['first right', 'review left', 'review both', 'phone'].map((end) => `visit 2026-03-09 ${end}`);
+const OPENINGS = ['first right', 'review left', 'review both', 'phone', 'operation right'].map(
+  (end) => `visit 2026-03-09 ${end}`,
+);
 const LINES = [
   '2nd drawer 2, tender plantar',
   'R2 drawer 1; L3 tender none',
@@ -25,6 +27,9 @@ const LINES = [
   'examiner CD drawer 3',
   'carried 2026-01-05 3rd drawer 2',
   'sense lost',
+  'operation 2nd weil',
+  'last visit:',
+  'declined',
   '',
 ];
 const SCALES: readonly (DrawerScale | undefined)[] = [undefined, '0-4', '0-3'];

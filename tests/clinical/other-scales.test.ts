@@ -75,7 +75,7 @@ describe('a description is not told', () => {
   });
   test.each([
     ['2nd medial mild, drawer 1, pale, cold', 2, /^not applied: red flag/],
-    ['2nd medial mild, drawer 1\noperation 2nd weil', 2, /^not applied: /],
+    ['2nd medial mild, drawer 1\noperation done 2nd weil', 2, /^not applied: /],
     ['2nd dislocated, overlap hallux', 2, /^not applied: /],
     ['3rd medial mild, drawer 1', 3, /^not applied: it describes the second toe only/],
     ['5th medial mild, drawer 1', 5, /^not applied: /],

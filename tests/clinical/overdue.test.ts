@@ -28,7 +28,7 @@ describe('of the newest visit', () => {
     expect(told(plan, today)).toEqual(expected);
   });
   test('a pin is told by its ray', () => {
-    const visit = lastVisit('operation 2nd weil, pin 6 weeks');
+    const visit = lastVisit('operation done 2nd weil, pin 6 weeks');
     expect(overdue(visit, '2026-04-20')).toEqual([]);
     expect(overdue(visit, '2026-05-11').map(({ text }) => text)).toEqual([
       'The pin (right ray 2) was to be out by 2026-04-20, 3 weeks before 2026-05-11; no visit of a later date stands in this file.',

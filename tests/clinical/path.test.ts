@@ -168,7 +168,7 @@ const CASES: Readonly<Record<string, { reaches: readonly string[]; not: readonly
   'operated, on track': {
     reaches: [
       `${wrap('operation 2nd weil', 'scales drawer 0-4', 'visit 2025-11-01 operation right')}visit 2026-03-09 postop right\n2nd swelling mild, wound healed`,
-      'operation 2nd weil',
+      'operation done 2nd weil',
     ],
     not: ['2nd swelling mild', 'plan operation 2nd weil\n2nd drawer 1'],
   },

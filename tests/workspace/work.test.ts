@@ -48,7 +48,7 @@ describe('the work that an edit causes', () => {
 
   test('reaches every later visit where the episode changes for good', () => {
     const { note, work } = opened(100);
-    note.change([typed(note.firstLine(50) + 1, 0, 'operation 2nd plate repair\n')], 2);
+    note.change([typed(note.firstLine(50) + 1, 0, 'operation done 2nd plate repair\n')], 2);
     note.settle();
     expect(work.visits).toBe(51);
   });
@@ -101,7 +101,7 @@ describe('the work that an edit causes', () => {
 
   test('is not forgotten when an earlier visit changes while later ones still wait', () => {
     const { note } = opened(8);
-    note.change([typed(note.firstLine(3) + 1, 0, 'operation 2nd plate repair\n')], 2);
+    note.change([typed(note.firstLine(3) + 1, 0, 'operation done 2nd plate repair\n')], 2);
     note.settle(3);
     note.change([typed(note.firstLine(1) + 6, 0, ' ')], 3);
     note.settle();
@@ -111,7 +111,7 @@ describe('the work that an edit causes', () => {
 
   test('goes on where it was when something is typed meanwhile', () => {
     const { note, work } = opened(60);
-    note.change([typed(note.firstLine(1) + 1, 0, 'operation 2nd plate repair\n')], 2);
+    note.change([typed(note.firstLine(1) + 1, 0, 'operation done 2nd plate repair\n')], 2);
     note.settle(10);
     expect(work.visits).toBe(10);
     note.change([typed(note.firstLine(1) + 6, 0, ' ')], 3);

@@ -93,6 +93,8 @@ const REASONS: Readonly<Partial<Record<Unclear['why'], (unclear: Unclear) => str
     finding === 'squeeze' ? 'no web is named; of the whole row of joints write compression' : 'no ray or web is named',
   'no image': () => 'no image is named: begin the line with it, such as xray or mri',
   'two statuses': () => 'it has two statuses',
+  'done or planned': () =>
+    'it is not said to be done: write "operation done" on its day, "plan" before what is to come, or "history previous operation 2nd weil 2025-11"',
   'toe or web': () => 'it may be of the toe or of the web space: write "web 2 numb", or the toe on a line of its own',
   'which toe': () => 'it is not sure which toe lies on which: write "2nd overlap hallux" or "2nd overlap third"',
 };

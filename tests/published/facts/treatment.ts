@@ -61,7 +61,7 @@ export const TREATMENT_CHECKS = {
     expect(meaningOf('recurrence')).toMatch(/15 % in a review \(HIGH11\)/);
     expect(meaningOf('transfer-pain')).toMatch(/7 % in a review \(HIGH11\)/);
     expect(textsWith(/36 % in HIGH11/)).toHaveLength(1);
-    expect(stageOf('operation 2nd weil\n2nd extended, paper pulls-out, drawer 0')).toBe('not applicable');
+    expect(stageOf('operation done 2nd weil\n2nd extended, paper pulls-out, drawer 0')).toBe('not applicable');
   },
   'stiffness after a plantar repair': () => {
     expect(meaningOf('stiffness')).toMatch(/6\.1 % in one large series \(PLANT196\)/);
