@@ -132,6 +132,8 @@ function infection(view: FlagView): Found {
   const heat: AnyFact[] = [...near(clearFacts(facts, 'hot')), ...near(clearFacts(facts, 'redness'))];
   const fever = present(clearFacts(facts, 'fever'));
   if (heat.length > 0 && fever.length > 0) return found([...heat, ...fever], 'a hot or red joint with fever');
+  const sore = isAfterOperation(view) ? hotAndRed(view) : [];
+  if (sore.length > 0) return found(sore, 'heat and redness with swelling or tenderness after an operation');
   const inflamed = pins.filter(({ values }) =>
     values.state?.words.some((word) => word === 'red' || word === 'discharging'),
   );
@@ -152,6 +154,15 @@ function infection(view: FlagView): Found {
   return broken.length > 0 && heat.length > 0
     ? found([...broken, ...heat], 'an open wound that is hot or red')
     : undefined;
+}
+
+/** Heat and redness of a ray or its foot beside swelling or tenderness of it; nothing where one of the three is missing. */
+function hotAndRed(view: FlagView): AnyFact[] {
+  const { facts } = view.visit;
+  const near = (finding: 'hot' | 'redness' | 'swelling' | 'foot-swelling' | 'tenderness'): AnyFact[] =>
+    present(clearFacts(facts, finding) as AnyFact[]).filter((fact) => nearby(view, fact));
+  const signs = [near('hot'), near('redness'), [...near('swelling'), ...near('foot-swelling'), ...near('tenderness')]];
+  return signs.every(({ length }) => length > 0) ? signs.flat() : [];
 }
 
 function ischaemia(view: FlagView): Found {

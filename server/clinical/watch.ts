@@ -29,7 +29,7 @@ type Foot = Side | 'patient';
  * `pin` to the day by which it is to be out; `shoes` to the first day of ordinary shoes; `review` to the last day of the one planned.
  */
 export type WatchKey =
-  | `risk ${Risk | 'allergy tape' | 'allergy anti-inflammatory' | 'hba1c' | 'falls'}`
+  | `risk ${Risk | `allergy ${string}` | 'hba1c' | 'falls'}`
   | `${'pulses' | 'injection' | 'shoes' | 'told' | 'film'} ${Foot}`
   | `${'aligned' | 'tender' | 'fused' | 'named' | 'pin' | 'lesion'} ${string}`
   | 'decision'
@@ -73,17 +73,18 @@ const PARTS: readonly ((seen: Seen, keep: Keep) => void)[] = [
 const present = ({ status }: AnyFact): boolean => status === 'present';
 const footOf = ({ side }: AnyFact): Foot => side ?? 'patient';
 
-function risks({ visit, on }: Seen, keep: Keep): void {
+function risks({ visit, before, on }: Seen, keep: Keep): void {
   for (const risk of RISKS)
     for (const fact of clearFacts(visit.facts, risk) as AnyFact[]) {
       const now = fact.finding === 'smoking' ? isSmoker(fact) : present(fact);
       keep(`risk ${risk}`, now ? on : 'absent');
     }
-  for (const fact of clearFacts(visit.facts, 'allergy'))
-    for (const to of ['tape', 'anti-inflammatory'] as const) {
-      if (present(fact) && fact.values.to?.words.includes(to)) keep(`risk allergy ${to}`, on);
-      else if (fact.status === 'absent' && !fact.values.to) keep(`risk allergy ${to}`, 'absent');
-    }
+  for (const fact of clearFacts(visit.facts, 'allergy')) {
+    const to = fact.values.to?.words ?? [];
+    if (present(fact)) for (const each of to) keep(`risk allergy ${each}`, on);
+    else if (to.length === 0)
+      for (const key of Object.keys(before) as WatchKey[]) if (key.startsWith('risk allergy ')) keep(key, 'absent');
+  }
   for (const { values } of clearFacts(visit.facts, 'hba1c')) {
     const percent = hba1cPercent(values);
     if (percent !== undefined) keep('risk hba1c', `${percent}`);
@@ -268,6 +269,6 @@ export function holds(visit: VisitFacts, watch: Watch, risk: Risk): boolean {
 const isSmoker = ({ values }: Extract<AnyFact, { finding: 'smoking' }>): boolean =>
   values.status?.words.includes('current') ?? false;
 
-export const isRisk = (watch: Watch, risk: Risk | 'allergy tape' | 'allergy anti-inflammatory'): boolean =>
+export const isRisk = (watch: Watch, risk: Risk | `allergy ${string}`): boolean =>
   (watch[`risk ${risk}`] ?? 'absent') !== 'absent';
 export const rayName = (side: Side, ray: Ray): string => `${side} ray ${ray}`;

@@ -128,6 +128,64 @@ export const floatingToe = defineRule({
   },
 });
 
+/** Seconds from which a refill is slow (common practice); the lexicon computes no cut, so the clinician's word is asked for. */
+const SLOW_SECONDS = 3;
+
+export const refillUnjudged = defineRule({
+  ...practice,
+  code: 'refill-unjudged',
+  name: 'Slow refill after an operation, not judged',
+  severity: 'contradiction',
+  scope: 'visit',
+  reads: ['capillary-refill', 'dislocated', 'procedure'],
+  needs: ['capillary-refill'],
+  what: 'A refill of more than three seconds in an operation or post-operative visit, and nobody says whether it is delayed.',
+  why: 'A tight dressing, a pin or a stretched vessel costs the toe; the number alone raises no alarm.',
+  instead: 'Write normal or delayed; loosen the dressing, look again, and tell the surgeon where it stays slow.',
+  examples: {
+    invalid: 'forefoot 1\n\nvisit 2026-03-09 postop right\n2nd capillary-refill 5 s',
+    valid: 'forefoot 1\n\nvisit 2026-03-09 postop right\n2nd capillary-refill 5 s normal',
+    nearMiss: 'forefoot 1\n\nvisit 2026-03-09 postop right\n2nd capillary-refill 2 s',
+  },
+  *check({ visit }) {
+    if (visit.kind !== 'postop' && visit.kind !== 'operation') return;
+    for (const { status, values, origin } of clearFacts(visit.facts, 'capillary-refill')) {
+      const seconds = values.time?.low;
+      if (status !== 'present' || values.state || seconds === undefined || seconds <= SLOW_SECONDS) continue;
+      yield {
+        place: origin.place,
+        message: `A refill of ${seconds} s after an operation is slow (common practice: over ${SLOW_SECONDS} s). Loosen the dressing, look again, and write normal or delayed.`,
+      };
+    }
+  },
+});
+
+export const feverAfterOperation = defineRule({
+  ...practice,
+  code: 'fever-after-operation',
+  name: 'Fever after an operation',
+  severity: 'contradiction',
+  scope: 'visit',
+  reads: ['fever'],
+  needs: ['fever'],
+  what: 'Fever in a post-operative visit that states no red flag of infection or clot.',
+  why: 'Wound, pin, chest, calf and bladder are looked at before a fever is called harmless.',
+  instead: 'Examine wound, pin site, calf and chest, and write what was found.',
+  examples: {
+    invalid: 'forefoot 1\n\nvisit 2026-03-09 postop right\nfever 38.4',
+    valid: 'forefoot 1\n\nvisit 2026-03-09 postop right\nno fever',
+    nearMiss: 'fever 38.4',
+  },
+  *check({ visit, redFlags }) {
+    if (visit.kind !== 'postop' || redFlags.some(({ flag }) => flag === 'infection' || flag === 'clot')) return;
+    const fever = clearFacts(visit.facts, 'fever').find(({ status }) => status === 'present');
+    if (!fever) return;
+    const message =
+      'Fever after an operation: look at wound, pin site, calf and chest today, and write what was found.';
+    yield { place: fever.origin.word, message };
+  },
+});
+
 export const fusedPip = defineRule({
   ...practice,
   code: 'fused-pip',

@@ -42,7 +42,7 @@ export const steroidUnstable = defineRule({
   scope: 'ray',
   reads: ['steroid', 'drawer', 'overlap', 'dislocated'],
   needs: ['steroid'],
-  what: 'A steroid injection is planned, or was given, at an unstable joint or in the web beside it.',
+  what: 'A steroid injection is planned, or was given, at an unstable joint or in the web beside it; or is planned at a joint that was unstable when it was last examined.',
   why: 'Steroid weakens the plate further; dislocation after repeated local steroid has been reported.',
   instead: 'Protect the joint; use an anaesthetic block alone to tell joint from web. Write "no steroid" to say so.',
   examples: {
@@ -54,9 +54,15 @@ export const steroidUnstable = defineRule({
     const told = new Set<RayAnalysis>();
     for (const fact of clearFacts(view.visit.facts, 'steroid')) {
       if (fact.status !== 'present') continue;
-      const joint = view.rays.find((each) => reaches(fact, each) && isUnstable(view, each));
-      if (!joint) continue;
       const planned = fact.section === 'plan';
+      const joint = view.rays.find((each) => reaches(fact, each) && isUnstable(view, each));
+      const earlier = planned && !joint ? unstableBefore(view, fact) : undefined;
+      if (earlier)
+        yield {
+          place: fact.origin.place,
+          message: `Steroid is planned where an earlier visit found the ${earlier} unstable, and this one does not examine it: it may rupture or dislocate. Examine it, and protect the joint instead.`,
+        };
+      if (!joint) continue;
       // Of several earlier injections at one joint the first says it.
       if (!planned && told.has(joint)) continue;
       if (!planned) told.add(joint);
@@ -80,6 +86,18 @@ export const steroidUnstable = defineRule({
     }
   },
 });
+
+/** A ray that the injection reaches, that this visit doesn't examine, and that was at least stage 1 when it last was. */
+function unstableBefore({ rays, before }: RuleView, { subject, side }: AnyFact): string | undefined {
+  if (!side || (subject.at !== 'ray' && subject.at !== 'web')) return undefined;
+  const near = subject.at === 'ray' ? [subject.ray] : [subject.web, subject.web + 1];
+  const ray = near.find(
+    (each) =>
+      !rays.some((now) => now.side === side && now.ray === each) &&
+      (before.stage[rayKey(side, each as Ray)]?.[0] ?? 0) >= 1,
+  );
+  return ray === undefined ? undefined : `${side} ray ${ray}`;
+}
 
 export const invasiveUnconfirmed = defineRule({
   source: 'GREGG06',

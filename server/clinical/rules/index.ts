@@ -1,5 +1,14 @@
-import { floatingToe, fusedPip, impactBeforeWindow, shoeBeforeWindow, transferTenderness } from './after-operation.ts';
+import {
+  feverAfterOperation,
+  floatingToe,
+  fusedPip,
+  impactBeforeWindow,
+  refillUnjudged,
+  shoeBeforeWindow,
+  transferTenderness,
+} from './after-operation.ts';
 import { dislocatedLowDrawer, drawerScale, overlapStraight, stageUnsupported, statedTwice } from './agreement.ts';
+import { drugAllergy } from './allergies.ts';
 import { incompleteVisit } from './completeness.ts';
 import type { Rule } from './define-rule.ts';
 import { acuteDislocationIncomplete, invasiveUnconfirmed, steroidUnstable } from './hazards.ts';
@@ -49,6 +58,7 @@ export const RULES: readonly Rule[] = [
   steroidUnstable,
   antiInflammatoryRisk,
   tapeRisk,
+  drugAllergy,
   wrongSide,
   wrongRay,
   sideFromHeading,
@@ -67,6 +77,8 @@ export const RULES: readonly Rule[] = [
   imageOlder,
   webChangeUnstable,
   floatingToe,
+  refillUnjudged,
+  feverAfterOperation,
   fusedPip,
   dislocatedLowDrawer,
   overlapStraight,

@@ -81,15 +81,22 @@ export const neuropathicSwelling = defineRule({
   },
 });
 
+/** An order to put no weight on the foot, or a cast. */
+const offTheFoot = ({ facts }: VisitFacts): AnyFact | undefined =>
+  [
+    ...clearFacts(facts, 'weight-bearing').filter(({ values }) => values.load?.words.includes('non-weight-bearing')),
+    ...clearFacts(facts, 'cast'),
+  ].find(({ section, status }) => section === 'plan' && status === 'present');
+
 export const bootUnasked = defineRule({
   ...practice,
   code: 'boot-unasked',
   name: 'Boot without a thought of falls and of a clot',
   severity: 'missing',
   scope: 'episode',
-  reads: ['boot', 'clot-history', 'family-history', 'anticoagulant', 'falls'],
-  needs: ['boot'],
-  what: 'A boot is planned, and nothing is said of falls or of an earlier clot; or an earlier clot is stated and no protection.',
+  reads: ['boot', 'weight-bearing', 'cast', 'clot-history', 'family-history', 'anticoagulant', 'falls'],
+  needs: ['boot', 'weight-bearing', 'cast'],
+  what: 'A boot is planned, and nothing is said of falls or of an earlier clot; or a boot, a cast or no weight on the foot after an earlier clot, and no protection.',
   why: 'A boot makes legs unequal and calves still: people fall in it, and clots form.',
   instead: 'Ask for falls and for an earlier clot, and write both; a clot decides the protection by local protocol.',
   examples: {
@@ -99,18 +106,21 @@ export const bootUnasked = defineRule({
   },
   *check({ visit, before }) {
     const boot = planned(visit, 'boot');
-    if (!boot) return;
+    const off = boot ?? offTheFoot(visit);
+    if (!off) return;
     const clots = clearFacts(visit.facts, 'clot-history');
     const clot = isTold(before.known, visit, 'clot-history');
     const protectedAlready =
-      holds(visit, before.watch, 'anticoagulant') || says(visit, /heparin|prophyla|thrombo|anticoag|clot|dvt|vte/i);
+      holds(visit, before.watch, 'anticoagulant') ||
+      clearFacts(visit.facts, 'clot-prevention').some(({ status }) => status === 'present') ||
+      says(visit, /heparin|prophyla|thrombo|anticoag|clot|dvt|vte/i);
     if (clot && !protectedAlready)
       yield {
-        place: boot.origin.word,
+        place: off.origin.word,
         severity: 'contradiction',
-        message:
-          'A boot is planned after an earlier clot, and no protection is written. Decide it by the local protocol.',
+        message: `${boot ? 'A boot' : 'Time off the foot'} is planned after an earlier clot, and no protection is written. Decide it by the local protocol.`,
       };
+    if (!boot) return;
     const open = [
       !saysFalls(visit) && before.watch['risk falls'] === undefined && 'falls',
       clots.length === 0 && !protectedAlready && 'an earlier clot',

@@ -36,12 +36,23 @@ const VESSELS = ['abi', 'toe-pressure', 'doppler'] as const;
 const PREGNANT_DAYS = 280;
 
 /** No pulse, in this visit or, where this one says nothing, in the newest that did; a measured pressure answers it. */
-function circulation({ visit, before }: RuleView, side: Side | undefined): 'felt' | 'absent' | 'open' {
+function circulation({ visit, before }: RuleView, side: Side | undefined): 'felt' | 'low' | 'absent' | 'open' {
   if (!side) return 'open';
+  if (isLow(visit, side)) return 'low';
   const measured = VESSELS.some((finding) => clearFacts(visit.facts, finding, { side }).length > 0);
   const now = pulsesFelt(visit, side);
   const known = now === 'not examined' ? (before.watch[`pulses ${side}`] ?? 'open') : now;
   return measured || known === 'felt' ? 'felt' : known === 'absent' ? 'absent' : 'open';
+}
+/** Below these a foot is ischaemic by the WIfI grades (grade 1: index 0.60 to 0.79, toe pressure 40 to 59 mmHg; read). */
+const LEAST = { index: 0.8, toePressure: 60 } as const;
+function isLow({ facts }: VisitFacts, side: Side): boolean {
+  const isUnder = (number: { readonly low: number; readonly bound?: string } | undefined, least: number) =>
+    number !== undefined && (number.low < least || (number.bound === 'under' && number.low <= least));
+  return (
+    clearFacts(facts, 'abi', { side }).some(({ values }) => isUnder(values.index, LEAST.index)) ||
+    clearFacts(facts, 'toe-pressure', { side }).some(({ values }) => isUnder(values.pressure, LEAST.toePressure))
+  );
 }
 /** Something is written of the vessels that was not read: asking again would not help. */
 const isWritten = ({ visit }: RuleView): boolean =>
@@ -65,7 +76,7 @@ export const operationUnsafe = defineRule({
   scope: 'episode',
   reads: ['operation', 'dp', 'pt', 'pulses', ...VESSELS, 'wound', 'pregnancy'],
   needs: ['operation'],
-  what: 'An operation is planned, and the note states absent pulses without a pressure, an open wound of that foot, or a pregnancy.',
+  what: 'An operation is planned, and the note states absent pulses without a pressure, an ankle-brachial index under 0.8, a toe pressure under 60 mmHg (WIfI, read), an open wound of that foot, or a pregnancy.',
   why: 'A foot without pulses may not heal, an ulcer seeds the implant, and a pregnancy makes an elective operation wait.',
   instead: 'Measure a pressure and see the vascular team, heal the skin, date a recheck. It is no refusal.',
   examples: {
@@ -79,6 +90,7 @@ export const operationUnsafe = defineRule({
       const wounds = clearFacts(view.visit.facts, 'wound', fact.side ? { side: fact.side } : {}).filter(isOpenWound);
       const reasons = [
         circulation(view, fact.side) === 'absent' && 'absent pulses and no pressure measured',
+        circulation(view, fact.side) === 'low' && 'an ankle-brachial index under 0.8 or a toe pressure under 60 mmHg',
         wounds.length > 0 && 'an open wound or ulcer',
         isPregnant(view) && 'a pregnancy',
       ].filter(Boolean);
