@@ -163,7 +163,6 @@ export function serve(connection: MessageConnection, host: Host): void {
     if (typeof params.processId === 'number') host.watchParent(params.processId);
     rulesPage = rulesPageOf(params.initializationOptions) ?? host.rulesPage;
     notes.configure(settingsOf(params.initializationOptions));
-    notes.within(params.workspaceFolders?.map(({ uri }) => uri) ?? (params.rootUri ? [params.rootUri] : []));
     return { capabilities: CAPABILITIES, serverInfo: { name: 'forefoot', version: FOREFOOT_VERSION } };
   });
   connection.onRequest('shutdown', () => {

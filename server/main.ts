@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { createMessageConnection, StreamMessageReader, StreamMessageWriter } from 'vscode-jsonrpc/node';
+import { decode } from './cli/decode.ts';
 import { serve } from './connection.ts';
 
 /** An editor that vanishes without a word is noticed within this time. */
@@ -21,7 +22,9 @@ function watchParent(processId: number): void {
 function readText(uri: string): string | undefined {
   if (!uri.startsWith('file:///')) return undefined;
   try {
-    return readFileSync(fileURLToPath(uri), 'utf8');
+    const decoded = decode(readFileSync(fileURLToPath(uri)));
+    if ('problem' in decoded) throw new Error(decoded.problem);
+    return decoded.text;
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === 'ENOENT' || code === 'ENOTDIR' || code === 'ERR_INVALID_FILE_URL_PATH') return undefined;

@@ -38,6 +38,7 @@ const ONLY_DENIED = {
 export const IMAGING = [
   entry({
     ...film,
+    sections: ['xray', 'ct'],
     id: 'view',
     source: 'JFAS-WB',
     mark: 'read',
@@ -177,7 +178,7 @@ export const IMAGING = [
   }),
   entry({
     ...scan,
-    sections: ['xray', 'us', 'mri'],
+    sections: ['xray', 'us', 'mri', 'ct'],
     id: 'image-other',
     bare: 'incomplete',
     subjects: ['ray', 'web', 'foot'],

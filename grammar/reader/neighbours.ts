@@ -55,9 +55,15 @@ function nilBefore(first: Draft, second: Draft, line: string): void {
 const isDeniedBack = ({ status, statusGiven, denied, word, end }: Draft, line: string): boolean =>
   status === 'absent' && statusGiven && !denied && /\S/.test(line.slice(word.end, end));
 
+/** What stands before a place, white space left out. */
+function charBefore(line: string, place: number): string | undefined {
+  let at = place - 1;
+  while (at >= 0 && /\s/.test(line[at] ?? '')) at--;
+  return line[at];
+}
 const DENIALS = new Set<string>([...closed.NO, ...closed.ABSENT]);
 const isListDenial = ({ text, start }: Cause, line: string): boolean =>
-  DENIALS.has(text.toLowerCase()) && /:\s*$/.test(line.slice(0, start));
+  DENIALS.has(text.toLowerCase()) && charBefore(line, start) === ':';
 
 /** `swelling & tenderness nil`, `fever, calf pain, sob: nil`: a denial at the end may be of all that is joined to it; after a colon, of the list. */
 function denyBefore(elements: readonly Element[], end: number, at: Span, listed = true): void {

@@ -24,13 +24,13 @@ export const format: Run = async (invocation, terminal) => {
     const piped = file === '<stdin>';
     seen++;
     if (formatted !== text) {
-      changed++;
       if (dryRun) await terminal.write(`${file}\n`);
       else if (!piped) replaceFile(file, formatted);
+      changed++;
     }
     if (piped && !dryRun) await terminal.write(formatted);
   });
-  if (!paths.includes('-')) await terminal.write(`${summary(seen, changed, dryRun === true)}\n`);
+  if (!paths.includes('-')) await terminal.write(`${summary(seen, changed, failed, dryRun === true)}\n`);
   if (failed + settings.broken > 0) return 2;
   return dryRun && changed > 0 ? 1 : 0;
 };
@@ -44,17 +44,21 @@ function converted(note: OpenNote, text: string): string {
   }, text);
 }
 
-function summary(seen: number, changed: number, dryRun: boolean): string {
+function summary(seen: number, changed: number, failed: number, dryRun: boolean): string {
   const verb = dryRun ? 'would change' : 'changed';
-  return `${seen} note${seen === 1 ? '' : 's'}: ${changed === 0 ? 'all formatted already' : `${changed} ${verb}`}`;
+  const done = changed > 0 ? `${changed} ${verb}` : failed > 0 ? 'none changed' : 'all formatted already';
+  return `${seen} note${seen === 1 ? '' : 's'}: ${done}${failed > 0 ? `, ${failed} could not be read or written` : ''}`;
 }
 
+const ANYBODY_WRITES = 0o222;
 /** Writes beside the file and renames, so that nobody ever finds half a note. The encoding stays, and a link stays a link. */
 function replaceFile(file: string, text: string): void {
   const target = realpathSync(file);
+  const { mode } = statSync(target);
+  if ((mode & ANYBODY_WRITES) === 0) throw new Refusal(`${file}: cannot be written (read-only); it is left as it was`);
   const beside = join(dirname(target), `.${basename(target)}.${process.pid}.tmp`);
   try {
-    writeFileSync(beside, encodedAs(readFileSync(target), text), { mode: statSync(target).mode, flag: 'wx' });
+    writeFileSync(beside, encodedAs(readFileSync(target), text), { mode, flag: 'wx' });
     renameSync(beside, target);
   } catch (error) {
     rmSync(beside, { force: true });

@@ -3,6 +3,7 @@ import { dirname, resolve } from 'node:path';
 import type { Settings } from '../clinical/settings.ts';
 import { foldersUp, type LoadedSettings, loadSettings, settingsIn } from '../workspace/settings-file.ts';
 import { type Invocation, Refusal } from './command.ts';
+import { decode } from './decode.ts';
 import type { Terminal } from './terminal.ts';
 
 /** The settings of each note of a run: those of one file, or of the nearest `.forefoot.json` above the note. */
@@ -46,7 +47,9 @@ export class NoteSettings {
 
 function readText(file: string): string | undefined {
   try {
-    return readFileSync(file, 'utf8');
+    const decoded = decode(readFileSync(file));
+    if ('problem' in decoded) throw new Error(decoded.problem);
+    return decoded.text;
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === 'ENOENT' || code === 'ENOTDIR') return undefined;

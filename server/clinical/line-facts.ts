@@ -153,6 +153,8 @@ class FactReader {
   readonly facts: AnyFact[] = [];
   readonly verbatim: Verbatim[] = [];
   readonly unclear: Unclear[] = [];
+  /** What is unclear of a word for a cause is told once. */
+  private known: Set<string> | undefined;
   private readonly line: number;
   private readonly read: LineSyntax;
   private readonly force: InForce;
@@ -280,14 +282,16 @@ class FactReader {
 
   private report(node: FindingNode, cause: FactCause, slot?: string): void {
     const place = this.at(cause);
-    const same = (other: Unclear) => other.why === cause.why && other.place.start === place.start;
-    if (this.unclear.some((other) => same(other) && other.word.start === node.word.start)) return;
+    const key = `${cause.why} ${place.start} ${node.word.start}`;
+    this.known ??= new Set();
+    if (this.known.has(key)) return;
+    this.known.add(key);
     const where = { place, finding: node.id, section: node.section, word: this.at(node.word) };
     this.unclear.push({ why: cause.why, text: cause.text, ...where, ...(slot ? { slot } : {}) });
   }
 
   /** With the words of the line that turns it: without them it would say something else. */
-  private told(text: string): string {
+  private turned(text: string): string {
     const { turned } = this.force;
     if (!turned) return text;
     return turned.at === 'above' ? `${turned.text} / ${text}` : `${text} / ${turned.text}`;
@@ -301,7 +305,7 @@ class FactReader {
       const node = subject ?? this.force.heading.subject;
       // Texts that are quoted together share the quotation: a copy for each would be as many times as long as the line.
       const told =
-        shared && of === whole ? shared : { ...written(whole), text: this.told(oneLine(written(whole).text)) };
+        shared && of === whole ? shared : { ...written(whole), text: this.turned(oneLine(written(whole).text)) };
       [of, shared] = [whole, told];
       this.verbatim.push({
         ...written({ start, end }),

@@ -1,6 +1,9 @@
+import { entryOf } from '../../grammar/lexicon/index.ts';
 import { readLine } from '../../grammar/read-line.ts';
+import type { FindingNode } from '../../grammar/syntax.ts';
 import { DRAWER_SCALES, type Value } from '../../grammar/values.ts';
 import type { Severity } from './analysis.ts';
+import { jsonFault } from './json-place.ts';
 import { READING_MESSAGES } from './reading-reports.ts';
 import { RULES } from './rules/index.ts';
 import type { PanelMember, Settings } from './settings.ts';
@@ -14,7 +17,7 @@ export const WORDINGS = ['canonical', 'as-written'] as const;
 const STABILITY: ReadonlySet<string> = new Set(['drawer', 'paper', 'dislocated']);
 
 /** Codes whose reports are dangers, or stand for one that could not be read. */
-const DANGERS: ReadonlySet<string> = new Set([
+export const DANGERS: ReadonlySet<string> = new Set([
   ...RULES.filter(({ severity }) => severity === 'danger').map(({ code }) => code),
   'unread-red-flag',
 ]);
@@ -23,14 +26,11 @@ export const reportCodes = (): string[] => [...RULES.map(({ code }) => code), ..
 
 /** Reads a settings file. It is used whole or not at all. */
 export function readSettings(text: string): SettingsRead {
-  let json: unknown;
-  try {
-    json = JSON.parse(text.replace(/^\ufeff/, ''));
-  } catch (error) {
-    return { problems: [`not JSON: ${error instanceof Error ? error.message.split('\n')[0] : 'it cannot be parsed'}`] };
-  }
+  const json = text.replace(/^\ufeff/, '');
+  const fault = jsonFault(json);
+  if (fault) return { problems: [`not JSON: ${fault}`] };
   const reader = new SettingsReader();
-  const settings = reader.read(json);
+  const settings = reader.read(JSON.parse(json));
   return reader.problems.length > 0 ? { problems: reader.problems } : { settings };
 }
 
@@ -97,7 +97,7 @@ class SettingsReader {
   private window(path: string, value: unknown): string | undefined {
     if (value === undefined) return undefined;
     const text = typeof value === 'string' ? value.trim() : '';
-    if (/^\d{1,2}(-\d{1,2})? (days|weeks|months)$/.test(text)) {
+    if (WINDOW.test(text)) {
       const { statements, problems } = readLine(`plan review in ${text}`);
       const [finding, ...more] = statements.flatMap(({ findings }) => findings);
       const [slot] = Object.values(finding?.slots ?? {});
@@ -174,10 +174,53 @@ class SettingsReader {
         path,
         `${shown(value)} says that the joint is stable; expected it only with "includes-stability": true`,
       );
+    if (!isNormal(node))
+      return this.fail(
+        path,
+        `${shown(value)} is no normal result; expected what normal may stand for such as "${EXAMPLES[kind]}"`,
+      );
     const values = Object.fromEntries(slots.map(([slot, { value: each }]) => [slot, each]));
     return { finding, status, ...(slots.length > 0 ? { values } : {}) };
   }
 }
+
+/** Results that say that nothing is wrong, by finding; common practice. */
+const NORMAL: Readonly<Record<string, readonly string[]>> = {
+  drawer: ['painless'],
+  paper: ['holds'],
+  pip: ['flexible'],
+  mtp: ['flexible', 'stable'],
+  perfusion: ['pink'],
+  neurovascular: ['intact', 'unremarkable'],
+  'mtp-motion': ['full', 'painless'],
+  'mtp-dorsiflexion': ['full', 'painless', 'passive', 'active'],
+  'mtp-plantarflexion': ['full', 'painless', 'passive', 'active'],
+  'pip-motion': ['full', 'painless', 'passive', 'active'],
+  sensation: ['normal'],
+  'capillary-refill': ['normal'],
+  'fat-pad': ['full'],
+  skin: ['intact'],
+  'toe-strength': ['full', 'flexors', 'extensors'],
+  'ray-mobility': ['normal'],
+};
+/** A sign that is denied, or a test with a normal result. */
+function isNormal({ id, status, slots }: FindingNode): boolean {
+  if (status === 'absent') return id !== 'panel' && (entryOf(id).kind === 'sign' || entryOf(id).bare === 'present');
+  const words = NORMAL[id];
+  const results = Object.entries(slots).filter(([slot]) => slot !== 'scale');
+  return (
+    words !== undefined &&
+    results.length > 0 &&
+    results.every(([, { value }]) =>
+      value.is === 'word'
+        ? value.words.every((word) => words.includes(word))
+        : value.is === 'drawer grade' && value.high === 0,
+    )
+  );
+}
+
+/** A time as `windows` takes it; that a range rises is asked apart. */
+export const WINDOW = /^[1-9]\d?(-[1-9]\d?)? (days?|weeks?|months?)$/;
 
 const EXAMPLES = { ray: 'swelling none', web: 'click none' } as const;
 const ordered = (value: Value): boolean => value.is === 'duration' && value.low > 0 && value.low <= value.high;

@@ -62,7 +62,7 @@ export const READING_PAGES: Readonly<Record<keyof typeof READING_MESSAGES, Readi
     name: 'Date that may be read as two days',
     what: 'Day and month may be confused, or the day does not exist.',
     why: 'A wrong date moves every window that counts from it.',
-    instead: 'Write it as 2026-05-04.',
+    instead: 'Write the year first, such as 2026-05-31.',
     examples: {
       invalid: 'forefoot 1\n\nvisit 04/05/26 first right\n2nd swollen',
       valid: 'forefoot 1\n\nvisit 2026-05-04 first right\n2nd swollen',

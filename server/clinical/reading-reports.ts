@@ -51,7 +51,7 @@ export const READING_MESSAGES: Readonly<Record<ReadingCode | AllowCode, Message>
   'ambiguous-date': {
     severity: 'contradiction',
     text: (words) =>
-      `"${words}" is not read: day and month may be confused, the year may be missing, or the day does not exist. Write it as 2026-05-04.`,
+      `"${words}" is not read: day and month may be confused, the year may be missing, or the day does not exist. Write the year first, such as 2026-05-31.`,
   },
   'ambiguous-web': {
     severity: 'contradiction',

@@ -1,5 +1,5 @@
 import { DRAWER_SCALES } from '../../grammar/values.ts';
-import { reportCodes, SETTING_SEVERITIES, WORDINGS } from './read-settings.ts';
+import { DANGERS, reportCodes, SETTING_SEVERITIES, WINDOW, WORDINGS } from './read-settings.ts';
 
 const section = (description: string, properties: object) => ({
   type: 'object',
@@ -35,7 +35,7 @@ export const settingsSchema = () => ({
     windows: section('Times of the local protocol.', {
       'course-review': {
         type: 'string',
-        pattern: '^\\d{1,2}(-\\d{1,2})? (days|weeks|months)$',
+        pattern: WINDOW.source,
         description: 'When a course without operation is reviewed, such as 6-8 weeks.',
       },
     }),
@@ -50,7 +50,9 @@ export const settingsSchema = () => ({
     }),
     severity: section(
       'Severity by code. A danger is never lowered or turned off.',
-      Object.fromEntries(reportCodes().map((code) => [code, { enum: SETTING_SEVERITIES }])),
+      Object.fromEntries(
+        reportCodes().map((code) => [code, { enum: DANGERS.has(code) ? ['danger'] : SETTING_SEVERITIES }]),
+      ),
     ),
     wording: section('What the formatter writes.', {
       words: { enum: WORDINGS, description: 'Canonical words, or the abbreviations as written.' },

@@ -12,7 +12,6 @@ export class OpenNotes {
   private readonly publisher: Publisher;
   private readonly now: () => Date;
   private readonly readText: ReadText | undefined;
-  private roots: readonly string[] = [];
   private settings: Settings = {};
 
   /** `readText` gives the text of a file by its URI; without it no settings file is read. */
@@ -56,10 +55,6 @@ export class OpenNotes {
     }
   }
 
-  /** The folders of the workspace: no settings file above them is read for a note in them. */
-  within(roots: readonly string[]): void {
-    this.roots = roots.map((root) => root.replace(/\/$/, ''));
-  }
   /** Reads the settings files again, and publishes the notes for which something changed. */
   readSettingsAgain(): void {
     for (const note of this.notes.values()) if (this.takeSettings(note)) this.publisher.changed(note, 0);
@@ -68,9 +63,9 @@ export class OpenNotes {
   /** True where the clinic's settings for the note are others than before. */
   private takeSettings(note: OpenNote): boolean {
     const folder = note.uri.slice(0, Math.max(0, note.uri.lastIndexOf('/')));
-    const root = this.roots.find((each) => folder === each || folder.startsWith(`${each}/`));
-    const loaded = this.readText ? settingsIn(foldersUp(folder, root), this.readText) : NOTHING_SET;
-    const problems = loaded.problems.map((problem) => problem.replace(/^file:\/\//, ''));
+    const [top] = /^[a-z][\w+.-]*:\/\/[^/]*/i.exec(folder) ?? [];
+    const loaded = this.readText ? settingsIn(foldersUp(folder, top), this.readText) : NOTHING_SET;
+    const problems = loaded.problems.map(readable);
     const before = [note.settings, note.settingsProblems.join('\n')];
     note.settings = loaded.settings;
     note.settingsProblems = problems;
@@ -79,6 +74,17 @@ export class OpenNotes {
 
   private today(): string {
     return this.settings.today ?? systemDay(this.now());
+  }
+}
+
+/** A problem with the path of its file as a person would write it. */
+function readable(problem: string): string {
+  const [, file = '', rest = ''] = /^file:\/\/(\S*?\.forefoot\.json)(.*)$/s.exec(problem) ?? [];
+  if (file === '') return problem;
+  try {
+    return decodeURIComponent(file) + rest;
+  } catch {
+    return file + rest;
   }
 }
 

@@ -32,8 +32,9 @@ export function loadSettings(file: string, read: ReadText): LoadedSettings | und
   let text: string | undefined;
   try {
     text = read(file);
-  } catch {
-    return { settings: NO_SETTINGS, file, problems: [`${file}: cannot be read; expected a file of JSON text`] };
+  } catch (error) {
+    const why = error instanceof Error && !('code' in error) ? ` (${error.message})` : '';
+    return { settings: NO_SETTINGS, file, problems: [`${file}: cannot be read${why}; expected a file of JSON text`] };
   }
   if (text === undefined) return undefined;
   const result = readSettings(text);
@@ -41,7 +42,7 @@ export function loadSettings(file: string, read: ReadText): LoadedSettings | und
   return { settings: NO_SETTINGS, file, problems: result.problems.map((problem) => `${file}: ${problem}`) };
 }
 
-/** A folder and those above it, nearest first, up to `root` where it is one of them, else up to the top. */
+/** A folder and those above it, nearest first, up to the top, or to `root` where it is one of them. */
 export function foldersUp(folder: string, root?: string): string[] {
   const folders = [folder];
   for (let at = folder; at !== root; ) {

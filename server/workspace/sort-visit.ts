@@ -5,7 +5,21 @@ import type { VisitFacts } from '../clinical/facts.ts';
 import { eventsBefore, partAt } from '../clinical/lifecycle.ts';
 
 /** The order of a visit: what is told, seen and felt, then images, the stage, the plan. Common practice. */
-const SECTIONS: readonly Section[] = ['history', 'pain', 'tried', 'stand', 'exam', 'xray', 'us', 'mri', 'plan'];
+const SECTIONS: readonly Section[] = [
+  'history',
+  'pain',
+  'tried',
+  'stand',
+  'exam',
+  'xray',
+  'us',
+  'ct',
+  'mri',
+  'lab',
+  'impression',
+  'operation',
+  'plan',
+];
 
 /**
  * The lines of a visit in exam sequence; `undefined` where they are so already, or where another order would say

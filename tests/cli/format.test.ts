@@ -102,3 +102,12 @@ describe('forefoot format', () => {
     expect(before).toHaveLength(readdirSync(cwd).length);
   });
 });
+
+test('a note that nobody may write is left as it was, and the summary says so', () => {
+  const cwd = folderWith({ '1.forefoot': note('2nd   tender'), '2.forefoot': note('2nd   tender') });
+  chmodSync(join(cwd, '1.forefoot'), 0o444);
+  const { code, out, err } = forefoot(['format', '.'], { cwd });
+  expect([code, out]).toEqual([2, '2 notes: 1 changed, 1 could not be read or written\n']);
+  expect(err).toContain('1.forefoot: cannot be written (read-only); it is left as it was');
+  expect(readFileSync(join(cwd, '1.forefoot'), 'utf8')).toBe(note('2nd   tender'));
+});

@@ -70,3 +70,18 @@ describe('facts of a line are kept with it', () => {
     expect(facts(other, line)[1]).not.toBe(facts(line)[0]);
   });
 });
+
+test('what is unclear on a line is collected in time that follows its length', () => {
+  const header = { version: 1, allowances: [] };
+  const opening = readLine(OPENINGS[0]!);
+  const time = (count: number) => {
+    const line = readLine(`2nd ${'zq tender no '.repeat(count)}`);
+    const began = performance.now();
+    expect(readVisitFacts([opening, line], header).unclear.length).toBeGreaterThan(count);
+    return performance.now() - began;
+  };
+  time(500);
+  const ratios = [0, 1, 2].map(() => time(8_000) / time(4_000));
+  // Twice the words take about twice the time; a collector's pause may lie in one of the three.
+  expect(Math.min(...ratios)).toBeLessThan(2.6);
+});

@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { analyseNote } from '../../server/clinical/analyse-note.ts';
+import { jsonFault } from '../../server/clinical/json-place.ts';
 import { readSettings } from '../../server/clinical/read-settings.ts';
 import type { Settings } from '../../server/clinical/settings.ts';
 import { settingsSchema } from '../../server/clinical/settings-schema.ts';
@@ -54,6 +56,30 @@ describe('a settings file that cannot be used says where and what is expected', 
     [
       { windows: { 'course-review': '8-6 weeks' } },
       'windows.course-review: expected a time with its unit such as "6-8 weeks", not "8-6 weeks"',
+    ],
+    [
+      { panels: { ray: ['drawer 2'], 'includes-stability': true } },
+      'panels.ray[0]: "drawer 2" is no normal result; expected what normal may stand for such as "swelling none"',
+    ],
+    [
+      { panels: { ray: ['swelling none', 'tender plantar'] } },
+      'panels.ray[1]: "tender plantar" is no normal result; expected what normal may stand for such as "swelling none"',
+    ],
+    [
+      { panels: { web: ['click'] } },
+      'panels.web[0]: "click" is no normal result; expected what normal may stand for such as "click none"',
+    ],
+    [
+      { panels: { ray: ['swelling'] } },
+      'panels.ray[0]: "swelling" is no normal result; expected what normal may stand for such as "swelling none"',
+    ],
+    [
+      { panels: { ray: ['paper pulls-out'], 'includes-stability': true } },
+      'panels.ray[0]: "paper pulls-out" is no normal result; expected what normal may stand for such as "swelling none"',
+    ],
+    [
+      { windows: { 'course-review': '0 weeks' } },
+      'windows.course-review: expected a time with its unit such as "6-8 weeks", not "0 weeks"',
     ],
     [{ panels: { ray: 'none' } }, 'panels.ray: expected a list of findings such as ["swelling none"], not "none"'],
     [
@@ -154,4 +180,53 @@ test('the schema knows the keys and the codes that are read', () => {
   for (const key of Object.keys(properties)) expect(problems({ [key]: key === '$schema' ? 'x' : {} })).toEqual([]);
   for (const code of Object.keys(properties.severity.properties))
     expect(problems({ severity: { [code]: 'danger' } })).toEqual([]);
+});
+
+describe('a settings file that is no JSON says where it stops being JSON', () => {
+  test.each([
+    ['{\n  "scales": x\n}', 'line 2, column 13: expected a value, not x'],
+    ['{ "a": 1, }', 'line 1, column 11: expected a key in double quotes, not }'],
+    ['{ "a": 01 }', 'line 1, column 8: expected a value, not 01'],
+    ['{ "a": [1 2] }', 'line 1, column 11: expected "," or "]", not 2'],
+    ['{ "a": "b\n" }', 'line 1, column 8: expected a value, not "'],
+    ['{ "a": 1 } b', 'line 1, column 12: expected the end of the file, not b'],
+    ['', 'line 1, column 1: expected a value, not the end of the file'],
+    ['{ "a"', 'line 1, column 6: expected ":", not the end of the file'],
+    ['// x\n{}', 'line 1, column 1: expected a value, not /'],
+    ['{ "scales": {}, "scales": {} }', 'line 1, column 17: "scales" stands twice; expected each key once'],
+    ['['.repeat(1e5), 'line 1, column 52: nested too deeply'],
+  ])('%#', (text, problem) => {
+    expect(readSettings(text)).toEqual({ problems: [`not JSON: ${problem}`] });
+  });
+
+  test('and whatever the language itself takes for JSON has no fault', () => {
+    fc.assert(
+      fc.property(fc.jsonValue({ maxDepth: 4 }), fc.constantFrom(undefined, 2, '\t'), (value, space) => {
+        expect(jsonFault(JSON.stringify(value, null, space))).toBeUndefined();
+      }),
+    );
+    fc.assert(
+      fc.property(fc.jsonValue({ maxDepth: 3 }), fc.nat(), fc.string({ maxLength: 2 }), (value, at, put) => {
+        const text = JSON.stringify(value);
+        const cut = at % (text.length + 1);
+        const broken = text.slice(0, cut) + put + text.slice(cut + 1);
+        const parses = () => {
+          try {
+            return JSON.parse(broken) !== undefined;
+          } catch {
+            return false;
+          }
+        };
+        const fault = jsonFault(broken);
+        if (!fault?.includes('stands twice')) expect(fault === undefined).toBe(parses());
+      }),
+      { numRuns: 2_000 },
+    );
+  });
+});
+
+test('a time of one week, and results that are normal, are accepted', () => {
+  expect(settings({ windows: { 'course-review': '1 week' } })).toMatchObject({ courseReview: '1 week' });
+  for (const ray of [['paper holds'], ['no swelling', 'drawer 0'], ['pip flexible', 'sensation normal']])
+    expect(settings({ panels: { ray, 'includes-stability': true } })).toHaveProperty('panels');
 });

@@ -43,10 +43,11 @@ export class ServerProcess {
   async initialize(
     capabilities: object = {},
     options: object = { today: '2026-05-04' },
+    rootUri: string | null = null,
   ): Promise<{ capabilities: Record<string, unknown> }> {
     const result = await this.request<{ capabilities: Record<string, unknown> }>('initialize', {
       processId: process.pid,
-      rootUri: null,
+      rootUri,
       capabilities,
       initializationOptions: options,
     });

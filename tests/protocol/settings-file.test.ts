@@ -55,3 +55,19 @@ test('the settings file is watched, read again on change, and reported once wher
   expect(server.logged).toEqual([]);
   expect(await server.stop()).toBe(0);
 });
+
+test('the nearest file above the note holds, above the folder of the workspace too, as on the command line', async () => {
+  const folder = folderWith({
+    '.forefoot.json': '{ "severity": { "unknown-word": "off" } }',
+    'a b/c/1.forefoot': '',
+    'd/.forefoot.json': '{ "scales": x }',
+  });
+  const server = new ServerProcess('--stdio');
+  const at = (...path: string[]) => pathToFileURL(join(folder, ...path)).href;
+  await server.initialize({}, {}, at('a b', 'c'));
+  const codes = async (uri: string) =>
+    (await server.open(uri, 'visit 2026-03-09 first right\n2nd blorp\n')).diagnostics.map(({ code }) => code);
+  expect(await codes(at('a b', 'c', '1.forefoot'))).not.toContain('unknown-word');
+  expect(await codes(at('d', '2.forefoot'))).toContain('settings-not-used');
+  expect(await server.stop()).toBe(0);
+});

@@ -39,6 +39,18 @@ describe('a visit in exam sequence', () => {
       '',
     ]);
   });
+  test('has its laboratory, images and impression between the exam and the plan', () => {
+    const rows = [
+      'pain 2nd plantar 4/10',
+      '2nd drawer 2',
+      'us 2nd tear',
+      'ct 2nd erosion',
+      'lab crp 4',
+      'imp plate tear',
+      'plan tape 2nd',
+    ];
+    expect(sorted(visit, ...rows.toReversed())).toEqual([visit, ...rows]);
+  });
   test('is left alone where it is sorted already', () => {
     expect(sorted(visit, 'pain 2nd plantar 4/10', '2nd drawer 2', 'plan tape 2nd')).toBeUndefined();
   });

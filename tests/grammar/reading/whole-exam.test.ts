@@ -1,6 +1,13 @@
 import { checkRules } from './rules.ts';
 
 checkRules({
+  'what a CT shows of bone is read as on a film': [
+    ['ct 2nd fracture', 'ct/2 image-other what=fracture'],
+    ['ct no fracture', 'ct/no image-other what=fracture'],
+    ['ct R wb: fracture 3rd', 'ct/right view load=weight-bearing; ct/right 3 image-other what=fracture'],
+    ['plan ct 2nd', 'plan/2 image by=ct'],
+    ['ct 2nd hva 20', '', 'word-out-of-place number-without-place'],
+  ],
   'the course over time, activity, work, wishes': [
     ['history course worse over 3 months', 'history/course direction=worse for=3months'],
     ['history improving', 'history/course direction=better'],
