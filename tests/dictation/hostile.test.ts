@@ -201,7 +201,14 @@ test.each([
     'numb third and fourth toes on the right',
     ['exam right ray 3: numbness present', 'exam right ray 4: numbness present'],
   ],
-  ['second toe straight third and fourth toes drawer zero toe paper holds', ['exam right ray 2: deviation absent']],
+  [
+    'second toe straight third and fourth toes drawer zero toe paper holds',
+    [
+      'exam right ray 2: deviation absent',
+      'exam right ray 3: drawer present grade low=0 high=0 scale=0-4',
+      'exam right ray 4: drawer present grade low=0 high=0 scale=0-4',
+    ],
+  ],
   [
     'she tried tape with no relief and she takes ramipril',
     ['tried right foot: tape present response words=[no-relief]'],

@@ -49,6 +49,10 @@ test('what follows a list is of none of its rays', () => {
   );
 });
 
+test('what is not sure of one ray is sure of the one before', () => {
+  expect(understood('drawer second grade two third not sure')).toEqual(typed('2nd drawer 2'));
+});
+
 test.each([
   'drawer second two third toe',
   'drawer second two third one or maybe two',
@@ -77,7 +81,6 @@ test.each([
   'swelling mild second week none third week',
   'tender second day mild third day',
   'squeeze positive second time negative third time',
-  'drawer second grade two third not sure',
   'drawer was second two third one',
   'drawer used to be second two third one',
   'drawer second two third one according to the referral',

@@ -14,11 +14,11 @@ const NOT_DONE = ['not (?:tested|done|examined|assessed)', 'not done'] as const;
 const ALSO = '(?: as well| too)?';
 const PAIN: Carried['qualities'] = [
   [
-    ` (?:, )?(?:and |but )?(?:it's |it is |is )?(?:not (?:painful|sore)|no pain|painless|pain free|without pain)(?! (?:\\d|score|for|since|at|on|when|plantar|under|in|elsewhere|anywhere|otherwise))`,
+    ` (?:, )?(?:and |but )?(?:it's |it is |is )?(?:not (?:painful|sore)|no pain|painless|pain free|without pain)(?! (?:\\d+(?:/10)?(?= |$)|score|for|since|at|on|when|plantar|under|in|elsewhere|anywhere|otherwise))`,
     'painless',
   ],
   [
-    ` (?:, )?(?:and |but )?(?:that's |it's |it is |is |which is |very |quite |really )*(?:(?:painful|sore|(?:with|and) pain)(?! (?:\\d|score|for|since|at|on|when|plantar|under|in|is|was|felt|with|from|there))${ALSO}|pain(?: yes)?(?= ,| ;|$| (?:and )?(?:the )?(?:second|third|fourth|fifth|[1-5](?:st|nd|rd|th))))`,
+    ` (?:, )?(?:and |but )?(?:that's |it's |it is |is |which is |very |quite |really )*(?:(?:painful|sore|(?:with|and) pain)(?! (?:\\d+(?:/10)?(?= |$)|score|for|since|at|on|when|plantar|under|in|is|was|felt|with|from|there))${ALSO}|pain(?: yes)?(?= ,| ;|$| (?:and )?(?:the )?(?:second|third|fourth|fifth|[1-5](?:st|nd|rd|th))))`,
     'painful',
   ],
 ];

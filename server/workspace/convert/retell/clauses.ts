@@ -7,7 +7,7 @@ import { type Context, sideAfter } from './context.ts';
 import { COMPLETE_MARK } from './phrases/phrase.ts';
 import { type Reading, readClause, subjectOf } from './read-clause.ts';
 import type { SaidWord } from './said-words.ts';
-import { turnContext } from './turn-context.ts';
+import { headed, turnContext } from './turn-context.ts';
 import { clauseStarts } from './turning.ts';
 
 /** A run of words of a segment: read as a clause, or not read. */
@@ -45,6 +45,7 @@ export function clausesOf(words: readonly SaidWord[], context: Context): Run[] {
     const own = words.slice(at, found.end);
     runs.push({ words: own, reading: found.reading, parts: partsOf(own, found.reading, { ...context }) });
     goOn(context, found.reading);
+    context.side = headed(own) ?? context.side;
     at = found.end;
     unread = at;
   }

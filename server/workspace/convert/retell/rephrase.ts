@@ -1,3 +1,4 @@
+import type { Span } from '../../../../grammar/values.ts';
 import { HEARD, REPHRASED } from './phrases/index.ts';
 import type { Phrase } from './phrases/phrase.ts';
 import type { SaidWord } from './said-words.ts';
@@ -74,8 +75,16 @@ function replaced(words: SaidWord[], line: string, find: RegExp, to: Phrase[1]):
   let next = 0;
   for (const match of line.matchAll(find)) {
     const text = typeof to === 'string' ? fill(to, match) : to(match);
-    if (text === undefined || match[0] === '') continue;
+    if (text === undefined) continue;
     const from = starts.indexOf(match.index);
+    // A row that finds a place, and no words, puts its own there.
+    if (match[0] === '') {
+      const { start = 0 } = words[from] ?? {};
+      if (from < next) continue;
+      list.push(...words.slice(next, from), { text: text.trim(), start, end: start });
+      next = from;
+      continue;
+    }
     const until = starts.findIndex((start) => start >= match.index + match[0].length);
     const end = until < 0 ? words.length : until;
     if (from < next) continue;
@@ -94,8 +103,10 @@ function placed(text: string, old: readonly SaidWord[]): SaidWord[] {
   const fresh = text.match(/"[^"]*"|\S+/g) ?? [];
   const list = old.every((word) => word.list === old[0]?.list) ? old[0]?.list : undefined;
   return fresh.map((word, i) => {
-    const known = own.get(word) ?? { start, end };
+    const known: Span & Pick<SaidWord, 'leans'> = own.get(word) ?? { start, end };
     const placed = { text: word, start: i === 0 ? start : known.start, end: i === fresh.length - 1 ? end : known.end };
-    return list === undefined ? placed : { ...placed, list };
+    const leans =
+      i === 0 && /^(?:right|left)$/.test(word) && (/^(?:on|in)$/.test(old[0]?.text ?? '') || known.leans === true);
+    return { ...placed, ...(list === undefined ? {} : { list }), ...(leans ? { leans: true as const } : {}) };
   });
 }

@@ -11,6 +11,8 @@ export interface SaidWord extends Span {
   readonly text: string;
   /** Which list from ray to ray it is of: its items stand or fall together. */
   readonly list?: number;
+  /** A side that was said as a place (`on the left`): it may be of what stands before it. */
+  readonly leans?: true;
 }
 
 const BREAKS = { segment: ',', statement: ';', line: '\n' } as const;

@@ -15,7 +15,7 @@ const REST =
 const AT = '(?:(?<at>on|at|in|of|for|over|under|underneath|beneath) )?';
 const HEAD = `${AT}(?:the )?(?:(?<side>right|left) )?(?:the )?`;
 const ON_SIDE = '(?: on the (?<on>right|left))?';
-const listOf = (each: string): string => `${each}(?:(?: ,)?(?: and| to)?(?: the)? ${each})*`;
+const listOf = (each: string): string => `${each}(?:(?: and| to)?(?: the)? ${each})*`;
 /** Where a ray is named by its bare number, a word says so. */
 const NUMBERS = '[2-5](?: (?:and|to) [2-5])*(?! (?:mm|days?|weeks?|months?|degrees|plus|out))';
 /** No ray: the second time, the third injection. */

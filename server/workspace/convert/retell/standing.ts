@@ -5,6 +5,7 @@ import { readLine } from '../../../../grammar/read-line.ts';
 import type { CauseKind } from '../../../../grammar/syntax.ts';
 import { type Run, textOf } from './clauses.ts';
 import type { SaidWord } from './said-words.ts';
+import { APART } from './series.ts';
 import { RAY_WORD } from './turn-context.ts';
 import {
   bindsBack,
@@ -13,14 +14,18 @@ import {
   governs,
   holds,
   isComplete,
+  isFinding,
   isNeutral,
   joinsNoun,
   leans,
   NEAR,
   opensClause,
   opensFinding,
+  opensRay,
   takesBack,
+  tellsOf,
   turns,
+  turnsNothing,
 } from './turning.ts';
 
 /** A run in its segment. */
@@ -69,13 +74,28 @@ function stands(runs: readonly Placed[], at: number): boolean {
     if (bare && !near && isListed(before.words)) return false;
     if (!near && !reading.opens && isQuality(run) && !namesRay(run) && isOther(before.words)) return false;
   }
-  if (!reading.opens && mayBeOfNext(runs, at)) return false;
+  if ((!reading.opens && mayBeOfNext(runs, at)) || sideFollows(runs, at)) return false;
   if (!after || isInert(after.words)) return true;
   const words = after.words.map((word) => word.text);
   // What was read after it is a statement of its own, unless it denies: `swelling, no redness, no`.
   if (after.fell) return (!denies(after) || (after.segment !== segment && words.length > 1)) && !bindsBack(words);
   if (after.segment !== segment) return !takesBack(words, reading.section);
-  return after.part === part ? mayPrecede(run, words) : !goesBack(words);
+  if (opensRay(words) && isPlaced(run, runs)) return true;
+  return after.part === part ? mayPrecede(run, words) : !goesBack(words) && !tellsOf(words);
+}
+/** Does a clause have its ray before its finding, by its own words or those of a speaker who says rays first? */
+const isPlaced = ({ reading, words }: Run, runs: readonly Placed[]): boolean =>
+  (reading?.findings ?? []).every(({ subject, word }) => subject !== undefined && subject.start < word.start) &&
+  (RAY_WORD.test(words.find(({ text }) => !/^(?:the|and|right|left|on|in|at)$/.test(text))?.text ?? '') ||
+    (runs.find((each) => each.reading)?.reading?.opens ?? false));
+/** `tender on the left third drawer two`: a side that was said as a place may be of the clause before it, unless the other side was said so first. */
+function sideFollows(runs: readonly Placed[], at: number): boolean {
+  const run = runs[at];
+  const next = runs.slice(at + 1).find(({ words }) => textOf(words) !== APART);
+  const side = next?.words[0];
+  if (!run?.reading || !next || next.segment !== run.segment || !side?.leans) return false;
+  const others = runs.slice(0, at + 1).some(({ words }) => words.some((each) => each.leans && each.text !== side.text));
+  return !others && run.reading.findings.some((each) => each.side === undefined && each.subject?.side === undefined);
 }
 const namesRay = ({ words }: Run): boolean => words.some(({ text }) => RAY_WORD.test(text));
 /** `scar lumpy, not tender`: a quality alone is of the thing that the words before it name. */
@@ -102,11 +122,16 @@ const isOfPatient = (reading: Run['reading']): boolean =>
   false;
 
 /** May words stand after a clause without a break? They open a clause of their own, or turn nothing of one that has come to its end. */
-const mayPrecede = ({ reading, words: own }: Placed, words: readonly string[]): boolean =>
-  (isOfPatient(reading) && SIDED.test(words[0] ?? '')) ||
-  opensClause(words, reading?.opens ?? false) ||
-  // `no skin | breaks between the toes`: what is denied may be made of two nouns.
-  (!leans(words) && !joinsNoun(words[0] ?? '') && (!deniesLast(own) || isNeutral(words.slice(0, 1))));
+const mayPrecede = (run: Placed, words: readonly string[]): boolean => {
+  const { reading, words: own } = run;
+  return (
+    (isOfPatient(reading) && SIDED.test(words[0] ?? '')) ||
+    (isMeasured(run) && turnsNothing(words)) ||
+    opensClause(words, reading?.opens ?? false) ||
+    // `no skin | breaks between the toes`: what is denied may be made of two nouns.
+    (!leans(words) && !joinsNoun(words[0] ?? '') && (!deniesLast(own) || isNeutral(words.slice(0, 1))))
+  );
+};
 
 /**
  * A condition, another person, or what was only spoken of holds for the rest of its sentence, up to a section that was said after it; a list that
@@ -147,11 +172,11 @@ const denies = ({ words }: Run): boolean => ['no', 'not', 'non'].includes(words[
  */
 function mayFollow(run: Run, before: readonly SaidWord[], parted: boolean): boolean {
   const texts = before.map(({ text }) => text);
-  if (DATED.test(texts.join(' '))) return false;
+  if (DATED.test(texts.join(' ')) || (listsOf(run).length === 0 && VALUES_FIRST.test(texts.join(' ')))) return false;
   if (parted || run.reading?.opens || denies(run)) {
     const near = texts
       .slice(IMAGED.test(run.words[0]?.text ?? '') ? -1 : -DIRECTLY)
-      .filter((text) => !ENDING.test(text));
+      .filter((text, i, all) => !ENDING.test(text) && !(text === 'no' && deniesItsOwn(all[i + 1] ?? '')));
     const named = IMAGED.test(run.words[0]?.text ?? '') || !governs(texts.at(-1) ?? '');
     return named && !distances(near.join(' ')) && !holds(near.join(' '));
   }
@@ -162,6 +187,16 @@ function mayFollow(run: Run, before: readonly SaidWord[], parted: boolean): bool
 /** What follows a day that was named may be of that day. */
 const DATED =
   /(?<![^ ])(?:in|on|during|back in) (?:early |late |mid )?(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter)$/;
+/** `negative fourth negative | fifth tender`: the ray may be that of the value before it. */
+const VALUES_FIRST = (() => {
+  const value = '(?:negative|positive|none|absent|normal|good|weak|reduced|fails|holds|painful|[0-4])';
+  return new RegExp(
+    `(?<![^ ])${value} (?:[1-5](?:st|nd|rd|th)|second|third|fourth|fifth)(?: toe| mtp| web)? ${value}$`,
+  );
+})();
+/** `no ulcer`, `no change`: the denial has what it denies, and is spent. */
+const deniesItsOwn = (word: string): boolean =>
+  /^(?:changes?|problems?|issues?|trouble|complaints?)$/.test(word) || isFinding(word);
 const DIRECTLY = 3;
 const NEXT = 2;
 /** They end what is said of the thing before them, and turn nothing that opens after them. */

@@ -146,6 +146,9 @@ const DENIED_NOUN =
 /** What the speaker did or said is a statement of its own. */
 const ACT =
   /^(?:and |so |i |we |i've |i have )*(?:told|explained|advised|discussed|warned|counselled|spoke|called|phoned|rang|talked|reassured|consented|injected|asked to|wean|keep|carry|continue|start|see|review|refer|get|book|list|try|add|give|use|back to|return to|discharge|understands|aware)(?= |$)/;
+/** An opinion that opens with what it is of. */
+const THINKS =
+  /^(?:and |so )*i (?:think|suspect|reckon|believe|feel) (?:that )?(?:this|it is|it's|we|she|he|there)(?= |$)/;
 const PERSON =
   /^(?:and )?(?:(?:right|left) )?(?:she|he|i|we|they|you|she's|he's|i've|we've|i'd|i'll|we'll|there|there's)(?= |$)/i;
 const THING = /^(?:and )?(?:(?:right|left) )?(?:it|it's|this|that's|so|the|her|his|patient)(?= |$)/i;
@@ -158,7 +161,7 @@ export const NEAR = 5;
  */
 export function opensClause(words: readonly string[], hasSubject: boolean): boolean {
   const text = words.join(' ');
-  if (ACT.test(text)) return true;
+  if (ACT.test(text) || THINKS.test(text)) return true;
   if (DENIED_NOUN.test(text)) return !holds(words.slice(0, NEAR).join(' '));
   const own = (pattern: RegExp, rest: string) => !turns(rest.replace(pattern, ''));
   if (THING.test(text)) return own(THING, text) && !holds(text);
@@ -171,8 +174,31 @@ export function opensClause(words: readonly string[], hasSubject: boolean): bool
   return hasSubject && SUBJECT.test(text) && own(SUBJECT, near) && !holds(near);
 }
 
+/** Do words that open with a person tell of another time, or what somebody says? */
+export const tellsOf = (words: readonly string[]): boolean =>
+  /^(?:and |but )?(?:she|he|they|it|patient) (?:says?|said|thinks?|thought|reckons|tells|told|heard|read|was|were|had|used)(?= )/.test(
+    words.join(' '),
+  );
+/** Does a ray open what follows, which then takes nothing back? */
+export const opensRay = (words: readonly string[]): boolean =>
+  /^(?:(?:and|so|now|then|the) )*(?:(?:right|left) )?(?:the )?(?:[1-5](?:st|nd|rd|th)\S*|second|third|fourth|fifth)(?= |$)/.test(
+    words.join(' '),
+  ) &&
+  !/(?<![^ ])(?:sorry|wait|i mean|meant|actually|scratch|or|wrong|rather|make that|correction|time|opinion|visit)(?![^ ])/.test(
+    words.slice(0, OPENED).join(' '),
+  );
+const OPENED = 8;
+/** After a test with its result: do the next words neither lean on it, nor deny, doubt or move it? */
+export const turnsNothing = (words: readonly string[]): boolean =>
+  !bindsBack(words) &&
+  !LEANS.test(words[0] ?? '') &&
+  !distances(words.slice(0, 3).join(' ')) &&
+  !holds(words.slice(0, NEAR).join(' ')) &&
+  !joinsNoun(words[0] ?? '') &&
+  !/^(?:(?:and|the) )*(?:\d|second|third|fourth|fifth|right|left)/.test(words.join(' '));
+
 /** The first word of a finding or a section: what it opens is of its own. */
-const isFinding = (word: string): boolean =>
+export const isFinding = (word: string): boolean =>
   (formIndex().get(word) ?? []).some(
     ({ findings, section, values, classes, parts }) =>
       parts.length === 1 && (findings.some(({ lead }) => !lead) || section) && values.size === 0 && classes.size === 0,

@@ -119,17 +119,12 @@ export const EXAMINED: readonly Phrase[] = [
   ],
   [`drawer (?:is |was |feels )?stable ,? ?(?:and )?(?:grade )?0`, `drawer 0 ${remark('stable')}`],
   [
-    `drawer (?:test )?(?:is |was )?(?:negative|normal|0|grade 0|stable|fine) (?:in |of |on |at |for )?(?:all (?:the |of the )?(?:lesser )?toes|all rays|throughout|all round|everywhere|across the board)`,
+    `drawer (?:test )?(?:is |was )?(?:negative|normal|0|grade 0|stable|fine) (?:in |of |on |at |for )?(?:all (?:the |of the )?(?:lesser )?(?:toes|joints|mtps|mtp joints)|all rays|throughout|all round|everywhere|across the board)(?! ,?(?: ?(?:but|except|apart|bar|other than|save))(?: |$))(?! (?:and|but) (?:the )?(?:second|third|fourth|fifth|[2-5](?:nd|rd|th)))`,
     (m) => `| 2nd-5th drawer ${/0/.test(m[0]) ? '0' : 'negative'} |`,
   ],
   [
     `(?<=drawer (?:[^;|]*? )?\\d )(?:on (?:the )?)?(right|left) ,? ?(?:and )?(?:grade )?(\\d) (?:on (?:the )?)?(right|left)`,
     '$1 | $3 drawer $2',
-  ],
-  [
-    `(?<=drawer [^;|]*?) ,? ?(?:and )?(?:grade )?(\\d)(?: (painless|painful|sore|not painful|no pain|with pain|without pain))?(?: ${SIDE})? (?:(?:at|on|in) (?:the )?)?(${RAY})(?:${TOE})(?! (?:drawer|\\d))`,
-    (m) =>
-      ` | ${m[3] ?? ''} ${m[4]} drawer ${m[1]} ${m[2] ? (/painful|sore|with pain/.test(m[2]) && !/not/.test(m[2]) ? 'painful' : 'painless') : ''}`,
   ],
   [
     "(?<=drawer [^;|]*?)(?:and |but |with |, )*(?:no pain(?: with it| on it| with that)?(?: now| today)?|not painful|painless|pain free|it doesn’t hurt|doesn't hurt)(?: (?:now|today))?(?! which)",
@@ -141,14 +136,7 @@ export const EXAMINED: readonly Phrase[] = [
     `(${RAYS})${TOE} (?:is |are )?(?:both |all )?(\\d)(?= ,| ;|$| and (?:sore|painful))(?<=drawer [^;]*)`,
     '$1 drawer $2',
   ],
-  [
-    `(?<=drawer [^;|]*?) ,? ?(?:and |but )?(?:on|at|in) (?:the )?(?:(right|left) )?(${RAY})${TOE} ?(?:it's |it is |is |an? |about |grade )*(d)(?! (?:mm|weeks|months|days|degrees))`,
-    ' | $1 $2 drawer $3',
-  ],
-  [
-    `(?<=drawer [^;|]*?\\d) ,? ?(?:and |but )?(?:it is |it's )?not (?:sore|painful|tender)(?= ,| ;|$| \\|)`,
-    ' painless',
-  ],
+  [`(?<=drawer [^;|]*?\\d )(?:, )?(?:and |but )?(?:it is |it's )?not (?:sore|painful)(?= ,| ;|$| \\|)`, ' painless'],
   [`(?<=drawer [^\\n]*)(${RAY})(?: toe| mtp| ray)? is (?:about )?(?:an? )?(?:about )?grade (\\d)`, '| $1 drawer $2'],
   [
     `(?:(right|left) )?drawer (?:is |was )?(?:grade )?(\\d|nil) (?:at|on|in|for) ${THE}(${RAY}|second|third|fourth)${TOE} ,? ?(?:and |but )?(?:a |grade )?(\\d|nil) (?:at|on|in|for) ${THE}(${RAY}|second|third|fourth)${TOE}`,
@@ -232,7 +220,7 @@ export const EXAMINED: readonly Phrase[] = [
   [`(?:a )?thick callus (plantar|head) (${RAYS})(?: heads?)?`, 'callus $1 $2 thick'],
   [`(?:a )?thick callus`, 'callus thick'],
   [
-    `(?<=callus [^;]*?) ,? ?(?:and |but )?(?:none|nothing|no callus) (?:on (?:the )?)?(right|left)(?: (?:side|foot))?`,
+    `(?<=callus [^;]*? )(?:, )?(?:and |but )?(?:none|nothing|no callus) (?:on (?:the )?)?(right|left)(?: (?:side|foot))?`,
     ' | no callus $1',
   ],
   [`(?:fat pad) (?:is |looks )?(?:a bit )?(?:thin|thinned|atrophic|wasted)`, 'fat pad thin'],

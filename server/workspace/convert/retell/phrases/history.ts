@@ -22,6 +22,9 @@ export const HISTORY: readonly Phrase[] = [
   ['no redness or swelling', '| no redness | no swelling'],
   ['no swelling or redness', '| no swelling | no redness'],
   ['~?(\\d+) out of (?:10|ten)', '$1/10'],
+  ['(?:last|latest|most recent) (?=(?:crp|esr|urate|hba1c)(?: |$))', ''],
+  ['(?:past|previous) (?:medical )?history(?= )(?! of)', 'history'],
+  ['medical history(?= )(?! of)', 'history'],
   ['(crp|esr|urate|hba1c) (?:was|is|of|came back at|at)(?: about)? (?=\\d)', '$1 '],
   [
     `no (?:known |personal |past |previous )?history of (?=(?:inflammatory|rheumatoid|gout|diabetes|psoriasis|clots?|dvt|injury|trauma))`,

@@ -10,6 +10,7 @@ import { MISHEARD, PLACES, SMALL } from './places.ts';
 import { PLANS } from './plans.ts';
 import { QUANTITIES } from './quantities.ts';
 import { REVIEWS } from './reviews.ts';
+import { SENTENCES } from './sentences.ts';
 import { TALK } from './talk.ts';
 import { THEATRE } from './theatre.ts';
 import { TREATMENT } from './treatment.ts';
@@ -20,6 +21,7 @@ export const HEARD: readonly Phrase[] = [...MISHEARD, ...QUANTITIES, ...CORRECTE
 /** Every other row, in the order in which they apply. */
 export const REPHRASED: readonly Phrase[] = [
   ...PLACES,
+  ...SENTENCES,
   ...REVIEWS,
   ...OPINIONS,
   ...TRIED,

@@ -24,7 +24,7 @@ export const OPINIONS: readonly Phrase[] = [
     '| declines surgery |',
   ],
   [
-    `${SURE} (?:an? |the |acute |early |classic |typical )*(?:(right|left) )?(?:(${RAYS}|web [1-4]) )?(?:metatarsal |mtp |toe |web )?(${DX})${PLACE}(?: ,? ?(?:and |but )?(?:not|rather than) (?:an? |the )?(plate|joint|neuroma|${DX})(?: (?:tear|problem|lesion))?)?`,
+    `${SURE} (?:an? |the |acute |early |classic |typical |mechanical |simple |straightforward )*(?:(right|left) )?(?:(${RAYS}|web [1-4]) )?(?:metatarsal |mtp |toe |web )?(${DX})${PLACE}(?: ,? ?(?:and |but )?(?:not|rather than) (?:an? |the )?(plate|joint|neuroma|${DX})(?: (?:tear|problem|lesion))?)?`,
     (m) => {
       const [, side = '', ray = '', found = '', place = '', other] = m;
       const where = [side, ray || place].filter((each) => each !== '').join(' ');

@@ -68,6 +68,11 @@ export const PLACES: readonly Phrase[] = [
     `((?:${RAY}|second|third|fourth|fifth)(?:(?: and | to | )(?:${RAY}|second|third|fourth|fifth))*)(?: toes?| joints?| mtps?)? (?:is|are) (?:all )?stable`,
     (m) => `${(m[1] ?? '').replace(/second|third|fourth|fifth/g, (each) => ORD[each] ?? each)} mtp stable`,
   ],
+  // `second and third both tender`
+  [
+    `((?:${RAY}|second|third|fourth|fifth)(?: toe| mtp)? and (?:the )?(?:${RAY}|third|fourth|fifth))(?: toes?| mtps?| joints?| rays?)? (?:are |is )?both`,
+    (m) => (m[1] ?? '').replace(/second|third|fourth|fifth/g, (each) => ORD[each] ?? each),
+  ],
   ['(?:the )?(?:other|remaining) (?:toes|joints|mtps|rays) (?:are )?(?:all )?stable', 'others mtp stable'],
   [
     `between (?:the )?(?:(right|left) )?(second|third|fourth|${RAY}) and (?:the )?(third|fourth|fifth|${RAY})(?: toes| metatarsals| met heads| rays| heads)?`,

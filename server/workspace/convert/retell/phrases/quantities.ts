@@ -17,7 +17,7 @@ export const QUANTITIES: readonly Phrase[] = [
   ['(?<=(?:for|in|after|of|about) )(?:a fortnight|two weeks time|a couple of weeks)', '2 weeks'],
   ['a couple of (?=days|months|years|mm|millimetres|millimeters)', '2 '],
   [`(\\d+) (${UNITS})s?['’]s?(?= time)`, '$1 $2s'],
-  ['(?<=\\d (?:days|weeks|months|years?|week|month)) time', ''],
+  ['(?<=\\d (?:days|weeks|months|years?|week|month) )time(?= |$)', ''],
   ['half a year', '6 months'],
   ['a year and a half|1 and a half years', '18 months'],
   ['a month and a half', '6 weeks'],

@@ -40,7 +40,7 @@ export const THEATRE: readonly Phrase[] = [
     `(?:the )?(?:(${RAY}) )?(?:plantar )?plate (?:had|showed|has) (?:an? )?(complete|full|partial)?(?:[- ]thickness)? ?(transverse|longitudinal)? ?tear(?: off the phalanx)?`,
     '| $1 plate torn $2 $3',
   ],
-  ['(?<=plate attenuated) ,? ?(?:but |and )?not repaired', () => ` ${remark('not repaired')}`],
+  ['(?<=plate attenuated )(?:, )?(?:but |and )?not repaired', () => ` ${remark('not repaired')}`],
   ['each (?:held|fixed|secured) (?=with)', ''],
   ['surgeon(?: was| is)? (?:myself|me|self)', '§surgeon'],
   [

@@ -45,7 +45,7 @@ export const TRIED: readonly Phrase[] = [
     '| tried no $1',
   ],
   [`(?:she|he)(?: has|'s) had no (${MEASURE})(?=(?: no | ,| and| or|$))`, '| tried no $1'],
-  [`(?<=tried no [^;]*) (?:just|only) (?=${MEASURE})`, ' tried '],
+  [`(?<=tried no [^;]* )(?:just|only) (?=${MEASURE})`, ' tried '],
   [
     `(?:she |he |they )?(?:has |have |'s )?failed (?:to respond to |on |with )?(${MEASURE})(?: (?:and|or) (?:an? )?(${MEASURE}))?(?: for (~?\\d+ ${TIME}))?`,
     (m) =>
