@@ -7,7 +7,7 @@ import { type Context, sideAfter } from './context.ts';
 import { COMPLETE_MARK } from './phrases/phrase.ts';
 import { type Reading, readClause, subjectOf } from './read-clause.ts';
 import type { SaidWord } from './said-words.ts';
-import { headed, turnContext } from './turn-context.ts';
+import { endHeading, headedIn, turnContext } from './turn-context.ts';
 import { clauseStarts } from './turning.ts';
 
 /** A run of words of a segment: read as a clause, or not read. */
@@ -45,7 +45,9 @@ export function clausesOf(words: readonly SaidWord[], context: Context): Run[] {
     const own = words.slice(at, found.end);
     runs.push({ words: own, reading: found.reading, parts: partsOf(own, found.reading, { ...context }) });
     goOn(context, found.reading);
-    context.side = headed(own) ?? context.side;
+    if (found.reading.findings.every(({ subject }) => subject !== undefined))
+      context.side = headedIn(context, own) ?? context.side;
+    else endHeading(context);
     at = found.end;
     unread = at;
   }
@@ -341,10 +343,11 @@ export function goOn(context: Context, { findings, section }: Reading): void {
   else if (subject && !others) context.subject = { ...subject, sentence: context.sentence };
   else if (others) context.subject = undefined;
   if (subject || others) context.named = true;
+  if (subject) context.lineRays.add(subject.text);
   const sides = new Set(findings.flatMap((each) => each.side ?? each.subject?.side ?? []));
   const [side, more] = sides;
   if (more || side === 'both') context.side = undefined;
-  else if (side) context.side = sideAfter(context, side);
+  else if (side && side !== context.side) context.side = sideAfter(context, side);
   context.finding =
     last && mayGoOn(last) ? { id: last.id, word: entryOf(last.id).word, sentence: context.sentence } : undefined;
 }

@@ -14,6 +14,8 @@ export interface Context {
   readonly base: Section;
   /** `home` where nobody named one; `undefined` where two were named, or one that may not hold any more. */
   side: Side | undefined;
+  /** The foot of the visit was headed (`on the right`): who heads one foot heads the other. */
+  homeHeaded: boolean;
   /** The ray or web that was named last, as the language writes it; `undefined` where that is not certain. */
   subject:
     | {
@@ -25,6 +27,8 @@ export interface Context {
     | undefined;
   /** A subject was named, if one that is not certain any more. */
   named: boolean;
+  /** The rays or webs that were named since the last new line. */
+  readonly lineRays: Set<string>;
   /** The finding that was said last, for a value that is said alone. */
   finding: { readonly id: FindingId; readonly word: string; readonly sentence: number } | undefined;
   sentence: number;

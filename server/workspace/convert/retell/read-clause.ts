@@ -93,6 +93,11 @@ export function readClause(words: string, context: Context): Tried {
     if (section !== context.section && section === 'xray' && IMAGES.includes(context.section)) break;
     if (section === 'exam' && IMAGES.includes(context.section) && findingsOf(line).some(({ id }) => SEEN.includes(id)))
       break;
+    const whole = findingsOf(line).find(isOfWhole);
+    if (whole) {
+      failedAt = Math.max(failedAt, whole.word.start - prefix.length);
+      continue;
+    }
     if (!mayBeUnsaid(line, section, opened !== undefined || section === context.section, prefix.length)) continue;
     return (
       placed(line, section, prefix.length, context) ?? {
@@ -164,6 +169,17 @@ const UNCARRIED: readonly string[] = [
 ];
 /** Said of the foot, unless a toe is named with it. */
 const OF_THE_WHOLE: readonly string[] = ['sensation', 'neurovascular'];
+/** `second toe drawer two sensation normal`: a ray that another finding was said of first is not that of the foot's feeling. */
+const isOfWhole = ({ id, subject, word }: FindingNode, i: number, found: readonly FindingNode[]): boolean => {
+  const before = found[i - 1];
+  return (
+    OF_THE_WHOLE.includes(id) &&
+    subject !== undefined &&
+    before !== undefined &&
+    subject.start < before.word.start &&
+    before.word.start < word.start
+  );
+};
 /** Findings of the whole foot, though a toe may have them too. */
 const OF_THE_FOOT: readonly string[] = ['sensation', 'skin', 'neurovascular', 'capillary-refill', 'callus'];
 
@@ -180,7 +196,11 @@ function placed(line: LineSyntax, section: Section, prefix: number, context: Con
   if (found.some(isOnlyDirection) || found.some((each) => isOnlyPainful(each, line))) return undefined;
   const imaged = prefix === 0 && IMAGES.includes(section);
   const toes = found.every(({ id, word }) => id === 'perfusion' && /^toes /.test(line.text.slice(word.start)));
-  const subject = toes ? undefined : subjectFor(found, section, context, imaged);
+  const crossed =
+    context.home !== undefined &&
+    found.some(({ side }) => side !== undefined && context.side !== undefined && side !== context.side);
+  const here = crossed ? { ...context, subject: undefined, named: true } : context;
+  const subject = toes ? undefined : subjectFor(found, section, here, imaged);
   if (subject === null) return undefined;
   const side = sideFor(found, context);
   if (side === null) return undefined;

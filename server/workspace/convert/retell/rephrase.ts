@@ -96,12 +96,17 @@ function replaced(words: SaidWord[], line: string, find: RegExp, to: Phrase[1]):
 const fill = (to: string, match: RegExpMatchArray): string =>
   to.replace(/\$(\d)/g, (_, group) => match[Number(group)] ?? '');
 
+/** What a row parts into several clauses stands or falls together. */
+const listOf = (text: string, start: number): number | undefined =>
+  text.split('|').filter((each) => each.trim() !== '').length > 1 ? OWN_LISTS + start : undefined;
+/** Above the numbers of the lists from ray to ray. */
+export const OWN_LISTS = 1_000_000;
 /** A quoted remark is one word. Each new word stands for all that it replaces. */
 function placed(text: string, old: readonly SaidWord[]): SaidWord[] {
   const [start, end] = [old[0]?.start ?? 0, old.at(-1)?.end ?? 0];
   const own = new Map(old.map((word) => [word.text, word]));
   const fresh = text.match(/"[^"]*"|\S+/g) ?? [];
-  const list = old.every((word) => word.list === old[0]?.list) ? old[0]?.list : undefined;
+  const list = old.every((word) => word.list === old[0]?.list) ? (old[0]?.list ?? listOf(text, start)) : undefined;
   return fresh.map((word, i) => {
     const known: Span & Pick<SaidWord, 'leans'> = own.get(word) ?? { start, end };
     const placed = { text: word, start: i === 0 ? start : known.start, end: i === fresh.length - 1 ? end : known.end };

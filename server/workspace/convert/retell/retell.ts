@@ -39,6 +39,8 @@ export function retell(line: LineSyntax, { side: home, operation }: Home): Propo
     side: home,
     subject: undefined,
     named: false,
+    lineRays: new Set(),
+    homeHeaded: false,
     finding: undefined,
     sentence: 0,
     only: onlyRay(words),
@@ -92,12 +94,15 @@ function takeOver({ statements }: LineSyntax, words: readonly SaidWord[], contex
 const erases = (words: readonly SaidWord[]): boolean => ERASED.test(textOf(words));
 const ERASED = new RegExp(`(?<![^ ])(?:${ERASING.join('|')})(?![^ ])`);
 
-/** A spoken new line ends what a line end does. */
+/** A spoken new line ends what a line end does, but the only ray of a line goes on for what needs a ray. */
 function openLine(context: Context): void {
-  const { subject, only } = context;
+  const { subject, only, lineRays } = context;
   const holds = subject !== undefined && subject.kind === 'ray' && only !== undefined && subject.text.startsWith(only);
+  const goesOn = subject !== undefined && lineRays.size === 1 && /^\d\w\w(?: mtp)?$/i.test(subject.text);
   Object.assign(context, { section: context.base, finding: undefined });
-  if (!holds) Object.assign(context, { subject: undefined, named: false });
+  if (goesOn && !holds) context.subject = { ...subject, weak: true };
+  else if (!holds) Object.assign(context, { subject: undefined, named: false });
+  if (!goesOn) lineRays.clear();
 }
 function onlyRay(words: readonly SaidWord[]): string | undefined {
   const rays = words.flatMap(({ text }) => (RAY_WORD.test(text) ? [ORDINALS[text] ?? text] : []));

@@ -24,11 +24,11 @@ const NO_RAY =
 const placeOf = ({ of, counted }: Carried): string =>
   of === 'web'
     ? `${HEAD}(?:(?<nth>${listOf(WEB_NTH)})(?! (?:toe|mtp|ray))|webs? (?<num>[1-4])|(?<rest>${REST}))${WEB}${ON_SIDE}`
-    : `${HEAD}(?:(?<nth>${listOf(NTH)})|(?<num>${counted ? `(?<=(?:on|at|in) )${NUMBERS}` : NUMBERS})|(?<rest>${REST}))${JOINT}${ON_SIDE}${NO_RAY}`;
+    : `${HEAD}(?:(?<nth>${listOf(NTH)})|(?<num>${counted ? `(?<=(?:on|at|in) )${NUMBERS}` : NUMBERS})|(?<rest>${REST})|(?<=(?:right|left) )(?<every>all(?: of them)?))${JOINT}${ON_SIDE}${NO_RAY}`;
 /** What may stand between a finding, its place and its value. */
 const SMALL =
   "(?:(?:is|are|feels|looks|it's|it is|they're|also|now|still|today|both|all|each|a|an|about a|at|the|i'd say|i would say|i'd call it|i'd make it|i make it|call it|definitely|clearly|really|of) )*";
-const SEP = /(?: (?<broken>[,;]))?(?: and| but| then)? /y;
+const SEP = /(?: (?<broken>[,;]))?(?: and| but| then| now)? /y;
 const BROKEN = /$| [,;|\n]/y;
 /** What takes back, or goes on with, a list. */
 const GOES_ON =
@@ -179,11 +179,12 @@ const follows = (line: string, from: number, own: Ready, shape: Shape): boolean 
   return sep !== undefined && at(own[shape], line, from + sep[0].length) !== undefined;
 };
 
+const LESSER = [2, 3, 4, 5];
 function itemOf(match: RegExpExecArray, carried: Carried, before: readonly Item[]): Item | undefined {
-  const { at: under = '', side, on, nth, num, rest, name, value = '', quality = '' } = match.groups ?? {};
+  const { at: under = '', side, on, nth, num, rest, every, name, value = '', quality = '' } = match.groups ?? {};
   const last = before.at(-1);
   const own = side ?? on ?? last?.side;
-  const rays = rest ? restOf(before, own, carried) : raysOf(nth ?? num ?? '');
+  const rays = every ? LESSER : rest ? restOf(before, own, carried) : raysOf(nth ?? num ?? '');
   const same = /same$/.test(value);
   if (rays.length === 0 || (same && !last) || (rest && before.length === 0)) return undefined;
   const below = /^(?:under|beneath)/.test(under);

@@ -4,6 +4,7 @@ import { entryOf } from '../../../../grammar/lexicon/index.ts';
 import { readLine } from '../../../../grammar/read-line.ts';
 import type { CauseKind } from '../../../../grammar/syntax.ts';
 import { type Run, textOf } from './clauses.ts';
+import { OWN_LISTS } from './rephrase.ts';
 import type { SaidWord } from './said-words.ts';
 import { APART } from './series.ts';
 import { RAY_WORD } from './turn-context.ts';
@@ -43,7 +44,12 @@ export interface Placed extends Run {
  */
 export function standing(runs: readonly Placed[]): readonly Placed[] {
   const falls = runs.map((run, i) => run.reading !== undefined && !(stands(runs, i) && agrees(runs, i)));
-  const fallen = new Set(runs.flatMap((run, i) => (falls[i] || run.fell ? listsOf(run) : [])));
+  // A clause that falls because the ray after it may be its own says nothing of those beside it in its row.
+  const fallen = new Set(
+    runs.flatMap((run, i) =>
+      (isOfRow(run) ? falls[i] && !mayBeOfNext(runs, i) : falls[i] || run.fell) ? listsOf(run) : [],
+    ),
+  );
   const next = runs.flatMap((run, i): Placed[] => {
     const { words, segment, part, parts = [] } = run;
     if (!run.reading || (!falls[i] && !listsOf(run).some((list) => fallen.has(list)))) return [run];
@@ -54,6 +60,7 @@ export function standing(runs: readonly Placed[]): readonly Placed[] {
   return next.length === runs.length && next.every((run, i) => run === runs[i]) ? runs : standing(next);
 }
 
+const isOfRow = (run: Run): boolean => listsOf(run).some((list) => list >= OWN_LISTS);
 /** The lists from ray to ray that a run is of: all of a list falls with one of its items. */
 const listsOf = ({ words }: Run): number[] => words.flatMap(({ list }) => list ?? []);
 

@@ -62,7 +62,7 @@ const DENIAL: readonly string[] = [
   ...CORRECTIONS,
 ].filter((each) => !/^[-+]/.test(each));
 const DENIED =
-  "|otherwise|else|alternatively|\\w+n['’]t|(?:did|does|is|was|were|has|have|had|would|could|should|ca|wo|do|are)nt|cannot|unlikely|lacks?|lacking|free of|clear of|neither|nothing|nobody|instead|stop\\w*|ended|went (?:away|down)|disappear\\w*|subsid\\w*|improv\\w*|wors\\w*|better|vanish\\w*|actually|wait|oops|wrong|mistake|previous\\w*|prior|old|past|last|until|till|query|initial|baseline|pre ?op|preoperative|normally|usually|target|aim";
+  "|doubt\\w*|otherwise|else|alternatively|\\w+n['’]t|(?:did|does|is|was|were|has|have|had|would|could|should|ca|wo|do|are)nt|cannot|unlikely|lacks?|lacking|free of|clear of|neither|nothing|nobody|instead|stop\\w*|ended|went (?:away|down)|disappear\\w*|subsid\\w*|improv\\w*|wors\\w*|better|vanish\\w*|actually|wait|oops|wrong|mistake|previous\\w*|prior|old|past|last|until|till|query|initial|baseline|pre ?op|preoperative|normally|usually|target|aim";
 const DISTANCES = pattern(DENIAL, DENIED);
 /** A denial, a doubt, a comparison, or another time: it may turn what a comma parts from it. */
 export const distances = (text: string): boolean => DISTANCES.test(text);

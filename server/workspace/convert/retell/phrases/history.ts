@@ -146,7 +146,7 @@ export const BACKGROUND: readonly Phrase[] = [
   ["(?:doesn't|does not|doesnt|don't) smoke|non smoker|never smoked|never smoker", 'non smoker'],
   ['(?:gave up|has given up|quit) smoking', 'ex smoker'],
   [
-    '(?:she |he )?(?:takes|is on|on) ([a-z]+)(?: and nothing else| only)(?= ,| ;|$| no| and| she| he| now)',
+    '(?:she |he )?(?:takes|taking|is on|on) ([a-z]+)(?: and nothing else| only)(?= ,| ;|$| no| and| she| he| now| pin| wire)',
     (m) => `| ${m[1]} ${remark('nothing else')} |`,
   ],
   [

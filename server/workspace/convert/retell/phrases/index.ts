@@ -10,7 +10,7 @@ import { MISHEARD, PLACES, SMALL } from './places.ts';
 import { PLANS } from './plans.ts';
 import { QUANTITIES } from './quantities.ts';
 import { REVIEWS } from './reviews.ts';
-import { SENTENCES } from './sentences.ts';
+import { ASIDES, SENTENCES } from './sentences.ts';
 import { TALK } from './talk.ts';
 import { THEATRE } from './theatre.ts';
 import { TREATMENT } from './treatment.ts';
@@ -22,6 +22,7 @@ export const HEARD: readonly Phrase[] = [...MISHEARD, ...QUANTITIES, ...CORRECTE
 export const REPHRASED: readonly Phrase[] = [
   ...PLACES,
   ...SENTENCES,
+  ...ASIDES,
   ...REVIEWS,
   ...OPINIONS,
   ...TRIED,

@@ -5,6 +5,8 @@ export const MISHEARD: readonly Phrase[] = [
   [`(${NUM}) degrees?`, '$1°'],
   [`(${NUM}) millimet(?:re|er)s?`, '$1 mm'],
   ['planter', 'plantar'],
+  ['type (?:to|too) (?=diabet)', 'type 2 '],
+  ['(?<=(?:tourniquet|cuff) (?:at |to |on )?)2 (50|20|80)', '2$1'],
   ['toe grip', 'toe purchase'],
   ['on the (?:bottom|underside|underneath)(?: of the foot)?', 'plantar'],
   ['discomfort', 'pain'],

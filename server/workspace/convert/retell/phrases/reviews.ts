@@ -83,11 +83,11 @@ export const REVIEWS: readonly Phrase[] = [
   ],
   // What was done before, and how long ago.
   [
-    `(~?\\d+ ${TIME}|week \\d+|day \\d+) (?:post ?op(?:eratively)?|out|down the line|on|check|review|follow up)?(?: ?,? ?(?:following|after|since|from|post|of|check) | )(?:an? |her |his |the )?(?:(right|left) )?(?:(${RAYS}) )?(?:toe |mtp |ray )?(${PROCS})(?: (?:and|with) (${RAYS}) (?:toe |mtp )?(${PROCS}))?${AT_END}`,
+    `(~?\\d+ ${TIME}|week \\d+|day \\d+) (?:post ?op(?:eratively)?|out|down the line|on|check|review|follow up)?(?: ?,? ?(?:following|after|since|from|post|of|check) | )(?:an? |her |his |the )?(?:(right|left) )?(?:(${RAYS}) )?(?:toe |mtp |ray )?(${PROCS})(?: (?:and|with) (?:an? )?(${RAYS}) (?:toe |mtp )?(${PROCS}))?${AT_END}`,
     (m) => operated(m),
   ],
   [
-    `post ?op (week \\d+|day \\d+|month \\d+) ,? ?(?:from |of |after |following )?(?:(right|left) )?(?:(${RAYS}) )?(?:toe |mtp )?(${PROCS})(?: (?:and|with) (${RAYS}) (?:toe |mtp )?(${PROCS}))?${AT_END}`,
+    `post ?op (week \\d+|day \\d+|month \\d+) ,? ?(?:from |of |after |following )?(?:(right|left) )?(?:(${RAYS}) )?(?:toe |mtp )?(${PROCS})(?: (?:and|with) (?:an? )?(${RAYS}) (?:toe |mtp )?(${PROCS}))?${AT_END}`,
     (m) => operated(m),
   ],
   [
@@ -139,6 +139,8 @@ function operated(m: RegExpMatchArray): string | undefined {
   const [side, rays] = [before || (after ?? ''), named ?? last];
   const ago = /^(?:~?\d)/.test(when) ? ` ${when} ago` : ` ${when.split(' ')[1]} ${when.split(' ')[0]}s ago`;
   const told = (ray: string, procedures: string) =>
-    `| history previous surgery ${[side, ray].filter((each) => each !== '').join(' ')} ${earlier(procedures)}${ago}`;
+    ray === ''
+      ? `| history ${side} previous surgery ${earlier(procedures)}${ago}`
+      : `| history previous surgery ${[side, ray].filter((each) => each !== '').join(' ')} ${earlier(procedures)}${ago}`;
   return `${told(rays, first)}${more && second ? ` ${told(more, second)}` : ''} |`;
 }
