@@ -44,7 +44,8 @@ export type CauseKind =
   | 'wrong subject'
   | 'toe or web'
   | 'two statuses'
-  | 'done or planned';
+  | 'done or planned'
+  | 'which toe';
 
 export interface SlotNode extends Span {
   readonly value: Value;

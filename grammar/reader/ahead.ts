@@ -72,7 +72,8 @@ export function readMeasureAhead(binder: Binder, index: number): number | undefi
   const fitted = fits.find(({ slot }) => slot === 'size') ?? fits[0];
   if (!fitted || (fits.length > 1 && fitted.slot !== 'size') || fitted.cause) return undefined;
   const at = binder.span(index, next);
-  binder.ahead = { ...at, slot: fitted.slot, value: fitted.value };
+  const plus = quantity.plus && after.id === 'drawer' ? { plus: binder.line.slice(at.start, at.end) } : {};
+  binder.ahead = { ...at, slot: fitted.slot, value: fitted.value, ...plus };
   const number = items[called ? index + 1 : index];
   const typed = number && typedQuantity(number, quantity);
   const said =

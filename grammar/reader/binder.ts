@@ -55,7 +55,7 @@ export class Binder {
   closed: Draft | undefined;
   before: Before[] = [];
   /** How long or how often, said before its finding. */
-  ahead: (Span & { readonly slot: string; readonly value: Value }) | undefined;
+  ahead: (Span & { readonly slot: string; readonly value: Value; readonly plus?: string }) | undefined;
   no: Pending<Status> | undefined;
   not: Pending<Status> | undefined;
   side: (Pending<Side | 'both'> & { readonly opens?: boolean }) | undefined;
@@ -373,6 +373,7 @@ export class Binder {
     }
     this.before = [];
     if (this.ahead) setSlot(draft, this.ahead.slot, this.ahead.value, this.ahead);
+    if (this.ahead?.plus) draft.quotes.push({ text: this.ahead.plus, start: this.ahead.start, end: this.ahead.end });
     this.ahead = undefined;
     if (this.side?.opens) this.segmentSide = this.side.value;
     const side = this.side?.value ?? this.segmentSide ?? draft.subject?.side ?? this.sectionSide;

@@ -28,6 +28,8 @@ export interface Draft {
   statusGiven: boolean;
   /** Denied by a `no` before it. */
   denied: boolean;
+  /** Denied by a word after it (`swelling none`). */
+  deniedBy?: Span;
   /** Slots that the leading word itself gave: `no fracture` denies that fracture, it has no value beside the denial. */
   led?: readonly string[];
   /** Opened by a direction alone (`lateral`). */

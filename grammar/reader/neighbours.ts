@@ -21,6 +21,8 @@ export function neighbourReach({ elements }: StatementDraft, line: string): void
     }
     if (after?.is === 'finding') {
       pairOf(element.draft, after.draft);
+      deniedBetween(elements, i, line);
+      deniedPlace(element.draft, after.draft);
       nilBefore(element.draft, after.draft, line);
     }
   }
@@ -43,6 +45,35 @@ function pairOf(first: Draft, second: Draft): void {
   if (!judged && !eased && !reacted) return;
   first.causes.push(doubt(second, 'either neighbour'));
   second.causes.push(doubt(first, 'either neighbour'));
+}
+/**
+ * `squeeze neg numbness`: said of the sign before it, or, as some write it, of the one after? So are those that stand in a row with it
+ * (`squeeze neg click neg numbness`).
+ */
+function deniedBetween(elements: readonly Element[], at: number, line: string): void {
+  const [first, second] = [elements[at], elements[at + 1]];
+  if (first?.is !== 'finding' || second?.is !== 'finding') return;
+  const by = first.draft.deniedBy;
+  const { draft: after } = second;
+  if (!by || after.status !== 'present' || after.statusGiven || !isMerelyNamed(after) || by.end > after.start) return;
+  const cause: Cause = { why: 'reach of no', text: line.slice(by.start, by.end), start: by.start, end: by.end };
+  after.causes.push(cause);
+  for (let i = at; i >= 0; i--) {
+    const each = elements[i];
+    if (each?.is !== 'finding' || !each.draft.deniedBy) return;
+    each.draft.causes.push(cause);
+  }
+}
+/** `tender plantar shaft nt`: if the place in doubt is that of the denial, it denies no more than that. */
+function deniedPlace(first: Draft, second: Draft): void {
+  if (second.status !== 'absent') return;
+  const doubted = Object.entries(first.slots).some(
+    ([slot, { causes, end }]) =>
+      end <= second.word.start &&
+      first.entry?.slots[slot]?.locating &&
+      causes.some(({ why }) => why === 'either neighbour'),
+  );
+  if (doubted) second.causes.push(doubt(first, 'either neighbour'));
 }
 /** `pmh nil dm`: nothing of note, and then this, or none of it? */
 function nilBefore(first: Draft, second: Draft, line: string): void {

@@ -4,9 +4,11 @@ import { NONE, orNone } from '../none.ts';
 import { heard, pauses, spokenPair, typedItem, typedQuantity } from '../spoken/as-typed.ts';
 import { readCorrection } from '../spoken/corrections.ts';
 import type { HeadingNode, LineSyntax, Role, SectionHeading, StatementNode } from '../syntax.ts';
+import type { Value } from '../values.ts';
 import { readAhead, readCount, readMeasureAhead } from './ahead.ts';
 import { readEarlier } from './asides.ts';
 import { Binder } from './binder.ts';
+import { readComparison } from './comparisons.ts';
 import { causeOf, findingsIn, finished } from './draft.ts';
 import { matchesAt } from './forms.ts';
 import { readNextAngle, readNextScore, readScoreOf } from './go-on.ts';
@@ -14,7 +16,7 @@ import type { Item } from './items.ts';
 import { OF_IMAGE } from './meant-finding.ts';
 import { mayStop } from './neighbours.ts';
 import { outline } from './outline.ts';
-import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
+import { fitItem, fitQuantity, type Quantity, quantityAt } from './quantities.ts';
 import { applyReach, pairReach } from './reach.ts';
 import { readPair, readSubject, subjectText } from './read-subjects.ts';
 import { readWords, saidValue } from './read-words.ts';
@@ -27,6 +29,7 @@ import { turningOf } from './turning-lines.ts';
 import { keepUnused } from './unused-subjects.ts';
 import { webReach } from './web-or-ray.ts';
 import { doneReach } from './whether-done.ts';
+import { overlapReach } from './which-toe.ts';
 
 type Body = Pick<LineSyntax, 'statements' | 'roles' | 'problems' | 'heading' | 'opens' | 'turning'>;
 
@@ -56,7 +59,8 @@ export function readStatements(
   webReach(drafts, items);
   if (under === 'images') ofNoImage(drafts, line);
   doneReach(binder.statements, line);
-  const kept = keepUnused(binder, binder.roles);
+  overlapReach(drafts, line);
+  const kept = keepUnused(binder, binder.roles, heading?.subject);
   const statements: StatementNode[] = [];
   binder.statements.forEach(({ section, start, end, verbatim, unsaid }, i) => {
     const findings = (ofEach[i] ?? []).map((draft) => finished(draft, line));
@@ -133,12 +137,15 @@ function step(binder: Binder, i: number): number {
       else if (item.of === 'line') binder.closeLine(item.end);
       else binder.closeStatement(item.end);
       return i + 1;
-    case 'keeper':
+    case 'keeper': {
+      const compared = readComparison(binder, i);
+      if (compared !== undefined) return compared;
       binder.role('punctuation', item);
       // `xray wb both: R hva 22`: what is seen on it begins.
       if (binder.current && OF_IMAGE.includes(binder.current.id) && binder.line[item.start] === ':')
         binder.closeSegment();
       return i + 1;
+    }
     case 'quote':
       return quoted(binder, item, i);
     case 'question':
@@ -249,7 +256,12 @@ function readQuantity(binder: Binder, i: number): number | undefined {
   const afterResponse = fitted.value.is === 'duration' && binder.current?.slots.response !== undefined;
   const why = afterResponse ? 'either neighbour' : fitted.cause;
   binder.setValue(fitted.slot, fitted.value, quantity, why, typedQuantity(item, quantity));
+  keepPlus(binder, quantity, fitted.value);
   return quantity.next;
+}
+/** `drawer 2+`: how much more than the grade is kept as a remark; of a pulse it is how grades are written. */
+function keepPlus({ current, line }: Binder, { plus, start, end }: Quantity, { is }: Value): void {
+  if (plus && is === 'drawer grade') current?.quotes.push({ text: line.slice(start, end), start, end });
 }
 
 /** `ankle df -5`: a sign off the word and at its number, where a slot goes below zero. */

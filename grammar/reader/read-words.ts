@@ -127,10 +127,21 @@ const takeStatus: Taker = (binder, { form, next }, index) => {
   if (form.parts[0] === '+' && saysNothing(form, draft) && takePlus(binder, draft, next, at)) return true;
   if (saysNothing(form, draft)) draft.causes.push(causeOf('named result', at, binder.line));
   binder.giveStatus(status, at);
+  if (status === 'absent') draft.deniedBy = at;
+  if (status !== 'present' && placesOf(draft) > 1) draft.causes.push(causeOf('reach of no', at, binder.line));
   if (status !== 'present') draft.open = draft.entry?.bare === 'incomplete' && status === 'equivocal';
   binder.role('modifier', at, draft.id === 'panel' ? {} : { finding: draft.id });
   return true;
 };
+
+/** `tender plantar dorsal none`: of both places, or of the last? */
+const placesOf = ({ entry, slots }: Draft): number =>
+  Math.max(
+    0,
+    ...Object.entries(slots).map(([slot, { value }]) =>
+      value.is === 'word' && entry?.slots[slot]?.locating ? value.words.length : 0,
+    ),
+  );
 
 /** `ga + popliteal block` joins two procedures; `tuning fork +` at the end of its segment is positive. */
 function takePlus(binder: Binder, draft: Draft, next: number, at: Span): boolean {
@@ -325,8 +336,13 @@ const takeSide: Taker = (binder, { form, next }, index) => {
     binder.statement.elements[binder.statement.elements.length - 1] = { is: 'subject', subject: sided };
     binder.subject = sided;
   } else if (draft && !draft.side && (ends || awaitsResult(binder, next))) {
-    draft.side = form.side;
+    // `review L`: nothing that is said of the patient has a side, and the word is kept.
+    const kept = isOfPatient(draft);
+    if (kept) draft.quotes.push({ text: binder.line.slice(at.start, at.end), ...at });
+    else draft.side = form.side;
     draft.end = at.end;
+    if (kept) binder.role('verbatim', at);
+    if (kept) return true;
   } else if (opensStatement(binder, next)) {
     binder.flush();
     Object.assign(binder, { sectionSide: form.side, sidesOpen: true });
@@ -338,6 +354,8 @@ const takeSide: Taker = (binder, { form, next }, index) => {
   binder.role('modifier', at);
   return true;
 };
+
+const isOfPatient = ({ entry }: Draft): boolean => entry?.subjects.every((kind) => kind === 'patient') === true;
 
 /** `xray R hva 22; L hva 30`, `L: 2nd tender. R: nt`: a side of all that its statement says. */
 function opensStatement(binder: Binder, next: number): boolean {

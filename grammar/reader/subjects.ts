@@ -80,7 +80,7 @@ function ordinals(at: At): SubjectRead {
   const first = at.items[at.start] as Extract<Item, { is: 'ordinal' }>;
   const rays = range(first.low, first.high);
   let next = at.start + 1;
-  let unjoined = false;
+  let unjoined = first.high > first.low;
   for (;;) {
     const joiner = at.items[next];
     const after = at.items[next + 1];
@@ -94,14 +94,16 @@ function ordinals(at: At): SubjectRead {
     if (wordIs(joiner, '/') && touches(at.items, next)) {
       unjoined = true;
       rays.push(...range(after.low, after.high));
-    } else if (wordIs(joiner, 'to')) rays.push(...range((rays.at(-1) ?? 0) + 1, after.high));
-    else if (wordIs(joiner, 'and', '&', '+') || (joiner?.is === 'break' && joiner.of === 'segment' && at.commaJoins))
+    } else if (wordIs(joiner, 'to')) {
+      unjoined = true;
+      rays.push(...range((rays.at(-1) ?? 0) + 1, after.high));
+    } else if (wordIs(joiner, 'and', '&', '+') || (joiner?.is === 'break' && joiner.of === 'segment' && at.commaJoins))
       rays.push(...range(after.low, after.high));
     else break;
     next += 2;
   }
   const web = classAt(at.items, next, 'web word');
-  // `2nd/3rd web` and `2nd 3rd web` may be the space between them, or both spaces.
+  // `2nd-3rd web`, `2nd/3rd web` and `2nd 3rd web` may be the space between them, or both spaces.
   const between = unjoined && web !== undefined && !/s$/i.test(textBetween(at, web));
   if (web !== undefined) return between ? { problem: 'ambiguous web', next: web } : webs(at, rays, web);
   const joint = at.opensFinding(next) ? undefined : (classAt(at.items, next, 'joint word') ?? joints(at, next, rays));

@@ -51,8 +51,8 @@ export const takeClass: Taker = (binder, { form, next }, index) => {
     binder.unread(at, 'word out of place', 'word-out-of-place');
     return true;
   }
-  // A referral of today is no referral of some day.
-  if (binder.section === 'plan' && binder.current?.id === 'referral' && form.parts.join(' ') === 'today') {
+  // What is planned for today is not planned for some day.
+  if (binder.section === 'plan' && binder.current && form.parts.join(' ') === 'today') {
     binder.current.quotes.push({ text: binder.line.slice(at.start, at.end), ...at });
     binder.current.end = at.end;
     binder.role('verbatim', at);

@@ -2,12 +2,15 @@ import type { ReadingProblem, Role, SubjectNode } from '../syntax.ts';
 import type { Binder } from './binder.ts';
 import { causeOf, type Draft, endsUnread, kindOfSubject, kindsOf, type StatementDraft } from './draft.ts';
 
-/** A subject alone in its segment, in a statement that has said something. */
+/** Subjects alone in their segment. */
 export interface LoneSubject {
+  /** The first and the last of them: `1st over 2nd`. */
   readonly subject: SubjectNode;
+  readonly last: SubjectNode;
   readonly segment: number;
   readonly statement: StatementDraft;
-  readonly before: Draft;
+  /** The finding before them in their statement. */
+  readonly before: Draft | undefined;
 }
 
 /**
@@ -32,10 +35,13 @@ export function losesSubject(subject: SubjectNode, statement: StatementDraft): b
 /** Called where a segment ends. */
 export function noteLone({ lone, statement, segment }: Binder): void {
   const { elements } = statement;
-  const [ahead, last] = elements.slice(-2);
-  if (last?.is !== 'subject' || ahead?.is !== 'break' || ahead.by !== 'punctuation') return;
+  const from = elements.findLastIndex((each) => each.is !== 'subject') + 1;
+  const ahead = elements[from - 1];
+  const [first, last] = [elements[from], elements.at(-1)];
+  if (first?.is !== 'subject' || last?.is !== 'subject') return;
+  if (ahead && (ahead.is !== 'break' || ahead.by !== 'punctuation')) return;
   const before = elements.findLast((each) => each.is === 'finding')?.draft;
-  if (before) lone.push({ subject: last.subject, segment, statement, before });
+  lone.push({ subject: first.subject, last: last.subject, segment, statement, before });
 }
 
 /**
@@ -45,6 +51,7 @@ export function noteLone({ lone, statement, segment }: Binder): void {
 export function keepUnused(
   { lone, statements, line }: Binder,
   roles: readonly Role[],
+  heading: SubjectNode | undefined,
 ): { roles: readonly Role[]; problems: ReadingProblem[] } {
   if (lone.length === 0) return { roles, problems: [] };
   const taken = new Set(
@@ -52,22 +59,27 @@ export function keepUnused(
       elements.flatMap((each) => (each.is === 'finding' && each.draft.subject ? [each.draft.subject.start] : [])),
     ),
   );
-  const unused = lone.filter(({ subject }) => !taken.has(subject.start));
   const quoted = new Set(
     statements.flatMap(({ verbatim }) => verbatim.flatMap((each) => (each.quote ? [each.segment] : []))),
   );
-  for (const { subject, segment, statement, before } of unused) {
-    const { start, end } = subject;
-    if (!quoted.has(segment) && !before.subject && kindsOf(before.id, before.entry).includes(kindOfSubject(subject)))
-      before.causes.push(causeOf('subject between', subject, line));
+  // `2nd "looks fine"`: the quotation is of the ray.
+  const unused = lone.filter(
+    ({ subject, last, segment, before }) =>
+      last !== heading && (before || !quoted.has(segment)) && !taken.has(subject.start) && !taken.has(last.start),
+  );
+  for (const { subject, last, segment, statement, before } of unused) {
+    const { start } = subject;
+    const { end } = last;
+    const fits = before && !before.subject && kindsOf(before.id, before.entry).includes(kindOfSubject(subject));
+    if (!quoted.has(segment) && fits) before.causes.push(causeOf('subject between', subject, line));
     statement.verbatim.push({ text: line.slice(start, end), quote: false, segment, start, end, subject });
   }
-  const starts = new Set(unused.map(({ subject }) => subject.start));
+  const isUnused = (at: number) => unused.some(({ subject, last }) => subject.start <= at && at <= last.start);
   return {
     roles: roles.map((role) =>
-      role.kind === 'subject' && starts.has(role.start) ? { kind: 'reported', start: role.start, end: role.end } : role,
+      role.kind === 'subject' && isUnused(role.start) ? { kind: 'reported', start: role.start, end: role.end } : role,
     ),
-    problems: unused.map(({ subject: { start, end } }) => {
+    problems: unused.map(({ subject: { start }, last: { end } }) => {
       return { code: 'word-out-of-place', text: line.slice(start, end), start, end };
     }),
   };

@@ -18,7 +18,7 @@ export type Subject =
   | { readonly at: 'patient' };
 
 /** Why a fact is unclear: what the reader found, or what the visit lacks. */
-export type FactCause = Cause | (Span & { readonly why: 'no side' | 'which toe'; readonly text: string });
+export type FactCause = Cause | (Span & { readonly why: 'no side'; readonly text: string });
 
 /** One statement about one subject. A finding that nobody mentioned has no fact. */
 export interface Fact<F extends FindingId = FindingId> {
@@ -144,7 +144,7 @@ export interface VisitFacts {
   readonly lifecycle?: Lifecycle;
 }
 
-export type UnclearKind = CauseKind | 'no side' | 'which toe';
+export type UnclearKind = CauseKind | 'no side';
 
 /** A number for a subject with its side, where many facts are sorted by few subjects: quicker than its text. */
 export function subjectNumber({ subject, side }: Pick<AnyFact, 'subject' | 'side'>): number {

@@ -96,7 +96,8 @@ const REASONS: Readonly<Partial<Record<Unclear['why'], (unclear: Unclear) => str
   'done or planned': () =>
     'it is not said to be done: write "operation done" on its day, "plan" before what is to come, or "history previous operation 2nd weil 2025-11"',
   'toe or web': () => 'it may be of the toe or of the web space: write "web 2 numb", or the toe on a line of its own',
-  'which toe': () => 'it is not sure which toe lies on which: write "2nd overlap hallux" or "2nd overlap third"',
+  'which toe': () =>
+    'it is not sure which toe lies on which: write "2nd overlap hallux" or "2nd overlap third", or put it in quotes',
 };
 
 /** A story is kept as typed, what was is said to be so (`drawer was 1`), and a test without its result may still be typed: no warning. */

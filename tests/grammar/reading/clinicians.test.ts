@@ -5,7 +5,7 @@ checkRules({
   'a line as typed in clinic says what was meant or nothing': [
     [
       '2nd MTPJ TTP plantarly, drawer 2+, medial 10-15°, PIP flexible',
-      '2 tenderness place=plantar; 2 drawer grade=2; 2 deviation direction=medial angle=10-15°; 2 pip rigidity=flexible',
+      '2 tenderness place=plantar; 2 drawer grade=2 "2+"; 2 deviation direction=medial angle=10-15°; 2 pip rigidity=flexible',
     ],
     ['2nd mtpj swollen ++, tender +++', '2 swelling "++"; 2 tenderness "+++"'],
     ['Lachman 2 2nd mtp', '2 drawer grade=2'],
@@ -221,7 +221,7 @@ checkRules({
     ['no swelling 2nd, tender 3rd', '2 no swelling; unclear: tenderness'],
     ['2nd swelling no, tender yes', '2 no swelling; 2 tenderness'],
     ['right: tender 2nd; left: nil', 'unclear: tenderness', 'word-out-of-place'],
-    ['hallux overlaps 2nd', '2 overlap onto=hallux'],
+    ['hallux overlaps 2nd', 'unclear: overlap'],
     ['R hv mild L hv moderate', 'right hallux-valgus degree=mild; left hallux-valgus degree=moderate'],
     ['dp R 2 L 1', 'right dp grade=2; left dp grade=1'],
     ['sense reduced, not lost', 'unclear: sensation', 'word-out-of-place word-out-of-place'],

@@ -35,7 +35,7 @@ checkRules({
     ['2nd drawer gr2', '2 drawer grade=2'],
     ['2nd drawer grade 2', '2 drawer grade=2'],
     ['2nd drawer gr 2', '2 drawer grade=2'],
-    ['2nd drawer 2+', '2 drawer grade=2'],
+    ['2nd drawer 2+', '2 drawer grade=2 "2+"'],
     ['dp 2+', 'dp grade=2'],
   ],
   'a value out of range or in a wrong unit is unclear': [

@@ -79,9 +79,9 @@ checkRules({
     ['2nd df 40, 12 knee bent', '2 mtp-dorsiflexion angle=40°', 'number-without-place word-out-of-place unknown-word'],
   ],
   'rays that are only set beside each other, and a ray that is turned, take nothing that follows': [
-    ['2nd, not 3rd, drawer 2', 'unclear: drawer', 'word-out-of-place'],
-    ['operation R2, not R3, weil', 'unclear: procedure', 'word-out-of-place'],
-    ['2nd over 1st, drawer 2', 'unclear: drawer'],
+    ['2nd, not 3rd, drawer 2', 'unclear: drawer', 'word-out-of-place word-out-of-place'],
+    ['operation R2, not R3, weil', 'unclear: procedure', 'word-out-of-place word-out-of-place'],
+    ['2nd over 1st, drawer 2', 'unclear: drawer', 'word-out-of-place'],
     ['2nd worse than 3rd, swollen', 'unclear: swelling'],
     ['2nd or 3rd, tender', 'unclear: tenderness', 'word-out-of-place'],
     ['2nd, 3rd tender', '2,3 tenderness'],
