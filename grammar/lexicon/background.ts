@@ -141,7 +141,7 @@ export const BACKGROUND = [
     kind: 'event',
     bare: 'present',
     word: 'neuropathy',
-    forms: ['known neuropathy', 'peripheral neuropathy', 'diabetic neuropathy'],
+    forms: ['known neuropathy', 'peripheral neuropathy', 'diabetic neuropathy', 'neuropathic foot', 'neuropathic feet'],
     slots: {},
     order: 36,
     technique: 'Ask, and examine with the monofilament: a diagnosis is no examination.',

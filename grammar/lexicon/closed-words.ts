@@ -273,6 +273,8 @@ export const RED_FLAG_WORDS: readonly string[] = [
   'tumor',
   'cancer',
   'charcot',
+  'neuropathic',
+  'insensate',
   'mass',
   'lump',
   'sarcoma',

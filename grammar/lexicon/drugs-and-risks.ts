@@ -1,4 +1,4 @@
-import { date, duration, entry, given, leadsOf, words } from './entry.ts';
+import { date, duration, entry, given, type Lead, leadsOf, words } from './entry.ts';
 import { DOSING, MEDICINES } from './medicines.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -141,6 +141,14 @@ export const DRUGS_AND_RISKS = [
       nka: { absent: true, gives: { to: 'any drug' } },
       'no known allergies': { absent: true },
       'no known drug allergies': { absent: true, gives: { to: 'any drug' } },
+      ...Object.fromEntries(
+        ['tape rash', 'rash with tape', 'rash from tape', 'rash to tape', 'plaster rash'].map(
+          (form): [string, Lead] => [
+            form,
+            { gives: { to: 'tape', reaction: 'rash on contact' }, noun: true, sections: ['history'] },
+          ],
+        ),
+      ),
     },
     slots: {
       to: words(
@@ -158,7 +166,12 @@ export const DRUGS_AND_RISKS = [
         },
         { many: true, locating: true },
       ),
-      reaction: words({ rash: ['rash only'], anaphylaxis: ['anaphylactic'], 'stomach upset': ['gi upset', 'nausea'] }),
+      reaction: words({
+        rash: ['rash only'],
+        'rash on contact': [],
+        anaphylaxis: ['anaphylactic'],
+        'stomach upset': ['gi upset', 'nausea'],
+      }),
     },
     many: true,
     order: 146,

@@ -15,6 +15,22 @@ const TOES = {
   cold: 'cold',
 } as const;
 
+const OTHER_SIDE = {
+  'the other side': ['the other', 'other side', 'the other foot', 'other foot'],
+  'the left': ['left', 'l'],
+  'the right': ['right', 'r'],
+} as const;
+/** `warm cf L`: against the other foot; `warm` alone is also said of a toe that is well supplied. */
+const WARMER = Object.fromEntries(
+  Object.entries(OTHER_SIDE).flatMap(([than, forms]) =>
+    [than, ...forms].flatMap((form) =>
+      ['warm cf', 'hot cf', 'warmer cf', 'warmer than', 'hotter than', 'warm compared to', 'warm compared with'].map(
+        (said): [string, Lead] => [`${said} ${form}`, { gives: { than }, noun: true }],
+      ),
+    ),
+  ),
+);
+
 /** Standing, skin and palpation, ray by ray. */
 export const INSPECTION = [
   entry({
@@ -166,7 +182,11 @@ export const INSPECTION = [
     subjects: ['ray', 'foot'],
     word: 'hot',
     forms: ['heat', 'warm joint', 'hot joint', 'hot foot', 'warm foot'],
-    slots: {},
+    leads: WARMER,
+    // Given by the leading word alone: `hot the left` is no comparison.
+    slots: {
+      than: words({ 'the other side': [], 'the left': [], 'the right': [] }, { locating: true, labelled: true }),
+    },
     order: 52,
     technique: 'Back of the hand, compared with the other foot. Ask about fever.',
     meaning: 'Hot joint with fever: infection. Hot swollen foot without feeling: acute neuropathic foot.',

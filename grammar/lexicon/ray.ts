@@ -190,13 +190,13 @@ export const RAY = [
     forms: ['pip joint', 'pipj'],
     slots: {
       rigidity: words(
-        { flexible: ['supple', 'correctable'], 'semi-rigid': [], fixed: ['rigid', 'stiff'], fused: [] },
+        { flexible: ['supple', 'correctable'], stiff: [], 'semi-rigid': [], fixed: ['rigid'], fused: [] },
         { before: true },
       ),
     },
     order: 67,
     technique: 'Straighten the PIP joint with the ankle plantarflexed.',
-    meaning: 'A fixed PIP joint alone is never stage 4.',
+    meaning: 'A fixed PIP joint alone is never stage 4. Stiff says less than fixed, which no hand can straighten.',
   }),
   entry({
     ...practice,
@@ -207,12 +207,12 @@ export const RAY = [
     word: 'mtp',
     forms: ['mtp joint', 'mtpj', 'mtps', 'mtpjs'],
     slots: {
-      rigidity: words({ flexible: ['supple', 'correctable'], 'semi-rigid': [], fixed: ['rigid', 'stiff'] }),
+      rigidity: words({ flexible: ['supple', 'correctable'], stiff: [], 'semi-rigid': [], fixed: ['rigid'] }),
       stability: words({ stable: [], unstable: [] }),
     },
     order: 68,
     technique: 'Bring the proximal phalanx into line with the metatarsal.',
-    meaning: 'A fixed MTP joint asks for more than soft-tissue correction.',
+    meaning: 'A fixed MTP joint asks for more than soft-tissue correction; a stiff one may still be brought into line.',
   }),
   entry({
     ...memory,

@@ -170,6 +170,8 @@ function doubtSlot({ slots }: Draft, slot: string, line: string): void {
   if (read) slots[slot] = { ...read, causes: [...read.causes, causeOf('either neighbour', read, line)] };
 }
 
+const OF_SO_MANY = /^\d+\s+(?:out\s+)?of\s+(?:the\s+(?:last|past)\s+)?\d/i;
+
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
 /** What is taken up again, and then goes on. */
 const BEGINS: readonly string[] = ['full-weight-bearing', 'back at work', 'drives', 'may drive'];
@@ -204,6 +206,9 @@ export function finished(draft: Draft, line: string): FindingNode {
   const score = draft.id === 'pain' ? draft.slots.score : undefined;
   if (score?.value.is === 'number' && (score.value.bound || followsPlace(score, draft, line)))
     doubtSlot(draft, 'score', line);
+  // `pain 7 of 10 days`: how much, or how often?
+  if (score && draft.slots.for && OF_SO_MANY.test(line.slice(score.start, draft.slots.for.end)))
+    for (const slot of ['score', 'for']) doubtSlot(draft, slot, line);
   // `boot from 6 weeks`, `drive at 6/52`: when it begins or ends, and not how long.
   const lasts = draft.slots.for;
   const turned = lasts && /\b(?:at|from|in|by|after|until)\s+$/i.test(line.slice(draft.start, lasts.start));

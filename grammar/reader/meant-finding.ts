@@ -17,6 +17,9 @@ export function lacksCircumstance(binder: Binder, id: FindingId, index: number):
   // `d/c tape` stops the tape; alone it sends the patient home.
   if (id === 'discharge' && SHORT.test(binder.line.slice(0, binder.items[index - 1]?.end)))
     return !endsSegment(binder.items[index]);
+  // `tape rash on the second toe` is seen today; alone it is told of the patient.
+  if (id === 'allergy' && /\brash(?: \w+ tape)?$/i.test(wordsBefore(binder, index)))
+    return !endsSegment(binder.items[index]);
   // `list for mri` waits for no operation.
   if (id === 'listing' && /\bfor$/i.test(binder.line.slice(0, binder.items[index - 1]?.end)))
     return binder.findingAt(index)?.id !== 'operation';
@@ -29,6 +32,9 @@ export function lacksCircumstance(binder: Binder, id: FindingId, index: number):
     i = filler.next;
   }
 }
+/** The few words before an item. */
+const wordsBefore = ({ line, items }: Binder, index: number): string =>
+  line.slice(items[Math.max(0, index - 3)]?.start, items[index - 1]?.end);
 const SHORT = /\bd\/c$/i;
 const ONLY_WITH_VALUE: readonly FindingId[] = ['worse-with', 'eased-by'];
 

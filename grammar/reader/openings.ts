@@ -1,7 +1,7 @@
 import * as closed from '../lexicon/closed-words.ts';
 import type { Section } from '../lexicon/entry.ts';
 import type { Cause } from '../syntax.ts';
-import { type Element, findingsIn, isBare } from './draft.ts';
+import { causeOf, type Element, findingsIn, isBare } from './draft.ts';
 
 /** What is planned, done or given is told item by item; elsewhere a sentence may open with who found it, or when. */
 const BY_ITEM: readonly Section[] = ['plan', 'operation', 'tried'];
@@ -34,11 +34,12 @@ const STOPPERS: readonly string[] = [
  * that the sentence goes on with; so do words that move it, doubt it or say how often, before its first comma (`sometimes, 2nd overlaps`). A known
  * word out of its place, or a number other than a year, reaches no further than its segment.
  */
-export function openingReach(elements: readonly Element[], section: Section): void {
+export function openingReach(elements: readonly Element[], section: Section, line: string): void {
   const from = elements.findIndex(({ is }) => is === 'break');
   if (from < 0) return;
   const ahead = elements.slice(0, from);
-  const cause = BY_ITEM.includes(section) ? undefined : openerIn(ahead);
+  const cause = BY_ITEM.includes(section) ? nothingIn(ahead, section) : (openerIn(ahead) ?? oldImage(ahead, section));
+  coveredReach(ahead, elements.slice(from), line);
   if (cause) {
     for (const { causes } of findingsIn(elements.slice(from))) causes.push(cause);
     return;
@@ -49,6 +50,34 @@ export function openingReach(elements: readonly Element[], section: Section): vo
     if (!isBare(draft)) return;
     draft.causes.push(first.cause);
   }
+}
+
+/** `tried nothing, tape 6 weeks`: tape comes now, or is all that was tried. */
+function nothingIn([first]: readonly Element[], section: Section): Cause | undefined {
+  const says = section === 'tried' && first?.is === 'unread' && /^(?:nothing|none|nil|no)$/i.test(first.cause.text);
+  return says ? first.cause : undefined;
+}
+
+const IMAGES: readonly Section[] = ['xray', 'us', 'mri', 'ct'];
+/** `xr old, hva 20`: an image of another day. */
+function oldImage(ahead: readonly Element[], section: Section): Cause | undefined {
+  const [old] = ahead.filter(({ is }) => is !== 'subject');
+  const says = old?.is === 'unread' && /^(?:old|older|outdated)$/i.test(old.cause.text);
+  return IMAGES.includes(section) && says ? old.cause : undefined;
+}
+
+const COVER = /^(?:boot|cast|dressings?|bandages?|splint|shoes?|strapping|socks?|plaster)$/i;
+const INSIDE = /\b(?:in|through|under|inside)\s+(?:(?:a|the|his|her|its)\s+)?$/i;
+/** `in boot, 2nd straight`: how the toe stands, seen in what covers it, or the patient comes in it? */
+function coveredReach(ahead: readonly Element[], rest: readonly Element[], line: string): void {
+  const words = ahead.flatMap((each) =>
+    each.is === 'unread' ? [each.cause] : each.is === 'finding' ? [each.draft.word] : [],
+  );
+  const cover = words.find(({ start, end }) => COVER.test(line.slice(start, end)) && INSIDE.test(line.slice(0, start)));
+  if (!cover) return;
+  for (const { entry, causes } of findingsIn(rest))
+    if (entry?.subjects.includes('ray') && entry.sections.includes('stand'))
+      causes.push(causeOf('word out of place', cover, line));
 }
 
 function openerIn(ahead: readonly Element[]): Cause | undefined {

@@ -22,13 +22,13 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
     const { elements, section } = statement;
     deny(statement, line);
     webReach(elements, line);
-    openingReach(elements, section);
+    openingReach(elements, section, line);
     neighbourReach(statement, line);
     for (const { by, elements: segment } of segments(elements)) {
       unreadReach(segment, before);
       partReach(segment);
       farPartReach(segment, before);
-      directionReach(segment);
+      directionReach(segment, before, line);
       spotReach(segment, before);
       if (unread) painReach(segment, unread);
       if (part) feltReach(segment, part);
@@ -181,14 +181,17 @@ const mayBeOf = (part: Draft, near: Draft): boolean =>
 /** Skin lesions have a pain of their own. */
 const SPOTS: readonly string[] = ['callus', 'corn', 'wound', 'pin-site', 'skin'];
 /**
- * `callus under 3rd, no pain`, `drawer 2, not painful`: no pain of the spot or in the test, or none at all? What names a pain by its noun
- * after a test is of the joint.
+ * `callus under 3rd, no pain`, `callus, tender`, `drawer 2, not painful`: no pain of the spot or in the test, or none at all? What names a pain
+ * by its noun after a test is of the joint; what is tender in a place of its own (`callus, tender plantar`) is too.
  */
 function spotReach([first]: readonly Element[], before: Draft | undefined): void {
-  if (first?.is !== 'finding' || first.draft.id !== 'pain' || first.draft.status !== 'absent' || !before) return;
+  if (first?.is !== 'finding' || !before) return;
   const { draft } = first;
   const { start, end } = before.word;
   const own = draft.subject && draft.subject.start > start;
+  const felt = draft.id === 'tenderness' && before.status === 'present' && !draft.slots.place;
+  if (felt && !own && SPOTS.includes(before.id)) draft.causes.push({ why: 'either neighbour', text: '', start, end });
+  if (draft.id !== 'pain' || draft.status !== 'absent') return;
   const tested =
     before.entry?.slots.pain !== undefined && draft.denied && draft.word.end - draft.word.start > 'pain'.length;
   if (!own && (SPOTS.includes(before.id) || tested))
@@ -240,8 +243,10 @@ function farPartReach([first]: readonly Element[], before: Draft | undefined): v
   if (!before || !FAR_PARTS.includes(before.id) || first?.is !== 'finding') return;
   const { draft } = first;
   const { start, end } = before.word;
-  const inherited = draft.subject && draft.subject.start < start;
-  if (inherited && mayBeOf(before, draft)) draft.causes.push({ why: 'foreign part', text: '', start, end });
+  const named = draft.subject && draft.subject.start > start;
+  const local = draft.entry?.subjects.every((kind) => kind === 'ray' || kind === 'web');
+  if (!named && (draft.subject || local) && mayBeOf(before, draft))
+    draft.causes.push({ why: 'foreign part', text: '', start, end });
 }
 
 /** Within a segment a part, or a test without its result, makes its direct neighbours unclear (`drawer tender`). */
@@ -269,9 +274,11 @@ function partReach(segment: readonly Element[]): void {
 
 /**
  * A bare direction beside a sign of the skin or the joint may be the place of that sign (`lateral head tender`, `tender plantar
- * lateral`); a toe that deviates has degrees, or stands apart.
+ * lateral`, `tender, medial`); a toe that deviates has degrees, or stands apart.
  */
-function directionReach(segment: readonly Element[]): void {
+function directionReach(segment: readonly Element[], before: Draft | undefined, line: string): void {
+  const [only] = segment;
+  if (only?.is === 'finding' && before) goesOnWithPlace(only.draft, before, line);
   segment.forEach((element, i) => {
     if (element.is !== 'finding' || !element.draft.bareDirection || hasAngle(element.draft)) return;
     const beside = [segment[i - 1], segment[i + 1]].flatMap((each) => (each?.is === 'finding' ? [each.draft] : []));
@@ -280,6 +287,19 @@ function directionReach(segment: readonly Element[]): void {
     if (near) element.draft.causes.push({ why: 'either neighbour', text: '', start, end });
   });
 }
+/** After a comma, where nothing else has been named since. */
+function goesOnWithPlace(draft: Draft, before: Draft, line: string): void {
+  const { bareDirection, subject, word, causes } = draft;
+  if (!bareDirection || isMeasured(draft) || !isLocal(before) || before.status === 'absent') return;
+  if (subject && subject.start > before.word.end) return;
+  if (PLACES.test(line.slice(word.start, word.end)))
+    causes.push({ why: 'either neighbour', text: '', start: before.word.start, end: before.word.end });
+}
+/** With degrees, or with how much after it, as a toe that deviates is described (`medial mild`). */
+const isMeasured = ({ slots: { angle, degree }, word }: Draft): boolean =>
+  angle !== undefined || (degree !== undefined && degree.start > word.end);
+/** Toes lean into varus; nothing is felt there. */
+const PLACES = /^(?:dorso)?(?:medial|lateral)(?:ly)?$/i;
 const hasAngle = ({ slots }: Draft): boolean => 'angle' in slots;
 /** A sign that sits at a spot, other than the stance of the toe. */
 const isLocal = ({ entry }: Draft): boolean => entry?.kind === 'sign' && !entry.sections.includes('stand');

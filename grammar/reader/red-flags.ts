@@ -19,13 +19,20 @@ export function withRedFlags(
   const flags: ReadingProblem[] = [];
   for (const match of line.slice(0, comment).matchAll(WORDS)) {
     const at = { start: match.index, end: match.index + match[0].length };
-    if (!findings.some((finding) => reads(finding, at))) flags.push({ code: 'unread-red-flag', text: match[0], ...at });
+    if (!findings.some((finding) => reads(finding, at)) || findings.some((finding) => mayBeOf(finding, at)))
+      flags.push({ code: 'unread-red-flag', text: match[0], ...at });
   }
   if (flags.length === 0) return orNone(problems);
   const plain = problems.filter(({ start, end }) => !flags.some((flag) => flag.start === start && flag.end === end));
   return [...plain, ...flags].sort((a, b) => a.start - b.start);
 }
 
+/** `calf not swollen, tender`: what is unclear may be of it. */
+const mayBeOf = ({ causes, status }: FindingNode, { start, end }: Span): boolean =>
+  status === 'present' &&
+  causes.some(
+    (cause) => cause.why === 'foreign part' && cause.text === '' && cause.start === start && cause.end === end,
+  );
 const within = (inner: Span, outer: Span): boolean => outer.start <= inner.start && inner.end <= outer.end;
 const reads = (finding: FindingNode, word: Span): boolean =>
   finding.causes.length === 0 &&

@@ -11,6 +11,11 @@ const NAMES_SOURCE =
 /** What takes back, bounds or dates only the finding before it. */
 const BENDS_LAST =
   /^(?:(?:or|no|oh|um|uh|er) )*(?:(?:but |and |then )*(?:now|then|since) (?:worse|better|gone|back|no better)|wait|hang on|hold on|oops|rather|at (?:least|most)|or so|roughly|approximately|give or take|in (?:january|february|march|april|may|june|july|august|september|october|november|december|(?:19|20)\d\d))\b/i;
+/** `2nd straight, in boot`: how the toe stands, seen in what covers it. */
+const COVERED =
+  /^(?:in|through|under|inside) (?:(?:a|the|his|her|its) )?(?:boot|cast|dressings?|bandages?|splint|shoes?|strapping|socks?|plaster)$/i;
+const isStance = ({ entry }: Draft): boolean =>
+  entry?.subjects.includes('ray') === true && entry.sections.includes('stand');
 /** A side alone, after a break: of which of the findings before it? */
 const SIDE_ALONE = /^(?:on the )?(?:right|left|r|l)(?: side| foot)?$/i;
 
@@ -43,7 +48,15 @@ export function tailReach(
       const text = line.slice(first.start, last.end);
       const reached = sentence.length > 0 ? sentence : before;
       const sums = SUMS_UP.test(text) || NAMES_SOURCE.test(text) || (sentence.length > 0 && SIDE_ALONE.test(text));
-      const bent = sums ? reached : sentence.length > 0 && BENDS_LAST.test(text) ? reached.slice(-1) : [];
+      const covered = COVERED.test(text) ? sentence.filter(isStance) : [];
+      const bent =
+        covered.length > 0
+          ? covered
+          : sums
+            ? reached
+            : sentence.length > 0 && BENDS_LAST.test(text)
+              ? reached.slice(-1)
+              : [];
       for (const draft of bent.length > 0 && isStruck(first.start) ? [] : bent)
         draft.causes.push(causeOf('distancing word', first, line));
     }

@@ -29,9 +29,13 @@ export function gatedFindings(view: GateView, deciding: DecidingFindings, by: No
       add([fact], after(done, PURCHASE, 'purchase is reduced'));
   for (const fact of clearFacts(visit.facts, 'pip', about))
     if (fact.values.rigidity && !fact.values.rigidity.words.includes('flexible'))
-      add([fact], after(done, FUSED, 'the PIP joint does not straighten'));
+      add([fact], after(done, FUSED, isStiff(fact) ? 'the PIP joint is stiff' : 'the PIP joint does not straighten'));
   return list;
 }
+
+/** A stiff joint may still straighten. */
+const isStiff = ({ values }: Extract<AnyFact, { finding: 'pip' }>): boolean =>
+  values.rigidity?.words.includes('stiff') ?? false;
 
 type Reason = readonly [procedure: string, why: string];
 const EXTENDED: readonly Reason[] = [

@@ -188,6 +188,7 @@ class FactReader {
     const causes: FactCause[] = [...node.causes];
     const other = otherSide(node, sides);
     if (other) causes.push(other);
+    if (isThanItself(node, sides)) causes.push({ why: 'comparison', text: '', ...spanOf(node.word) });
     if (subjects.length === 0) causes.push({ why: 'no subject', text: '', ...spanOf(node.word) });
     if (sides.length === 0) causes.push({ why: 'no side', text: '', ...spanOf(node.word) });
     if (mayBeOfWeb(node, this.force.heading)) causes.push({ why: 'toe or web', text: '', ...spanOf(node.word) });
@@ -348,6 +349,12 @@ function otherSide({ side, beside }: FindingNode, sides: readonly (Side | undefi
   const [only] = sides;
   const other = side || !only || sides.length > 1 ? undefined : beside?.find(({ value }) => value !== only);
   return other && { why: 'subject between', text: other.value, start: other.start, end: other.end };
+}
+
+/** `warm cf L` of a left foot compares it with itself. */
+function isThanItself({ slots }: FindingNode, sides: readonly (Side | undefined)[]): boolean {
+  const than = slots.than?.value;
+  return than?.is === 'word' && (sides.length > 1 || sides.some((side) => side && than.words.includes(`the ${side}`)));
 }
 
 /** `no surgery` in a plan that names no side is of both feet. */

@@ -248,6 +248,9 @@ function neuropathicHotFoot(view: FlagView): Found {
     ...clearFacts(visit.facts, 'swelling', { side }),
     ...clearFacts(visit.facts, 'foot-swelling', { side }),
   ]);
+  const warmer = hot.filter(({ values }) => values.than);
+  if (warmer.length > 0 && swollen.length === 0)
+    return found(warmer, 'a foot with poor feeling that is warmer than the other');
   if (hot.length === 0 || swollen.length === 0) return undefined;
   return found([...hot, ...swollen], 'a hot, swollen foot with poor feeling');
 }

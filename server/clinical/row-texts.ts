@@ -78,7 +78,7 @@ export const RED_FLAG_TEXTS: Readonly<Record<RedFlag, RowText>> = {
   fracture: { ...practice, says: 'A fracture on an image with an injury under six weeks old, before any operation.' },
   'neuropathic hot foot': {
     ...practice,
-    says: 'A hot and swollen foot, or an open wound, in a foot whose feeling is reduced or lost, today or when it was last examined, or in a patient with neuropathy.',
+    says: 'A hot and swollen foot, one warmer than the other, or an open wound, in a foot whose feeling is reduced or lost, today or when it was last examined, or in a patient with neuropathy.',
   },
   tumour: {
     ...practice,

@@ -39,8 +39,13 @@ export function againstTape({ visit, before: { watch, known } }: TapeView, toe: 
   });
   const skin = [...(numb ? ['no feeling'] : []), ...(pulseless ? ['an absent pulse'] : []), ...poorSkin(visit, toe)];
   const allergic = allergies.length > 0 || told;
-  return { reasons: [...(allergic ? ['a tape allergy'] : []), ...skin], allergies, skinAtRisk: skin.length > 0 };
+  const rash = allergies.length > 0 && allergies.every((fact) => saysRash(fact));
+  const reason = rash ? 'a rash from tape' : 'a tape allergy';
+  return { reasons: [...(allergic ? [reason] : []), ...skin], allergies, skinAtRisk: skin.length > 0 };
 }
+
+const saysRash = (fact: AnyFact): boolean =>
+  fact.finding === 'allergy' && (fact.values.reaction?.words.includes('rash on contact') ?? false);
 
 const FRAGILE: readonly string[] = ['fragile', 'macerated', 'blistered'];
 const POOR: readonly string[] = ['pale', 'white', 'blue', 'cold'];

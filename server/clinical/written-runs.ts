@@ -1,4 +1,5 @@
 import type {
+  Cause,
   FindingNode,
   LineSyntax,
   Role,
@@ -42,11 +43,21 @@ export function writtenRuns(
     const { subject } = nodes.find((each) => each.subject) ?? {};
     const { side } = nodes.find((each) => each.side) ?? {};
     if (quote) return { start, end, quote, subject, side, whole: { start, end } };
-    const whole = wholeWords(text, widened({ start, end }, statement, here, text));
+    const whole = wholeWords(
+      text,
+      widened({ start: Math.max(statement.start, withPart(nodes, start)), end }, statement, here, text),
+    );
     return { ...wholeWords(text, { start, end }), quote, subject, side, whole };
   });
   return joined(runs, here);
 }
+
+/** `calf not swollen, tender`: what may be felt there is quoted with the part or sign that it may be of. */
+function withPart(nodes: readonly Node[], start: number): number {
+  const parts = nodes.flatMap((each) => ('causes' in each ? each.causes.filter(({ text }) => text === '') : []));
+  return Math.min(start, ...parts.filter(({ why }) => PART.has(why)).map((part) => part.start));
+}
+const PART: ReadonlySet<Cause['why']> = new Set(['foreign part', 'either neighbour']);
 
 /** The roles of a line in order, each passed over a few times however long the line is. */
 class Roles {

@@ -100,6 +100,12 @@ describe('a neuropathic foot', () => {
     const flags = (text: string) => lastVisit(text).redFlags.map(({ flag }) => flag);
     expect(flags('sense lost\nright foot hot and swollen')).toEqual(['neuropathic hot foot']);
     expect(flags('mf 2/10\nfoot swollen, hot')).toEqual(['neuropathic hot foot']);
+    expect(flags('neuropathic foot, warm cf L')).toEqual(['neuropathic hot foot']);
+    expect(flags('sense lost\nwarmer than other side')).toEqual(['neuropathic hot foot']);
+    // Warm against itself, warm alone, or a foot that feels.
+    expect(flags('neuropathic foot, warm cf R')).toEqual([]);
+    expect(flags('sense lost\nhot')).toEqual([]);
+    expect(flags('sense normal\nwarm cf L')).toEqual([]);
     expect(flags('sense lost\nfoot hot')).toEqual([]);
     expect(flags('sense normal\nfoot swollen, hot')).toEqual([]);
     expect(codesOf('sense lost\nfoot swollen')).toContain('neuropathic-swelling');

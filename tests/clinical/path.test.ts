@@ -159,7 +159,7 @@ const CASES: Readonly<Record<string, { reaches: readonly string[]; not: readonly
   'operated, off track': {
     reaches: [
       `${wrap('operation 2nd weil', 'scales drawer 0-4', 'visit 2025-11-01 operation right')}visit 2026-03-09 postop right\n2nd drawer 3`,
-      `${wrap('operation 2nd weil', 'scales drawer 0-4', 'visit 2025-11-01 operation right')}visit 2026-03-09 postop right\n2nd wound open, tender none`,
+      `${wrap('operation 2nd weil', 'scales drawer 0-4', 'visit 2025-11-01 operation right')}visit 2026-03-09 postop right\n2nd tender none, wound open`,
     ],
     not: [
       `${wrap('operation 2nd weil', 'scales drawer 0-4', 'visit 2025-11-01 operation right')}visit 2026-03-09 postop right\n3rd drawer 3\n2nd tender none`,

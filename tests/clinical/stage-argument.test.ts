@@ -96,7 +96,7 @@ describe('what is missing, and what it would change', () => {
   test.each<[string, string, RegExp[]]>([
     [
       'the drawer of a toe that deviates',
-      '2nd tender plate, medial',
+      '2nd tender plate, deviation medial',
       [/do the drawer test/, /a stable drawer it would be between stage 0 and stage 1/, /drawer 3 it would be stage 3/],
     ],
     [
@@ -119,15 +119,15 @@ describe('what is missing, and what it would change', () => {
       [2, 'stage 2'],
       [3, 'stage 3'],
     ] as const) {
-      expect(about('missing', '2nd tender plate, medial')).toContain(`drawer ${drawer} it would be ${stage}`);
-      expect(about('outcome', `2nd tender plate, medial, drawer ${drawer}`)).toContain(`is ${stage}`);
+      expect(about('missing', '2nd tender plate, deviation medial')).toContain(`drawer ${drawer} it would be ${stage}`);
+      expect(about('outcome', `2nd tender plate, deviation medial, drawer ${drawer}`)).toContain(`is ${stage}`);
     }
   });
 });
 
 it('every part has a source, a mark and whole sentences', () => {
   const notes = [
-    '2nd tender plate, medial',
+    '2nd tender plate, deviation medial',
     '2nd hot\nhistory fever',
     '5th tender',
     '2nd no pain, tender none, drawer 1',

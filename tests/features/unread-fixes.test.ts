@@ -103,6 +103,16 @@ describe('a word that only needs its place', () => {
     expect(fixesAt('2nd drawer 2 zz|q').after(/Split before "zzq"/)).toBe('2nd drawer 2, zzq');
     expect(fixesAt('tender 3rd drawer| 2').after(/Split before "3rd"/)).toBe('tender; 3rd drawer 2');
   });
+  test('is said of one or the other, where a comma leaves it open', () => {
+    const callus = fixesAt('2nd cal|lus, tender');
+    expect(callus.after(/Say it of the callus/)).toBe('2nd callus tender');
+    expect(callus.after(/Say it of the joint/)).toBe('2nd callus, 2nd tender');
+    expect(fixesAt('cal|f soft, nt').after(/Say it of the calf/)).toBe('calf soft nt');
+    expect(fixesAt('2nd te|nder plantar, lateral').after(/Say that the toe deviates/)).toBe(
+      '2nd tender plantar, deviation lateral',
+    );
+    expect(fixesAt('2nd callus|, drawer 2').titles.join()).not.toContain('Say it');
+  });
   test('is never changed without review', () => {
     const { note } = noteWithCursor(`scales drawer 0-4\n${VISIT}\nswol|len zzq`);
     const range = { start: { line: 2, character: 3 }, end: { line: 2, character: 3 } };

@@ -35,7 +35,7 @@ describe('GREGG06 (read): 75 of 160 plates without symptoms looked torn on ultra
 describe('NERY-RF (read): before operation over 97 % of 35 joints with anatomical grade 0 or I had drawer 1, none was stable', () => {
   it('so an intact plate never makes a joint stable, with or without a drawer', () => {
     for (const scan of ['us', 'mri']) {
-      expect(stageOf(`2nd tender plate, medial\n${scan} 2nd plate intact`)).toBe('1-3');
+      expect(stageOf(`2nd tender plate, deviation medial\n${scan} 2nd plate intact`)).toBe('1-3');
       expect(stageOf(`2nd tender plate, drawer 1\n${scan} 2nd plate intact`)).toBe('1');
       expect(rayOf(`2nd tender plate\n${scan} 2nd plate intact`).outcome.is).toBe('cannot stage');
     }
@@ -70,9 +70,9 @@ describe('NERY15 (read): which findings track the anatomical grade of 100 joints
   });
   it('the drawer decides first: it alone gives a stage, deviation in one plane never does', () => {
     expect(['1', '2', '3'].map((grade) => stageOf(`2nd tender plate, drawer ${grade}`))).toEqual(['1', '2', '3']);
-    for (const sign of ['medial', 'medial marked', 'lateral 20°', 'extended', 'extended marked'])
+    for (const sign of ['deviation medial', 'medial marked', 'lateral 20°', 'extended', 'extended marked'])
       expect(stageOf(`2nd tender plate, ${sign}`)).toBe('1-3');
-    expect(rayOf('2nd tender plate, medial').missing.map(({ finding }) => finding)).toEqual(['drawer']);
+    expect(rayOf('2nd tender plate, deviation medial').missing.map(({ finding }) => finding)).toEqual(['drawer']);
   });
 });
 

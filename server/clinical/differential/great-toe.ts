@@ -35,7 +35,7 @@ export const GREAT_TOE: readonly Condition[] = [
         finding: 'mtp',
         claims: [
           argues(
-            present('mtp', ({ values }) => says(values.rigidity, 'fixed')),
+            present('mtp', ({ values }) => says(values.rigidity, 'fixed') || says(values.rigidity, 'stiff')),
             'a stiff great toe joint fits worn cartilage',
           ),
         ],

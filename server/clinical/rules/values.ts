@@ -78,7 +78,8 @@ const REASONS: Readonly<Partial<Record<Unclear['why'], (unclear: Unclear) => str
   'reach of no': () => 'it is not sure how far "no" reaches',
   'misplaced not': () => '"not" may stand only directly before a finding',
   doubt: () => 'it carries a question mark or a bound with its value',
-  'either neighbour': ({ text }) => `"${text}" could belong to either neighbour`,
+  'either neighbour': ({ text }) =>
+    text ? `"${text}" could belong to either neighbour` : 'it could be said of the finding beside it',
   'subject without finding': () => 'a ray or web without a finding stands beside it',
   'subject between': ({ text }) => `"${text}" could belong to the finding before or after it`,
   'absent with value': () => 'it is denied and has a value',

@@ -52,9 +52,17 @@ const allergy: TherePhrase<'allergy'> = {
       methotrexate: 'methotrexate',
       sulfasalazine: 'sulfasalazine',
     },
-    reaction: { rash: 'rash', anaphylaxis: 'anaphylaxis', 'stomach upset': 'stomach upset' },
+    reaction: {
+      rash: 'rash',
+      'rash on contact': 'rash on contact',
+      anaphylaxis: 'anaphylaxis',
+      'stomach upset': 'stomach upset',
+    },
   },
-  present: ({ to, reaction }) => spaced('an allergy', to && `to ${to}`, reaction && `(${reaction})`),
+  present: ({ to, reaction }) =>
+    to && reaction === 'rash on contact'
+      ? `a rash from ${to}`
+      : spaced('an allergy', to && `to ${to}`, reaction && `(${reaction})`),
   absent: ({ to, reaction }) => spaced('allergy', to && `to ${to}`, reaction && `(${reaction})`),
 };
 

@@ -70,9 +70,9 @@ const redness: TherePhrase<'redness'> = {
 const hot: TherePhrase<'hot'> = {
   shape: 'there',
   name: 'heat',
-  wording: {},
-  present: () => 'heat',
-  absent: () => 'heat',
+  wording: { than: { 'the other side': 'the other side', 'the left': 'the left', 'the right': 'the right' } },
+  present: ({ than }) => spaced('heat', than && `compared with ${than}`),
+  absent: ({ than }) => spaced('heat', than && `compared with ${than}`),
 };
 
 const wound: TherePhrase<'wound'> = {

@@ -135,7 +135,7 @@ const paper: SubjectPhrase<'paper'> = {
   absent: ({ result }) => did('had', commas('a paper test recorded as negative', result)),
 };
 
-const RIGIDITY = { flexible: 'flexible', 'semi-rigid': 'semi-rigid', fixed: 'fixed' } as const;
+const RIGIDITY = { flexible: 'flexible', stiff: 'stiff', 'semi-rigid': 'semi-rigid', fixed: 'fixed' } as const;
 
 const pip: SubjectPhrase<'pip'> = {
   shape: 'subject',

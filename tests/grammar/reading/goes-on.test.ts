@@ -14,7 +14,7 @@ checkRules({
   ],
   'a word that is a finding of its own, denied, doubted or not alone goes on with nothing': [
     ['calf soft, red', 'calf state=soft; redness'],
-    ['calf soft, tender', 'calf state=soft; tenderness'],
+    ['calf soft, tender', 'calf state=soft; unclear: tenderness', 'unread-red-flag'],
     ['skin intact; dry', 'skin condition=intact', 'word-out-of-place'],
     ['skin intact. dry', 'skin condition=intact', 'word-out-of-place'],
     ['pain R 7 walking, 2 rest', 'unclear: pain', 'word-out-of-place number-without-place word-out-of-place'],
@@ -29,7 +29,7 @@ checkRules({
     ['skin intact, dry zzq', 'skin condition=intact', 'word-out-of-place unknown-word'],
     ['skin intact, ?dry', 'skin condition=intact', 'word-out-of-place'],
     ['skin intact, was dry', 'unclear: skin', 'word-out-of-place'],
-    ['2nd tender plantar, lateral', '2 tenderness place=plantar; 2 deviation direction=lateral'],
+    ['2nd tender plantar, lateral', '2 tenderness place=plantar; unclear: deviation'],
     ['2nd no tenderness plantar, dorsal', '2 no tenderness place=plantar', 'word-out-of-place'],
     ['paper no purchase, weak', 'paper result=no purchase', 'word-out-of-place'],
     ['2nd drawer 2, painful', '2 drawer grade=2; 2 pain'],

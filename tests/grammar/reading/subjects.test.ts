@@ -125,7 +125,7 @@ checkRules({
     ['2nd tender pip', 'unclear: tenderness; unclear: pip'],
     ['2nd tender wound', 'unclear: tenderness; unclear: wound'],
     ['2nd pip flexible mtp fixed', '2 pip rigidity=flexible; 2 mtp rigidity=fixed'],
-    ['2nd wound clean, tender', '2 wound state=clean; 2 tenderness'],
+    ['2nd wound clean, tender', '2 wound state=clean; unclear: tenderness'],
     ['2nd pip flexible, tender', '2 pip rigidity=flexible; 2 tenderness'],
     ['2nd calf tender', 'unclear: calf', 'unread-red-flag'],
     ['2nd heel tender', 'unclear: tenderness', 'word-out-of-place'],

@@ -114,9 +114,14 @@ function mayBeUnsaid(line: LineSyntax, section: Section, said: boolean, prefix: 
   // `pain` is a section and a finding: put before the words, it would be said by nobody.
   if (findingsOf(line).some(({ word }) => word.start < prefix)) return false;
   if (!said && findingsOf(line).some(({ id }) => id !== 'panel' && entryOf(id).kind === 'treatment')) return false;
+  // `tape rash on the second toe` is seen on the toe.
+  if (!said && findingsOf(line).some(isRashFromTape)) return false;
   if (said || !IMAGES.includes(section)) return true;
   return findingsOf(line).every(({ id }) => id !== 'panel' && entryOf(id).sections.length === 1);
 }
+
+const isRashFromTape = ({ id, slots, word }: FindingNode): boolean =>
+  id === 'allergy' && slots.reaction !== undefined && slots.reaction.start === word.start;
 
 /** `lateral` alone may be the place of anything. */
 const isOnlyDirection = ({ id, slots, word }: FindingNode): boolean =>

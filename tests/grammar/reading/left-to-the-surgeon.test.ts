@@ -1,0 +1,82 @@
+import { checkRules } from './rules.ts';
+
+checkRules({
+  'a direction alone after a sign of the skin or joint may be its place': [
+    ['2nd tender, medial', '2 tenderness; unclear: deviation'],
+    ['2nd tender plantar, lateral', '2 tenderness place=plantar; unclear: deviation'],
+    ['2nd swollen, dorsomedial', '2 swelling; unclear: deviation'],
+    ['2nd tender. medial', '2 tenderness; unclear: deviation'],
+    // Degrees, a word of its own, a test or another ray between, or no sign at all.
+    ['2nd tender, medial 12°', '2 tenderness; 2 deviation direction=medial angle=12°'],
+    ['2nd tender, deviated medial', '2 tenderness; 2 deviation direction=medial'],
+    ['2nd tender, drawer 2, medial', '2 tenderness; 2 drawer grade=2; 2 deviation direction=medial'],
+    ['2nd tender, 3rd medial', '2 tenderness; 3 deviation direction=medial'],
+    ['2nd no swelling, medial', '2 no swelling; 2 deviation direction=medial'],
+    ['2nd tender, medial mild', '2 tenderness; 2 deviation direction=medial degree=mild'],
+    ['2nd tender, mild medial', '2 tenderness; unclear: deviation'],
+    ['2nd tender, varus', '2 tenderness; 2 deviation direction=medial'],
+    ['2nd lifted, medial', '2 lifted; 2 deviation direction=medial'],
+  ],
+  'what is tender after a spot may be the spot': [
+    ['2nd callus, tender', '2 callus; unclear: tenderness'],
+    ['2nd corn, nt', '2 corn; unclear: tenderness'],
+    ['2nd callus, very tender', '2 callus; unclear: tenderness'],
+    ['2nd callus tender', '2 callus pain=painful'],
+    ['2nd callus, tender plantar', '2 callus; 2 tenderness place=plantar'],
+    ['2nd callus, 2nd tender', '2 callus; 2 tenderness'],
+    ['2nd no callus, tender', '2 no callus; unclear: tenderness'],
+    ['2nd tender, callus', '2 tenderness; 2 callus'],
+    ['calf not swollen, tender', 'calf state=not swollen; unclear: tenderness', 'unread-red-flag'],
+    ['calf soft, nt', 'calf state=soft; unclear: tenderness'],
+    ['calf soft, 2nd tender', 'calf state=soft; 2 tenderness'],
+    ['calf swollen, fever', 'calf state=swollen; fever'],
+  ],
+  'a stiff joint is not a fixed one': [
+    ['2nd pip stiff', '2 pip rigidity=stiff'],
+    ['2nd mtp stiff', '2 mtp rigidity=stiff'],
+    ['2nd pip rigid', '2 pip rigidity=fixed'],
+    ['2nd pip fixed', '2 pip rigidity=fixed'],
+  ],
+  'a number of a number of days is how often, or how much': [
+    ['pain 7 of 10 days', 'pain/pain score=?7/10 for=?10days'],
+    ['pain 3 out of 7 days', 'unclear: pain', 'unknown-word'],
+    ['pain 7 for 10 days', 'pain/pain score=7/10 for=10days'],
+    ['pain 7/10 for 10 days', 'pain/pain score=7/10 for=10days'],
+  ],
+  'after nothing a treatment is what was tried, or what comes now': [
+    ['tried nothing, tape 6 weeks', 'unclear: tape', 'unknown-word'],
+    ['tried nil, tape, boot', 'unclear: tape; unclear: boot', 'word-out-of-place'],
+    ['tried nothing. plan tape 6 weeks', 'plan/tape for=6weeks', 'unknown-word'],
+    ['tried tape 6 weeks, boot', 'tried/tape for=6weeks; tried/boot'],
+  ],
+  'a rash from tape is no allergy to a drug': [
+    ['history nkda, tape rash', 'history/no allergy to=any drug; history/allergy to=tape reaction=rash on contact'],
+    ['history tape rash on 2nd toe', '', 'word-out-of-place'],
+    ['history allergy tape, rash', 'history/allergy to=tape', 'word-out-of-place'],
+    ['plan tape 6 weeks', 'plan/tape for=6weeks'],
+  ],
+  'an old image is of another day': [
+    ['xr old, hva 20', 'unclear: hva', 'word-out-of-place'],
+    ['old xr, hva 20, ima 12', 'unclear: hva; unclear: ima', 'word-out-of-place'],
+    ['xr wb, hva 20', 'xray/view load=weight-bearing; xray/hva angle=20°'],
+    ['xr 2nd fracture old, hva 20', 'unclear: image-other; xray/hva angle=20°', 'word-out-of-place'],
+  ],
+  'a toe in its boot or dressing is not seen to stand so': [
+    ['in boot, 2nd straight', 'unclear: deviation', 'word-out-of-place'],
+    [
+      'through the dressing, 2nd straight, lifted 3 mm',
+      'unclear: dressing; unclear: deviation; unclear: lifted',
+      'unknown-word',
+    ],
+    ['in dressing, 2nd straight', 'dressing; unclear: deviation'],
+    ['2nd straight, in boot', 'unclear: deviation', 'word-out-of-place'],
+    ['in boot, calf soft', 'calf state=soft', 'word-out-of-place'],
+    ['in boot. 2nd straight', '2 no deviation', 'word-out-of-place'],
+  ],
+  'a foot is warm against the other': [
+    ['neuropathic foot, warm cf L', 'neuropathy; hot than=the left'],
+    ['warmer than other side', 'hot than=the other side'],
+    ['not warmer than the other foot', 'no hot than=the other side'],
+    ['2nd warm', '', 'word-out-of-place'],
+  ],
+});
