@@ -1,5 +1,6 @@
 import type { Slot } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
+import type { SubjectNode } from '../syntax.ts';
 import type { Value } from '../values.ts';
 import type { Binder } from './binder.ts';
 import { type Draft, findingsIn } from './draft.ts';
@@ -88,6 +89,46 @@ export function readNextScore(binder: Binder, index: number): number | undefined
   binder.push({ is: 'finding', draft: next });
   binder.setValue('score', value.value, at);
   return value.next;
+}
+
+/**
+ * `drawer 2nd 2, 3rd 1`: after one test of one subject and nothing else, another subject with nothing but another value is of the same test.
+ * What has more to say (a scale, a pain in the test) is not carried over.
+ */
+export function readNextOf(binder: Binder, index: number): number | undefined {
+  const { closed: first, items, current } = binder;
+  const here = binder.last();
+  if (first?.entry?.bare !== 'incomplete' || !isPlain(first) || current || here?.is !== 'subject') return undefined;
+  const [slot, more] = Object.keys(first.slots);
+  const shape = slot === undefined ? undefined : first.entry?.slots[slot];
+  const quantity = quantityAt(items, index);
+  const fitted = slot && shape && quantity && fitQuantity(quantity, [[slot, shape]]);
+  if (!quantity || !fitted || fitted.cause || more || first.slots[slot]?.causes.length !== 0) return undefined;
+  if (!isAloneBefore(binder, first) || !isAnother(first.subject, here.subject) || !endsSegment(items[quantity.next]))
+    return undefined;
+  const at = binder.span(index, quantity.next);
+  binder.startFinding({ id: first.id as FindingId }, at);
+  binder.roles.pop();
+  binder.setValue(slot, fitted.value, at);
+  return quantity.next;
+}
+
+/** Only the finding, with its subject, in its segment; only a subject since. */
+function isAloneBefore({ statement: { elements }, no, not, before, side, question }: Binder, first: Draft): boolean {
+  if (no || not || side || question || before.length > 0 || first.quotes.length > 0) return false;
+  const [finding, comma] = elements.slice(-3);
+  if (finding?.is !== 'finding' || finding.draft !== first || comma?.is !== 'break') return false;
+  const segment = elements.slice(
+    elements.findLastIndex(({ is }, i) => is === 'break' && i < elements.length - 3) + 1,
+    -3,
+  );
+  return segment.every(({ is }) => is === 'subject') && segment.length <= 1;
+}
+/** Other rays, or the same of the other side: the same again would put the first right. */
+function isAnother(first: Draft['subject'], here: SubjectNode): boolean {
+  if (first?.at !== 'rays' || here.at !== 'rays') return false;
+  const sides = first.side && here.side && first.side !== here.side;
+  return Boolean(sides) || !here.rays.some((ray) => first.rays.includes(ray));
 }
 
 /** `pain L 2nd 7/10; R 2nd 3/10`: a score out of ten directly after a subject can be of nothing but its pain. */

@@ -30,23 +30,47 @@ export function takePair(binder: Binder, here: SideAt): boolean {
 
 function startsPair(binder: Binder, draft: Draft, here: SideAt): boolean {
   if ((draft.side && draft.side !== 'both') || draft.subject?.side) return false;
+  if (hasValue(draft)) return startsTrailing(binder, draft, here);
   const value = valueEnd(binder, draft, here.next);
-  if (value === undefined) return false;
-  const other = otherSide(binder, value, here.value);
-  if (hasValue(draft)) {
-    if (!other || !endsAt(binder, other.next)) return false;
-    draft.side = here.value;
-    draft.end = Math.max(draft.end, here.end);
-    const start = binder.items[here.next]?.start ?? other.start;
-    binder.twin(draft, other.value, { start, end: other.end }, other).trailing = other.value;
-    return true;
-  }
-  if (draft.statusGiven) return false;
-  const second = other && valueEnd(binder, draft, other.next, true);
-  if (other ? second === undefined || !endsAt(binder, second) : !endsAt(binder, value)) return false;
+  if (value === undefined || draft.statusGiven) return false;
+  const touching = otherSide(binder, value, here.value);
+  const parted = touching ? undefined : otherSide(binder, pastComma(binder, value), here.value);
+  const end = (at: SideAt | undefined) => at && valueEnd(binder, draft, at.next, true);
+  const second = end(touching ?? parted);
+  const ends = second !== undefined && endsAt(binder, second);
+  if (touching ? !ends : !endsAt(binder, value)) return false;
+  const other = touching ?? (ends ? parted : undefined);
   draft.side = here.value;
   draft.end = Math.max(draft.end, here.end);
   if (other) draft.awaits = other.value;
+  return true;
+}
+
+/** `hv R mild, L moderate`, `crt 2 R, 4 L`: a comma may part the two halves. */
+function pastComma({ items }: Binder, index: number): number {
+  const item = items[index];
+  return item?.is === 'break' && item.of === 'segment' ? index + 1 : index;
+}
+
+/** Stands the comma at an index between the halves of a pair that has begun? */
+export function partsPair(binder: Binder, index: number): boolean {
+  const { current } = binder;
+  if (!current) return false;
+  if (current.trailing) return !hasValue(current) && !current.statusGiven;
+  return current.awaits !== undefined && sideAt(binder, index + 1)?.value === current.awaits;
+}
+
+/** `monofilament 4/10 R 6/10 L`: each side after its value. */
+function startsTrailing(binder: Binder, draft: Draft, here: SideAt): boolean {
+  const from = pastComma(binder, here.next);
+  // After a comma and before a side a number is no ray.
+  const value = valueEnd(binder, draft, from, from > here.next);
+  const other = value === undefined ? undefined : otherSide(binder, value, here.value);
+  if (!other || !endsAt(binder, other.next)) return false;
+  draft.side = here.value;
+  draft.end = Math.max(draft.end, here.end);
+  const start = binder.items[from]?.start ?? other.start;
+  binder.twin(draft, other.value, { start, end: other.end }, other).trailing = other.value;
   return true;
 }
 

@@ -11,11 +11,12 @@ import { Binder } from './binder.ts';
 import { readComparison } from './comparisons.ts';
 import { causeOf, findingsIn, finished } from './draft.ts';
 import { matchesAt } from './forms.ts';
-import { readNextAngle, readNextScore, readScoreOf } from './go-on.ts';
+import { readNextAngle, readNextOf, readNextScore, readScoreOf } from './go-on.ts';
 import type { Item } from './items.ts';
 import { OF_IMAGE } from './meant-finding.ts';
 import { mayStop } from './neighbours.ts';
 import { outline } from './outline.ts';
+import { partsPair } from './pairs.ts';
 import { fitItem, fitQuantity, type Quantity, quantityAt } from './quantities.ts';
 import { applyReach, pairReach } from './reach.ts';
 import { readPair, readSubject, subjectText } from './read-subjects.ts';
@@ -107,7 +108,8 @@ function readHeading(binder: Binder): { heading?: HeadingNode; next: number } {
     : undefined;
   const subject = read && 'subject' in read ? read.subject : undefined;
   const first = items[0];
-  const own = first?.is === 'sided' ? { side: first.side } : side?.form.side ? { side: side.form.side } : {};
+  const named = (first?.is === 'sided' ? first.side : undefined) ?? side?.form.side ?? subject?.side;
+  const own = named ? { side: named } : {};
   if (read && subject) next = read.next;
   if (next === 0) return { next: 0 };
   const after = items[next];
@@ -132,6 +134,7 @@ function step(binder: Binder, i: number): number {
       return i + 1;
     case 'break':
       binder.role('punctuation', item);
+      if (item.of === 'segment' && partsPair(binder, i)) return i + 1;
       if (item.of === 'statement') mayStop(binder, item);
       if (item.of === 'segment') binder.closeSegment();
       else if (item.of === 'line') binder.closeLine(item.end);
@@ -165,6 +168,7 @@ function step(binder: Binder, i: number): number {
       return (
         saidValue(binder, i) ??
         readNextScore(binder, i) ??
+        readNextOf(binder, i) ??
         readNextAngle(binder, i) ??
         readScoreOf(binder, i) ??
         readQuantity(binder, i) ??

@@ -31,7 +31,7 @@ export function readSubject(binder: Binder, i: number): number | undefined {
   const read = subjectAt({
     items: binder.items,
     start: i,
-    commaJoins: binder.statement.elements.length === 0,
+    commaJoins: binder.statement.elements.length === 0 || closesWithList(binder, i),
     adjoins: binder.last()?.is !== 'finding' && binder.before.length === 0,
     opensFinding: (index) => opensValuedFinding(binder, index),
   });
@@ -52,9 +52,33 @@ export function readSubject(binder: Binder, i: number): number | undefined {
   binder.unreadSubject = undefined;
   binder.flush();
   bindSubject(binder, subject, read.next);
-  binder.role('subject', at, touchesNext(binder, read.next) ? {} : { canonical: subjectText(read.subject) });
+  binder.role(
+    'subject',
+    at,
+    touchesNext(binder, read.next) || !hasShortForm(read.subject) ? {} : { canonical: subjectText(read.subject) },
+  );
   return read.next;
 }
+
+/** A side has a short form with one ray alone (`R2`). */
+const hasShortForm = (subject: SubjectNode): boolean =>
+  !subject.side || (subject.at === 'rays' && subject.rays.length === 1 && subject.part === undefined);
+
+/** `plan weil 2nd, 3rd`: rays to the end of the statement, after an operation that was only named. */
+function closesWithList(binder: Binder, start: number): boolean {
+  const { current, items, section } = binder;
+  const last = binder.last();
+  const named = last?.is === 'finding' && last.draft === current && !current.subject && current.status === 'present';
+  if (!named || (section !== 'plan' && section !== 'operation') || !LISTED.includes(current.id)) return false;
+  for (let i = start; ; i += 2) {
+    const [ray, joiner] = [items[i], items[i + 1]];
+    if (ray?.is !== items[start]?.is || (ray?.is !== 'ordinal' && ray?.is !== 'sided')) return false;
+    if (joiner === undefined || joiner.is === 'comment' || (joiner.is === 'break' && joiner.of !== 'segment'))
+      return true;
+    if (joiner.is !== 'break') return false;
+  }
+}
+const LISTED: readonly string[] = ['operation', 'procedure'];
 
 /**
  * `webs 2nd click, 3rd nt`: after the word for the spaces an ordinal is a space, there and in the rest of the statement. A toe or a

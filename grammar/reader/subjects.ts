@@ -34,7 +34,7 @@ export function subjectAt(at: At): SubjectRead | undefined {
   for (const { form, next } of matchesAt(at.items, at.start)) {
     const { start } = item;
     if (form.classes.has('others')) return { subject: { at: 'others', start, end: endBefore(at.items, next) }, next };
-    if (form.classes.has('web word')) return numbered(at, next, 'web');
+    if (form.classes.has('web word')) return sidedWeb(at, next) ?? numbered(at, next, 'web');
     if (form.classes.has('ray word')) return numbered(at, next, 'ray');
   }
   return undefined;
@@ -119,7 +119,19 @@ function joints(at: At, next: number, rays: readonly number[]): number | undefin
 
 function sided(at: At): SubjectRead {
   const item = at.items[at.start] as Extract<Item, { is: 'sided' }>;
-  const node = raySubject(at, [item.ray], at.start + 1);
+  const rays: number[] = [item.ray];
+  let next = at.start + 1;
+  for (;;) {
+    const [joiner, after] = [at.items[next], at.items[next + 1]];
+    const comma = joiner?.is === 'break' && joiner.of === 'segment' && at.commaJoins;
+    if (after?.is !== 'sided' || after.side !== item.side || !(comma || wordIs(joiner, 'and', '&', '+'))) break;
+    rays.push(after.ray);
+    next += 2;
+  }
+  const joint = at.opensFinding(next)
+    ? undefined
+    : classAt(at.items, next, rays.length > 1 ? 'joints word' : 'joint word');
+  const node = raySubject(at, rays, joint ?? next, joint === undefined ? undefined : 'joint');
   return 'subject' in node ? { ...node, subject: { ...node.subject, side: item.side } as SubjectNode } : node;
 }
 
@@ -155,6 +167,23 @@ function isMetatarsal(items: readonly Item[], index: number): boolean {
   const item = items[index];
   return item?.is === 'word' && METATARSAL.test(item.text) && matchesAt(items, index)[0]?.next === index + 1;
 }
+
+/** `webs R 2-3`: the side between the word and its numbers. */
+function sidedWeb(at: At, from: number): SubjectRead | undefined {
+  const word = at.items[from];
+  const side = matchesAt(at.items, from).find(({ form }) => form.side && form.parts.length === 1);
+  const number = at.items[side?.next ?? from];
+  if (word?.is !== 'word' || !side?.form.side || side.form.side === 'both' || number?.is !== 'number') return undefined;
+  const low = number.low;
+  const whole = number.range ? isPlural(at, from) : true;
+  if (!whole || number.unit !== undefined || number.bound !== undefined || number.plus) return undefined;
+  if (!isAlone(at.items[side.next + 1])) return undefined;
+  const read = webs(at, range(low, number.high), side.next + 1);
+  return 'subject' in read ? { ...read, subject: { ...read.subject, side: side.form.side } as SubjectNode } : read;
+}
+/** No list goes on after it, and no unit or share. */
+const isAlone = (item: Item | undefined): boolean =>
+  item === undefined || item.is === 'word' || item.is === 'comment' || item.is === 'keeper';
 
 /** `web 2`, `webs 2-3`, `toe 2`, `MTPs 2,3,5`; without a number the word is no subject. */
 function numbered(at: At, from: number, kind: 'ray' | 'web'): SubjectRead | undefined {

@@ -49,7 +49,7 @@ describe('a line that is not all understood', () => {
     expect(fixesAt(typed).titles.join('\n')).not.toContain('Read the findings'),
   );
   test('keeps a ray with its words where nothing else was read of it', () => {
-    expect(fixesAt('drawer R 2nd 1, L 2nd 0|').after(/as quoted remarks/)).toBe('drawer R 2nd 1, "L 2nd 0"');
+    expect(fixesAt('drawer R 2nd 1, L 2nd zzq|').after(/as quoted remarks/)).toBe('drawer R 2nd 1, "L 2nd zzq"');
   });
   test('is kept as history with its comment where it was', () => {
     expect(fixesAt('she felt a pop| // ask').after(/as history/)).toBe('history "she felt a pop" // ask');

@@ -22,9 +22,7 @@ checkRules({
     ['plan steroid web 2 unless settled', 'unclear: steroid'],
   ],
   'an ellipsis is kept verbatim': [
-    ['2nd drawer 2, 3rd 1', '2 drawer grade=2', 'number-without-place'],
     ['2nd drawer 2; 3rd 1', '2 drawer grade=2', 'number-without-place'],
-    ['drawer 2nd 2, 3rd 1', '2 drawer grade=2', 'number-without-place'],
     ['2nd drawer 2 3rd 1', 'unclear: drawer', 'number-without-place'],
   ],
   'intermittence is a value of its finding or kept verbatim': [
