@@ -33,6 +33,26 @@ const told = { ...practice, kind: 'event', bare: 'present', sections: ['history'
 /** Course, activity, work, home and wishes: what the foot must bear, and what the patient wants. */
 export const DAILY_LIFE = [
   entry({
+    ...told,
+    id: 'walking-distance',
+    kind: 'measure',
+    bare: 'incomplete',
+    sections: ['history', 'pain'],
+    word: 'walking-distance',
+    forms: ['walking distance', 'walking tolerance', 'walks'],
+    slots: {
+      metres: number('m', 1, 50_000, false),
+      kilometres: number('km', 0, 100, false),
+      miles: number('miles', 0, 100, false),
+      yards: number('yards', 1, 50_000, false),
+      blocks: number('blocks', 0, 100, false),
+      for: duration([]),
+    },
+    order: 17.9,
+    technique: 'How far, or how long, on the flat.',
+    meaning: 'Kept as told; the same question again shows a change.',
+  }),
+  entry({
     ...practice,
     id: 'course',
     kind: 'event',

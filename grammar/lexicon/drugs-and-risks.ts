@@ -21,6 +21,20 @@ const NAMED_DRUGS = {
   sulfasalazine: [],
 } as const;
 
+/** Of the past only with its year (`fusion 1st mtp 2015`). */
+const DATED_SURGERY = {
+  weil: 'weil osteotomy',
+  'weil osteotomy': 'weil osteotomy',
+  'plate repair': 'plate repair',
+  'pip fusion': 'pip fusion',
+  fusion: 'fusion',
+  arthrodesis: 'fusion',
+  neurectomy: 'neuroma excision',
+  bunionectomy: 'hallux valgus correction',
+  'bunion surgery': 'hallux valgus correction',
+  'hv correction': 'hallux valgus correction',
+} as const;
+
 const DMARDS = { methotrexate: ['mtx'], sulfasalazine: [], leflunomide: [], hydroxychloroquine: [] } as const;
 const BIOLOGICS = { adalimumab: [], etanercept: [], rituximab: [], tocilizumab: [] } as const;
 const BISPHOSPHONATES = { alendronate: ['alendronic acid'], risedronate: [], zoledronate: [] } as const;
@@ -297,7 +311,10 @@ export const DRUGS_AND_RISKS = [
       'past surgery',
       'prior surgery',
       'previously operated',
+      's/p',
+      'status post',
     ],
+    leads: given('what', DATED_SURGERY, { noun: true, sections: ['history'] }),
     slots: {
       what: words(
         {

@@ -21,6 +21,11 @@ export type SubjectKind = 'ray' | 'web' | 'foot' | 'patient';
 
 export type Unit =
   | 'mm'
+  | 'm'
+  | 'km'
+  | 'miles'
+  | 'yards'
+  | 'blocks'
   | 'ml'
   | 'mg'
   | '°'
@@ -38,6 +43,7 @@ export type Unit =
   | 'nmol/L'
   | 'ng/mL'
   | '°C'
+  | '°F'
   | 's'
   | 'days'
   | 'weeks'
@@ -83,6 +89,8 @@ export interface NumberSlot extends SlotBase {
   readonly bare: boolean;
   /** Only from this value up, where a smaller one may be of another unit. */
   readonly bareFrom?: number;
+  /** Only up to this value. */
+  readonly bareTo?: number;
 }
 export interface FractionSlot extends SlotBase {
   /** `9/10`: so many of so many. */

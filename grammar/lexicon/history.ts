@@ -177,4 +177,22 @@ export const HISTORY = [
     technique: 'Ask, and take the temperature where a joint is hot.',
     meaning: 'A hot joint with fever is infection until shown otherwise: same-day assessment.',
   }),
+  entry({
+    ...practice,
+    id: 'temperature',
+    kind: 'measure',
+    bare: 'incomplete',
+    sections: ['history', 'exam', 'pain'],
+    subjects: ['patient'],
+    word: 'temperature',
+    forms: ['temp'],
+    slots: {
+      value: { ...number('°C', 34, 43, true), bareTo: 45 },
+      // A number so high can be of no other scale.
+      fahrenheit: { ...number('°F', 93, 110, true), bareFrom: 90 },
+    },
+    order: 31.1,
+    technique: 'In degrees Celsius or Fahrenheit.',
+    meaning: 'From 38 °C (100.4 °F) it counts as fever beside a wound or a hot joint.',
+  }),
 ] as const;

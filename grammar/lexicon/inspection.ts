@@ -206,6 +206,8 @@ export const INSPECTION = [
     slots: {
       kind: words({ ulcer: [] }),
       size: number('mm', 0, 200, false),
+      // The second of two measures (`5 x 8 mm`).
+      across: { ...number('mm', 0, 200, false), labelled: true },
       bone: words({ 'reaches bone': ['probes to bone', 'probe to bone', 'to bone', 'bone exposed'] }),
       state: words({
         clean: [],
@@ -264,6 +266,7 @@ export const INSPECTION = [
     word: 'toe-colour',
     forms: ['colour', 'toe colour', 'color'],
     leads: {
+      ...given('state', { 'pink warm': 'pink', 'warm pink': 'pink', 'pink and warm': 'pink', 'warm and pink': 'pink' }),
       ...given('state', { pink: 'pink', pale: 'pale', white: 'white', blue: 'blue', dusky: 'blue', cold: 'cold' }),
       ...Object.fromEntries(
         Object.entries(TOES).map(([form, state]): [string, Lead] => [

@@ -269,7 +269,7 @@ export const ORDERS = [
       'wires out',
       'wire removed',
     ],
-    slots: { at: duration(['at', 'in', 'after']), on: date(['on']) },
+    slots: { at: duration(['at', 'in', 'after']), on: date(['on', 'due', 'due on']) },
     order: 141,
     technique: 'In the note of the operation and in a plan it is ordered, in an exam it has been done.',
     meaning: 'The pin leaves before the shoe returns, and no passive motion of the joint is done through a pin.',

@@ -16,7 +16,11 @@ export const SCORES = [
     ...score,
     id: 'vas',
     word: 'vas',
-    slots: { length: number('mm', 0, 100), tenth: number('/10', 0, 10) },
+    slots: {
+      // From 11 up a number can be of 100 mm alone, and none is none on either.
+      length: { ...number('mm', 0, 100, true), bareFrom: 11 },
+      tenth: { ...number('/10', 0, 10, true), bareTo: 0 },
+    },
     order: 150,
     technique: 'Pain on a line of 100 mm, or a number from 0 to 10; say which: 45 mm or 4/10.',
     meaning:
@@ -63,13 +67,15 @@ export const SCORES = [
     id: 'moxfq',
     word: 'moxfq',
     slots: {
+      total: number('', 0, 100, true),
       walking: part(100, ['walking', 'walking standing', 'ws']),
       pain: part(100, ['pain']),
       social: part(100, ['social']),
       index: part(100, ['index']),
     },
     order: 153,
-    technique: 'Domain scores or the index, each 0 to 100, 100 worst. The questionnaire is licensed: scores only.',
+    technique:
+      'Domain scores or the index, each 0 to 100, 100 worst; a number alone is kept as such. The questionnaire is licensed: scores only.',
     meaning: 'A higher number is worse.',
     source: 'from memory',
     mark: 'from memory, to be verified',

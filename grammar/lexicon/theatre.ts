@@ -1,4 +1,4 @@
-import { duration, entry, type Lead, number, words } from './entry.ts';
+import { duration, entry, given, type Lead, number, words } from './entry.ts';
 
 const noted = {
   source: 'common practice',
@@ -59,5 +59,27 @@ export const THEATRE = [
     order: 124.3,
     technique: 'Say in which position the toe is held by it.',
     meaning: 'Kept as recorded; in a plan, dressings have their own word.',
+  }),
+  entry({
+    ...noted,
+    id: 'closure',
+    bare: 'incomplete',
+    sections: ['operation'],
+    subjects: ['ray', 'foot', 'patient'],
+    word: 'closure',
+    forms: ['closed with', 'wound closure'],
+    leads: given('layer', { skin: 'to skin', 'skin closure': 'to skin', subcutaneous: 'deep', subcut: 'deep' }),
+    slots: {
+      layer: words({ 'to skin': [], deep: ['subcutaneous', 'subcut'] }),
+      size: words({ '2-0': ['2/0'], '3-0': ['3/0'], '4-0': ['4/0'], '5-0': ['5/0'] }),
+      material: words(
+        { nylon: [], polypropylene: [], silk: [], absorbable: ['dissolvable'], staples: ['clips'], strips: [] },
+        { many: true },
+      ),
+    },
+    many: true,
+    order: 124.25,
+    technique: 'Layer, size and material.',
+    meaning: 'Says whether something has to come out.',
   }),
 ] as const;

@@ -115,6 +115,7 @@ export const WEBS_AND_FOOT = [
     sections: ['exam'],
     subjects: ['foot'],
     word: 'dp',
+    leads: { 'dp +': { gives: { felt: 'palpable' } }, 'dp -': { absent: true } },
     forms: ['dorsalis pedis'],
     slots: {
       grade: grade('pulse', 4),
@@ -132,6 +133,7 @@ export const WEBS_AND_FOOT = [
     sections: ['exam'],
     subjects: ['foot'],
     word: 'pt',
+    leads: { 'pt +': { gives: { felt: 'palpable' } }, 'pt -': { absent: true } },
     forms: ['posterior tibial'],
     slots: {
       grade: grade('pulse', 4),

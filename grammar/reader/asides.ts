@@ -1,7 +1,38 @@
+import type { Section } from '../lexicon/entry.ts';
 import type { Binder } from './binder.ts';
 import { type Match, matchesAt } from './forms.ts';
 import { isPlain, scoreAt } from './go-on.ts';
 import { endsSegment } from './items.ts';
+
+/** `wound clean, dry`: both, where the other stands alone after the comma. */
+export function readCleanAndDry(binder: Binder, index: number): number | undefined {
+  const { closed, items } = binder;
+  const state = closed?.id === 'wound' && isPlain(closed) ? closed.slots.state : undefined;
+  const word = items[index];
+  if (!closed || state?.value.is !== 'word' || state.causes.length > 0 || word?.is !== 'word') return undefined;
+  const [said] = state.value.words;
+  const both = [said, word.text.toLowerCase()].sort().join(' ');
+  if (both !== 'clean dry' || !binder.atSegmentStart() || !endsSegment(items[index + 1])) return undefined;
+  state.value = { is: 'word', words: ['clean and dry'] };
+  state.end = word.end;
+  closed.end = word.end;
+  binder.role('value', word, { finding: 'wound', slot: 'state' });
+  return index + 1;
+}
+
+const INVESTIGATIONS: readonly string[] = ['ix', 'investigations', 'imaging'];
+/** `ix: xr wb, hva 20`: a heading over the images and tests that name themselves after it. */
+export function readImagesHeading(binder: Binder, index: number): number | undefined {
+  const { items } = binder;
+  const word = items[index];
+  if (word?.is !== 'word' || !INVESTIGATIONS.includes(word.text.toLowerCase()) || !binder.atStart()) return undefined;
+  const next = items[index + 1]?.is === 'keeper' ? index + 2 : index + 1;
+  const opens = matchesAt(items, next).some(({ form }) => form.section && IMAGES.includes(form.section.section));
+  if (!opens || binder.sectionNamed) return undefined;
+  binder.role('keyword', binder.span(index, index + 1));
+  return index + 1;
+}
+const IMAGES: readonly Section[] = ['xray', 'us', 'mri', 'ct', 'lab'];
 
 /** `drawer not done too sore`: why a test was not done, kept as a remark. */
 export function takeReason(binder: Binder, { form, next }: Match, index: number): boolean {

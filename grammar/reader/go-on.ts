@@ -3,7 +3,7 @@ import { entryOf, type FindingId } from '../lexicon/index.ts';
 import type { SubjectNode } from '../syntax.ts';
 import type { Value } from '../values.ts';
 import type { Binder } from './binder.ts';
-import { type Draft, findingsIn } from './draft.ts';
+import { type Draft, type Element, findingsIn, type StatementDraft } from './draft.ts';
 import { type Form, matchesAt } from './forms.ts';
 import { endsSegment } from './items.ts';
 import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
@@ -44,7 +44,39 @@ function isResponse({ statement, section }: Binder, draft: Draft, form: Form): b
   if (draft.entry?.kind !== 'treatment' || section === 'plan') return false;
   const only = statement.elements.filter((each) => each.is === 'finding' || each.is === 'unread').length === 1;
   const claims = form.values.get(draft.id as FindingId) ?? [];
+  if (isShared(statement.elements, draft) && claims.some(({ value }) => value === SHARED)) return true;
   return only && claims.some(({ slot }) => RESPONSES.includes(slot) && !draft.slots[slot]);
+}
+
+const SHARED = 'no-relief';
+/** Treatments that `and` joins in one segment, each only named. */
+function isShared(elements: readonly Element[], last: Draft): boolean {
+  const named = elements.filter(({ is }) => is !== 'break');
+  return (
+    named.length > 1 &&
+    named.every(
+      (each) =>
+        each.is === 'finding' &&
+        each.draft.entry?.kind === 'treatment' &&
+        each.draft.segment === last.segment &&
+        isPlain(each.draft) &&
+        Object.keys(each.draft.slots).length === 0,
+    )
+  );
+}
+/**
+ * `tried tape and boot, no relief`: what gave no relief together gave none by itself. Of a relief nobody knows which it was, and it is not read.
+ */
+export function shareResponse({ elements, section }: StatementDraft, line: string): void {
+  const drafts = findingsIn(elements);
+  const last = drafts.at(-1);
+  const response = last?.slots.response;
+  if (section !== 'tried' || !last || drafts.length < 2 || response?.value.is !== 'word') return;
+  if (!response.value.words.includes(SHARED) || !line.slice(last.word.end, response.start).includes(',')) return;
+  const others = drafts.slice(0, -1);
+  const same = others.every(({ segment, slots }) => segment === last.segment && Object.keys(slots).length === 0);
+  if (same && elements.every(({ is }) => is === 'finding' || is === 'break'))
+    for (const draft of others) draft.slots.response = response;
 }
 
 function isMore(binder: Binder, draft: Draft, form: Form): boolean {

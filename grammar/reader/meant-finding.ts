@@ -1,6 +1,7 @@
 import type { FindingId } from '../lexicon/index.ts';
 import type { Binder } from './binder.ts';
 import { matchesAt } from './forms.ts';
+import { type Claim, needsMore } from './goes-with.ts';
 import { endsSegment } from './items.ts';
 
 /** `df -5 knee straight`: dorsiflexion with the place of the knee is the ankle's. */
@@ -13,13 +14,15 @@ export function ofAnkle(binder: Binder, claim: ReturnType<Binder['findingIn']>, 
 }
 
 /** `worse` alone compares; only with its circumstance (`worse in heels`) does it say something of its own. */
-export function lacksCircumstance(binder: Binder, id: FindingId, index: number): boolean {
+export function lacksCircumstance(binder: Binder, claim: Claim, index: number): boolean {
+  const { id } = claim;
   // `d/c tape` stops the tape; alone it sends the patient home.
   if (id === 'discharge' && SHORT.test(binder.line.slice(0, binder.items[index - 1]?.end)))
     return !endsSegment(binder.items[index]);
   // `tape rash on the second toe` is seen today; alone it is told of the patient.
   if (id === 'allergy' && /\brash(?: \w+ tape)?$/i.test(wordsBefore(binder, index)))
     return !endsSegment(binder.items[index]);
+  if (needsMore(binder, claim, index)) return true;
   // `list for mri` waits for no operation.
   if (id === 'listing' && /\bfor$/i.test(binder.line.slice(0, binder.items[index - 1]?.end)))
     return binder.findingAt(index)?.id !== 'operation';

@@ -129,7 +129,9 @@ const isYear = (q: Quantity): boolean =>
 const fitsUnit = (q: Quantity, shape: NumberSlot): boolean =>
   !q.plus &&
   (q.unit === undefined
-    ? (shape.bare || shape.unit === '') && q.low >= (shape.bareFrom ?? Number.NEGATIVE_INFINITY)
+    ? (shape.bare || shape.unit === '') &&
+      q.low >= (shape.bareFrom ?? Number.NEGATIVE_INFINITY) &&
+      q.high <= (shape.bareTo ?? Number.POSITIVE_INFINITY)
     : q.unit === shape.unit);
 
 function measured(q: Quantity, shape: NumberSlot): { value: Value; cause?: CauseKind } {

@@ -176,7 +176,9 @@ const FAR_PARTS: readonly string[] = ['calf', 'arch', 'skin', 'chest', 'gait'];
 
 /** A sign, and pain beside a part that is away from the joint. */
 const mayBeOf = (part: Draft, near: Draft): boolean =>
-  near.entry?.kind === 'sign' || (near.id === 'pain' && FAR_PARTS.includes(part.id));
+  // `wound clean no signs of infection`
+  !(near.id === 'infection-sign' && near.denied && part.id === 'wound') &&
+  (near.entry?.kind === 'sign' || (near.id === 'pain' && FAR_PARTS.includes(part.id)));
 
 /** Skin lesions have a pain of their own. */
 const SPOTS: readonly string[] = ['callus', 'corn', 'wound', 'pin-site', 'skin'];
@@ -249,6 +251,9 @@ function farPartReach([first]: readonly Element[], before: Draft | undefined): v
     draft.causes.push({ why: 'foreign part', text: '', start, end });
 }
 
+/** Each has its own sign (`dp - pt +`). */
+const PULSES: readonly string[] = ['dp', 'pt'];
+
 /** Within a segment a part, or a test without its result, makes its direct neighbours unclear (`drawer tender`). */
 function partReach(segment: readonly Element[]): void {
   segment.forEach((element, i) => {
@@ -257,7 +262,10 @@ function partReach(segment: readonly Element[]): void {
     const part = PARTS.includes(draft.id);
     const { start, end } = draft.word;
     const denied =
-      draft.status === 'absent' && draft.entry?.bare === 'incomplete' && Object.keys(draft.slots).length === 0;
+      draft.status === 'absent' &&
+      draft.entry?.bare === 'incomplete' &&
+      Object.keys(draft.slots).length === 0 &&
+      (draft.denied || !PULSES.includes(draft.id));
     // `no pin tract redness`: the sign is denied, and the site is only where it would be.
     if (denied && segment[i + 1]?.is === 'finding') draft.causes.push({ why: 'no result', text: '', start, end });
     if (!part && !lacksResult(draft)) return;

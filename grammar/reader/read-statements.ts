@@ -6,12 +6,12 @@ import { readCorrection } from '../spoken/corrections.ts';
 import type { HeadingNode, LineSyntax, Role, SectionHeading, StatementNode } from '../syntax.ts';
 import type { Value } from '../values.ts';
 import { readAhead, readCount, readMeasureAhead } from './ahead.ts';
-import { readEarlier } from './asides.ts';
+import { readCleanAndDry, readEarlier, readImagesHeading } from './asides.ts';
 import { Binder } from './binder.ts';
 import { readComparison } from './comparisons.ts';
 import { causeOf, findingsIn, finished } from './draft.ts';
 import { matchesAt } from './forms.ts';
-import { readNextAngle, readNextOf, readNextScore, readScoreOf } from './go-on.ts';
+import { readNextAngle, readNextOf, readNextScore, readScoreOf, shareResponse } from './go-on.ts';
 import type { Item } from './items.ts';
 import { OF_IMAGE } from './meant-finding.ts';
 import { mayStop } from './neighbours.ts';
@@ -24,6 +24,7 @@ import { readWords, saidValue } from './read-words.ts';
 import { withRedFlags } from './red-flags.ts';
 import { isOtherHeading, ofNoImage, pastListMark, readSectionHeading } from './section-heading.ts';
 import { sideReach } from './sides.ts';
+import { readTwoSizes, sutureSize } from './sizes.ts';
 import { mayBeSubject, subjectAt } from './subjects.ts';
 import { tailReach } from './tails.ts';
 import { turningOf } from './turning-lines.ts';
@@ -51,6 +52,7 @@ export function readStatements(
   const { heading, next }: ReturnType<typeof readHeading> = mark > 0 ? { next: mark } : readHeading(binder);
   for (let i = next; i < items.length; ) i = step(binder, i);
   binder.closeSegment();
+  for (const statement of binder.statements) shareResponse(statement, line);
   applyReach(binder.statements, binder.line);
   sideReach(binder.statements, binder.sides, line);
   const ofEach = binder.statements.map(({ elements }) => findingsIn(elements));
@@ -159,7 +161,14 @@ function step(binder: Binder, i: number): number {
     case 'other':
       return readSigned(binder, item, i) ?? readSubject(binder, i) ?? readWords(binder, i);
     case 'word':
-      return readEarlier(binder, i) ?? readSubject(binder, i) ?? readMeasureAhead(binder, i) ?? readWords(binder, i);
+      return (
+        readCleanAndDry(binder, i) ??
+        readImagesHeading(binder, i) ??
+        readEarlier(binder, i) ??
+        readSubject(binder, i) ??
+        readMeasureAhead(binder, i) ??
+        readWords(binder, i)
+      );
     case 'ordinal':
       return readPair(binder, item, i) ?? readSubject(binder, i) ?? lone(binder, i);
     case 'sided':
@@ -229,6 +238,8 @@ function readQuantity(binder: Binder, i: number): number | undefined {
   const open = binder.openSlots();
   const scale = scaleAt(binder, item, open);
   if (scale) return scale(i);
+  const sized = sutureSize(binder, i) ?? readTwoSizes(binder, i);
+  if (sized !== undefined) return sized;
   if (item.is === 'date' && datesImage(binder)) return imageDate(binder, item, i);
   const pair = spokenPair(binder.items, i, open);
   if (pair) {

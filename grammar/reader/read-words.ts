@@ -263,7 +263,7 @@ const takeSectionOrFinding: Taker = (binder, { form, next }, index) => {
     }
     return true;
   }
-  if (!claim || describesNext(binder, form, claim.id, next) || lacksCircumstance(binder, claim.id, next)) return false;
+  if (!claim || describesNext(binder, form, claim.id, next) || lacksCircumstance(binder, claim, next)) return false;
   if (shortFor(form, binder.current?.id)) {
     binder.unread(at, 'either neighbour', 'word-out-of-place');
     return true;

@@ -37,5 +37,6 @@ const within = (inner: Span, outer: Span): boolean => outer.start <= inner.start
 const reads = (finding: FindingNode, word: Span): boolean =>
   finding.causes.length === 0 &&
   within(word, finding) &&
+  !(finding.id === 'temperature' && Object.values(finding.slots).some(({ causes }) => causes.length > 0)) &&
   !finding.quotes.some((quote) => within(word, quote)) &&
   !Object.values(finding.slots).some((slot) => slot.causes.length > 0 && within(word, slot));

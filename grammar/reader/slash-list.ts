@@ -2,7 +2,7 @@ import { entryOf, type FindingId } from '../lexicon/index.ts';
 import type { Span } from '../values.ts';
 import type { Binder } from './binder.ts';
 import { type Form, formOf } from './forms.ts';
-import type { Item } from './items.ts';
+import { endsSegment, type Item } from './items.ts';
 
 interface Part extends Span {
   readonly form: Form;
@@ -18,7 +18,7 @@ export function readSlashList(binder: Binder, item: Item): boolean {
   if (item.is !== 'word' || !item.text.includes('/') || item.end - item.start !== item.text.length) return false;
   const parts = partsOf(item.text, item.start);
   if (!parts) return false;
-  return binder.no ? deniesAll(binder, parts) : valuesAll(binder, parts);
+  return binder.no ? deniesAll(binder, parts) : valuesAll(binder, parts) || triedAll(binder, parts);
 }
 
 function partsOf(text: string, start: number): Part[] | undefined {
@@ -49,6 +49,22 @@ function deniesAll(binder: Binder, parts: readonly Part[]): boolean {
       binder.push({ is: 'list end' });
     }
     binder.startFinding(claim, { start: part.start, end: part.end });
+  });
+  return true;
+}
+
+/** `tried tape/boot`: both were tried; with more to say (`6 weeks`) nobody knows of which. */
+function triedAll(binder: Binder, parts: readonly Part[]): boolean {
+  const { section, items } = binder;
+  const last = parts.at(-1);
+  const after = items.find(({ start }) => last && start >= last.end);
+  if (section !== 'tried' || !binder.atSegmentStart() || !endsSegment(after)) return false;
+  const claims = parts.map(({ form }) => (form.classes.size > 0 ? undefined : binder.findingIn(form)));
+  if (!claims.every((claim) => claim && !claim.lead && entryOf(claim.id).kind === 'treatment')) return false;
+  parts.forEach(({ start, end }, i) => {
+    const claim = claims[i];
+    if (i > 0) binder.role('punctuation', { start: start - 1, end: start });
+    if (claim) binder.startFinding(claim, { start, end });
   });
   return true;
 }

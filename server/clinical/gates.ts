@@ -84,7 +84,7 @@ export const GATES: readonly Gate[] = [
       const hot = (['hot', 'redness'] as const).some((finding) =>
         isStated(visit.facts, finding, 'present', { side, ray }),
       );
-      const asked = clearFacts(visit.facts, 'fever').length > 0;
+      const asked = clearFacts(visit.facts, 'fever').length + clearFacts(visit.facts, 'temperature').length > 0;
       return hot && !asked ? 'fever not asked at a hot or red joint, taken as none' : undefined;
     },
   },

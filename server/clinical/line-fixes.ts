@@ -3,7 +3,7 @@ import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Span } from '../../grammar/values.ts';
 import type { Fix, Report, SyntaxEdit } from './analysis.ts';
 import type { Place, Verbatim, VisitFacts } from './facts.ts';
-import { oneOfTwo } from './meaning-fixes.ts';
+import { deniedOrNot, oneOfTwo } from './meaning-fixes.ts';
 import { remarksOf } from './remark-fixes.ts';
 import { replace } from './rules/define-rule.ts';
 import { nameSection, nameSectionOfLine, splitAt, subjectNamer } from './word-fixes.ts';
@@ -38,6 +38,7 @@ export function unreadFixes(lines: readonly LineSyntax[], visit: VisitFacts): (r
       ...wordsOf(line, report).flatMap((each) => nameSection(line, each)),
       splitAt(line, report),
       ...oneOfTwo(line, report),
+      ...deniedOrNot(line, report),
     ];
     return [...own.filter((fix) => fix !== undefined), ...ofLine];
   };

@@ -27,6 +27,23 @@ export function oneOfTwo({ text, statements }: LineSyntax, { code, place, relate
 
 const OPEN: ReadonlySet<string> = new Set(['either neighbour', 'foreign part']);
 
+/** `no ulcer, callus`: denied too, or there? */
+export function deniedOrNot({ text, statements }: LineSyntax, { code, place, related }: Report): Fix[] {
+  const at = related[0]?.place;
+  const node = statements.flatMap((each) => each.findings).find(({ word }) => word.start === at?.start);
+  if (code !== 'unclear-finding' || !at || place.start !== at.start || node?.causes[0]?.why !== 'reach of no')
+    return [];
+  const comma = text.lastIndexOf(',', at.start);
+  if (comma < 0 || text.slice(comma + 1, at.start).trim() !== '') return [];
+  const word = text.slice(at.start, at.end);
+  const edit = (title: string, start: number, words: string): Fix => ({
+    title: `${title} ${word}`,
+    safety: 'needs review',
+    edits: [replace({ line: at.line, start, end: at.end }, words)],
+  });
+  return [edit('Say that there is no', at.start, `no ${word}`), edit('Say that there is', comma, `; ${word}`)];
+}
+
 /** Has the finding a value of that word? */
 function takes({ id }: FindingNode, word: string): boolean {
   if (id === 'panel') return false;

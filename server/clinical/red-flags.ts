@@ -106,6 +106,14 @@ export function redFlags(
 const nearby = ({ side, ray }: FlagView, fact: AnyFact): boolean =>
   (fact.side === undefined || fact.side === side) && (fact.subject.at !== 'ray' || fact.subject.ray === ray);
 
+/** Fever as told, or a temperature from 38 °C, 100.4 °F (common practice). */
+const feverish = (facts: readonly AnyFact[]): AnyFact[] => [
+  ...present(clearFacts(facts, 'fever')),
+  ...present(clearFacts(facts, 'temperature')).filter(
+    ({ values }) => (values.value?.low ?? 0) >= 38 || (values.fahrenheit?.low ?? 0) >= 100.4,
+  ),
+];
+
 const isInfected = (states: readonly string[] | undefined): boolean =>
   states?.some((word) => word === 'pus' || word === 'spreading') ?? false;
 
@@ -130,7 +138,7 @@ function infection(view: FlagView): Found {
   const named = said.filter(({ values }) => values.what?.words.includes('infection'));
   if (named.length > 0) return found(named, 'the clinician states an infection');
   const heat: AnyFact[] = [...near(clearFacts(facts, 'hot')), ...near(clearFacts(facts, 'redness'))];
-  const fever = present(clearFacts(facts, 'fever'));
+  const fever = feverish(facts);
   if (heat.length > 0 && fever.length > 0) return found([...heat, ...fever], 'a hot or red joint with fever');
   const sore = isAfterOperation(view) ? hotAndRed(view) : [];
   if (sore.length > 0) return found(sore, 'heat and redness with swelling or tenderness after an operation');

@@ -52,7 +52,7 @@ export function nameSection({ text, statements }: LineSyntax, { code, place }: R
   const word = text.slice(place.start, place.end);
   const form = formOf(word);
   const here = statements.find(({ start, end }) => start <= place.start && place.start < end)?.section;
-  const sections = new Set(form?.findings.flatMap(({ id }) => entryOf(id).sections));
+  const sections = new Set(form?.findings.flatMap(({ id, lead }) => lead?.sections ?? entryOf(id).sections));
   if (here === undefined || sections.has(here)) return [];
   const before = text.slice(0, place.start).trimEnd();
   const opens = before === '' || ['.', ';'].includes(before.at(-1) ?? '');
@@ -71,7 +71,7 @@ export function nameSectionOfLine(line: LineSyntax, at: number): Fix[] {
   for (const { kind, start, end } of line.roles) {
     if (kind !== 'reported') continue;
     const form = formOf(line.text.slice(start, end));
-    const sections = new Set(form?.findings.flatMap(({ id }) => entryOf(id).sections));
+    const sections = new Set(form?.findings.flatMap(({ id, lead }) => lead?.sections ?? entryOf(id).sections));
     if (!sections.has('exam')) for (const section of sections) words.set(section, (words.get(section) ?? 0) + 1);
   }
   const place = { line: at, start: first.start, end: first.start };

@@ -34,6 +34,9 @@ const SINGULAR: Readonly<Record<string, string>> = {
   weeks: 'week',
   months: 'month',
   years: 'year',
+  miles: 'mile',
+  yards: 'yard',
+  blocks: 'block',
 };
 
 function quantity({ low, high, unit, bound }: { low: number; high: number; unit: string; bound?: string }): string {

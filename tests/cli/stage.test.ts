@@ -136,7 +136,7 @@ describe('a red flag that no examined ray leads with', () => {
 describe('--why', () => {
   test('tells the argument in sentences, for people', () => {
     expectGolden('stage-why-second-ray', forefoot(['stage', '--why', 'samples/second-ray.forefoot', ...today]).out);
-    const input = note('2nd  tender plantar, medial, wobblish', '3rd  tender plate, drawer 0, straight');
+    const input = note('2nd  tender plantar, deviation medial, wobblish', '3rd  tender plate, drawer 0, straight');
     expectGolden('stage-why-open', forefoot(['stage', '--why', '-', ...today], { input }).out);
   });
 

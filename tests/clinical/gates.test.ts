@@ -102,6 +102,10 @@ describe('a neuropathic foot', () => {
     expect(flags('mf 2/10\nfoot swollen, hot')).toEqual(['neuropathic hot foot']);
     expect(flags('neuropathic foot, warm cf L')).toEqual(['neuropathic hot foot']);
     expect(flags('sense lost\nwarmer than other side')).toEqual(['neuropathic hot foot']);
+    expect(flags('2nd hot\ntemp 38.5')).toEqual(['infection']);
+    expect(flags('2nd hot\ntemp 101')).toEqual(['infection']);
+    expect(flags('2nd hot\ntemp 37.2')).toEqual([]);
+    expect(flags('wound clean, dry\nfever')).toEqual([]);
     // Warm against itself, warm alone, or a foot that feels.
     expect(flags('neuropathic foot, warm cf R')).toEqual([]);
     expect(flags('sense lost\nhot')).toEqual([]);
@@ -257,7 +261,7 @@ describe('what was not asked shows beside the stage', () => {
 describe('an operation that is written and was not read', () => {
   const TWO = '2nd tender plate, drawer 2, medial';
   const operated = (text: string) => rayOf(text).assumptions.filter((each) => /operation/.test(each));
-  it.each(['history weil 2nd 2024', 'history "had her bunion op in 2019"', 'history toe was fused, fusion elsewhere'])(
+  it.each(['history weil 2nd last spring', 'history "had her bunion op in 2019"', 'history toe was fused, fusion elsewhere'])(
     'is named beside the stage: %s',
     (line) => {
       expect(operated(`${line}\n${TWO}`)).toEqual([

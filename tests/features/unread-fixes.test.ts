@@ -111,6 +111,8 @@ describe('a word that only needs its place', () => {
     expect(fixesAt('2nd te|nder plantar, lateral').after(/Say that the toe deviates/)).toBe(
       '2nd tender plantar, deviation lateral',
     );
+    expect(fixesAt('2nd no ulcer, cal|lus').after(/Say that there is no callus/)).toBe('2nd no ulcer, no callus');
+    expect(fixesAt('2nd no ulcer, cal|lus').after(/Say that there is callus/)).toBe('2nd no ulcer; callus');
     expect(fixesAt('2nd callus|, drawer 2').titles.join()).not.toContain('Say it');
   });
   test('is never changed without review', () => {

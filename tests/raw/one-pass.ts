@@ -22,7 +22,7 @@ export function afterOnePass({ lines, visits }: NoteAnalysis, declined: Readonly
       const clear = analysis.facts.facts.some(
         ({ clarity, origin }) => clarity === 'clear' && origin.place.line === line,
       );
-      const kept = clear ? [/as quoted remarks/] : [/as history/, /as quoted remarks/];
+      const kept = clear ? [/as quoted remarks/] : [/^Keep this line as history/, /as quoted remarks/];
       const wanted = declined.has(firstLine + line + 1) ? kept : [READ, ...kept];
       const fix = wanted.map((title) => fixes.find((each) => title.test(each.title))).find((each) => each);
       if (fix) mended[firstLine + line] = edited(lines[firstLine + line] ?? '', fix);

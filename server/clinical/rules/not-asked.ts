@@ -23,7 +23,7 @@ export const feverUnasked = defineRule({
   name: 'Fever not asked at a hot joint',
   severity: 'contradiction',
   scope: 'visit',
-  reads: ['hot', 'fever'],
+  reads: ['hot', 'fever', 'temperature'],
   needs: ['hot'],
   what: 'A hot joint or foot, and nothing is said of fever.',
   why: 'A hot joint with fever is infection until shown otherwise, and waits hours, not weeks.',
@@ -35,7 +35,8 @@ export const feverUnasked = defineRule({
   },
   *check({ visit, redFlags }) {
     const hot = clearFacts(visit.facts, 'hot').find(({ status }) => status === 'present');
-    if (!hot || factsOf(visit.facts, 'fever').length > 0 || says(visit, /fever|febrile|temp|sepsis|septic/i)) return;
+    const asked = factsOf(visit.facts, 'fever').length + factsOf(visit.facts, 'temperature').length;
+    if (!hot || asked > 0 || says(visit, /fever|febrile|temp|sepsis|septic/i)) return;
     if (redFlags.some(({ flag }) => flag === 'infection')) return;
     const message =
       'A hot joint may be infected, and nothing is said of fever. Ask, take the temperature, and write it.';

@@ -34,6 +34,7 @@ export const redFlagFirst = defineRule({
     'hot',
     'redness',
     'fever',
+    'temperature',
     'wound',
     'infection-sign',
     'perfusion',

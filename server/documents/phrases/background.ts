@@ -5,6 +5,17 @@ import { commas, did, type OwnPhrase, type Predicate, type Said, spaced, type Th
 const AT = { ray: 'at', web: 'in', foot: 'in' } as const;
 const forTime = (time: string | undefined): string | undefined => time && `for ${time}`;
 
+const distance: OwnPhrase<'walking-distance'> = {
+  shape: 'own',
+  name: 'the walking distance',
+  by: 'asked about',
+  wording: {},
+  present: ({ metres, kilometres, miles, yards, blocks, for: time }) =>
+    was(commas(metres, kilometres, miles, yards, blocks, time) || 'given as written'),
+  absent: ({ metres, kilometres, miles, yards, blocks, for: time }) =>
+    was(commas('recorded as none', metres, kilometres, miles, yards, blocks, time)),
+};
+
 const course: OwnPhrase<'course'> = {
   shape: 'own',
   name: 'the course over time',
@@ -220,6 +231,7 @@ const falls: OwnPhrase<'falls'> = {
 };
 
 export const BACKGROUND_PHRASES = {
+  'walking-distance': distance,
   course,
   activity,
   work,

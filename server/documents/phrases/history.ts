@@ -122,4 +122,21 @@ const fever: TherePhrase<'fever'> = {
   absent: ({ temperature }) => spaced('fever', temperature && `(${temperature})`),
 };
 
-export const HISTORY_PHRASES = { onset, duration, trigger, pain, 'morning-stiffness': stiffness, fever };
+const temperature: OwnPhrase<'temperature'> = {
+  shape: 'own',
+  name: 'the temperature',
+  by: 'taken',
+  wording: {},
+  present: ({ value, fahrenheit }) => was(commas(value, fahrenheit) || 'given as written'),
+  absent: ({ value, fahrenheit }) => was(commas('recorded as absent', value, fahrenheit)),
+};
+
+export const HISTORY_PHRASES = {
+  onset,
+  duration,
+  trigger,
+  pain,
+  'morning-stiffness': stiffness,
+  fever,
+  temperature,
+};

@@ -93,8 +93,8 @@ const wound: TherePhrase<'wound'> = {
     kind: { ulcer: 'ulcer' },
     bone: { 'reaches bone': 'reaching bone' },
   },
-  present: ({ state, kind, size, bone }) => {
-    const wound = spaced(kind ?? 'wound', size && `of ${size}`);
+  present: ({ state, kind, size, across, bone }) => {
+    const wound = spaced(kind ?? 'wound', size && `of ${size}`, across && `by ${across}`);
     const whole = !state
       ? withArticle(wound)
       : /pus|redness/.test(state)
@@ -102,7 +102,8 @@ const wound: TherePhrase<'wound'> = {
         : withArticle(`${state} ${wound}`);
     return commas(whole, bone);
   },
-  absent: ({ state, kind, size, bone }) => commas(spaced(state, kind ?? 'wound', size && `of ${size}`), bone),
+  absent: ({ state, kind, size, across, bone }) =>
+    commas(spaced(state, kind ?? 'wound', size && `of ${size}`, across && `by ${across}`), bone),
 };
 
 const tenderness: TherePhrase<'tenderness'> = {

@@ -41,6 +41,7 @@ const faam: OwnPhrase<'faam'> = score('the FAAM score', [
   ['sports', 'sports'],
 ]);
 const moxfq: OwnPhrase<'moxfq'> = score('the MOXFQ score', [
+  ['total', '', ' of 100 (100 worst), which part is not stated'],
   ['index', 'index', ' of 100 (100 worst)'],
   ['walking', 'walking and standing', ' of 100 (100 worst)'],
   ['pain', 'pain', ' of 100 (100 worst)'],

@@ -27,4 +27,27 @@ const dressing: TherePhrase<'dressing'> = {
   absent: () => 'dressing',
 };
 
-export const THEATRE_PHRASES = { tourniquet, 'blood-loss': bloodLoss, dressing };
+const closure: OwnPhrase<'closure'> = {
+  shape: 'own',
+  name: 'the closure',
+  by: 'recorded',
+  wording: {
+    layer: { 'to skin': 'skin', deep: 'deep layer' },
+    size: { '2-0': '2-0', '3-0': '3-0', '4-0': '4-0', '5-0': '5-0' },
+    material: {
+      nylon: 'nylon',
+      polypropylene: 'polypropylene',
+      silk: 'silk',
+      absorbable: 'absorbable suture',
+      staples: 'staples',
+      strips: 'strips',
+    },
+  },
+  present: ({ layer, size, material }) => {
+    const suture = spaced(size, material);
+    return was(commas(layer, suture && `with ${suture}`) || 'given as written');
+  },
+  absent: ({ layer, size, material }) => was(commas('recorded as none', layer, spaced(size, material))),
+};
+
+export const THEATRE_PHRASES = { tourniquet, 'blood-loss': bloodLoss, dressing, closure };

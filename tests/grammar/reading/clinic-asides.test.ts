@@ -22,7 +22,7 @@ checkRules({
     ['2nd drawer 2 was 1', 'unclear: drawer', 'number-without-place'],
     ['no pain was 7', 'unclear: pain'],
     ['pain ?4/10 was 7', 'unclear: pain', 'number-without-place'],
-    ['moxfq 58 (was 61)', 'unclear: moxfq', 'number-without-place number-without-place'],
+    ['moxfq 58 (was 61)', 'unclear: moxfq', 'number-without-place'],
   ],
   'why a test was not done': [
     ['2nd drawer not done too sore', '2 not done drawer "too sore"'],

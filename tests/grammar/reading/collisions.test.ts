@@ -27,6 +27,14 @@ import {
 } from './resolutions.ts';
 
 const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
+  'operation/skin': {
+    claims: 'class foreign part, lead closure',
+    winner: 'in an operation what closed the skin, where its size or material follows; else a part',
+    shown: [
+      ['operation skin 4-0 nylon', 'operation/closure layer=to skin size=4-0 material=nylon'],
+      ['operation skin fragile', ''],
+    ],
+  },
   'any/ray': rayOrJoint('ray 2 tender', '2nd ray tender'),
   'any/rays': raysOrJoints('rays'),
   'any/toes': raysOrJoints('toes'),

@@ -57,7 +57,7 @@ checkRules({
   'a score is a total or its parts, each part after its name': [
     ['vas 45 mm', 'vas length=45mm'],
     ['vas 4/10', 'vas tenth=4/10'],
-    ['vas 45', 'unclear: vas', 'number-without-place'],
+    ['vas 45', 'vas length=45mm'],
     ['vas 120 mm', 'vas length=?120mm'],
     ['pain 2nd vas 6', 'pain/2 pain score=6/10'],
     ['aofas 85', 'aofas total=85'],

@@ -34,7 +34,7 @@ checkRules({
     ['paper no purchase, weak', 'paper result=no purchase', 'word-out-of-place'],
     ['2nd drawer 2, painful', '2 drawer grade=2; 2 pain'],
     ['skin intact, normal', 'skin condition=intact; panel'],
-    ['wound clean, dry', 'wound state=clean', 'word-out-of-place'],
+    ['wound clean, dry', 'wound state=clean and dry'],
     ['skin zzq intact, dry', 'unclear: skin', 'unknown-word word-out-of-place'],
   ],
   'each score has its moment': [
