@@ -6,7 +6,7 @@ import type { Binder } from './binder.ts';
 import { type Draft, type Element, findingsIn, type StatementDraft } from './draft.ts';
 import { type Form, matchesAt } from './forms.ts';
 import { endsSegment } from './items.ts';
-import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
+import { fitItem, fitQuantity, type Quantity, quantityAt } from './quantities.ts';
 
 /** What stands alone between two breaks, and can be of nothing but the finding before the comma. */
 
@@ -123,6 +123,11 @@ export function readNextScore(binder: Binder, index: number): number | undefined
   return value.next;
 }
 
+/** `drawer 2+`: how much more than the grade is kept as a remark; of a pulse it is how grades are written. */
+export function keepPlus({ current, line }: Binder, { plus, start, end }: Quantity, { is }: Value): void {
+  if (plus && is === 'drawer grade') current?.quotes.push({ text: line.slice(start, end), start, end });
+}
+
 /**
  * `drawer 2nd 2, 3rd 1`: after one test of one subject and nothing else, another subject with nothing but another value is of the same test.
  * What has more to say (a scale, a pain in the test) is not carried over.
@@ -142,12 +147,14 @@ export function readNextOf(binder: Binder, index: number): number | undefined {
   binder.startFinding({ id: first.id as FindingId }, at);
   binder.roles.pop();
   binder.setValue(slot, fitted.value, at);
+  keepPlus(binder, quantity, fitted.value);
   return quantity.next;
 }
 
 /** Only the finding, with its subject, in its segment; only a subject since. */
 function isAloneBefore({ statement: { elements }, no, not, before, side, question }: Binder, first: Draft): boolean {
-  if (no || not || side || question || before.length > 0 || first.quotes.length > 0) return false;
+  if (no || not || side || question || before.length > 0 || first.quotes.some(({ text }) => !text.endsWith('+')))
+    return false;
   const [finding, comma] = elements.slice(-3);
   if (finding?.is !== 'finding' || finding.draft !== first || comma?.is !== 'break') return false;
   const segment = elements.slice(

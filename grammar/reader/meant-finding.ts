@@ -1,6 +1,6 @@
 import type { FindingId } from '../lexicon/index.ts';
 import type { Binder } from './binder.ts';
-import { matchesAt } from './forms.ts';
+import { type Match, matchesAt } from './forms.ts';
 import { type Claim, needsMore } from './goes-with.ts';
 import { endsSegment } from './items.ts';
 
@@ -43,3 +43,8 @@ const ONLY_WITH_VALUE: readonly FindingId[] = ['worse-with', 'eased-by'];
 
 /** What is said of an image before what is seen on it. */
 export const OF_IMAGE: readonly string[] = ['view', 'image-date', 'image-reader', 'ultrasound-method'];
+
+/** `drawer 1+ red`: short for another word beside that test. */
+export const shortFor = ({ parts }: Match['form'], current: string | undefined): boolean =>
+  current !== undefined && (SHORT_FOR[parts.join(' ')]?.includes(current) ?? false);
+const SHORT_FOR: Readonly<Record<string, readonly string[]>> = { red: ['drawer', 'dislocated', 'mtp', 'pip'] };

@@ -4,20 +4,19 @@ import { NONE, orNone } from '../none.ts';
 import { heard, pauses, spokenPair, typedItem, typedQuantity } from '../spoken/as-typed.ts';
 import { readCorrection } from '../spoken/corrections.ts';
 import type { HeadingNode, LineSyntax, Role, SectionHeading, StatementNode } from '../syntax.ts';
-import type { Value } from '../values.ts';
 import { readAhead, readCount, readMeasureAhead } from './ahead.ts';
 import { readCleanAndDry, readEarlier, readImagesHeading } from './asides.ts';
 import { Binder } from './binder.ts';
 import { readComparison } from './comparisons.ts';
 import { causeOf, findingsIn, finished } from './draft.ts';
 import { matchesAt } from './forms.ts';
-import { readNextAngle, readNextOf, readNextScore, readScoreOf, shareResponse } from './go-on.ts';
+import { keepPlus, readNextAngle, readNextOf, readNextScore, readScoreOf, shareResponse } from './go-on.ts';
 import type { Item } from './items.ts';
 import { OF_IMAGE } from './meant-finding.ts';
 import { mayStop } from './neighbours.ts';
 import { outline } from './outline.ts';
 import { partsPair } from './pairs.ts';
-import { fitItem, fitQuantity, type Quantity, quantityAt } from './quantities.ts';
+import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
 import { applyReach, pairReach } from './reach.ts';
 import { readPair, readSubject, subjectText } from './read-subjects.ts';
 import { readWords, saidValue } from './read-words.ts';
@@ -273,10 +272,6 @@ function readQuantity(binder: Binder, i: number): number | undefined {
   binder.setValue(fitted.slot, fitted.value, quantity, why, typedQuantity(item, quantity));
   keepPlus(binder, quantity, fitted.value);
   return quantity.next;
-}
-/** `drawer 2+`: how much more than the grade is kept as a remark; of a pulse it is how grades are written. */
-function keepPlus({ current, line }: Binder, { plus, start, end }: Quantity, { is }: Value): void {
-  if (plus && is === 'drawer grade') current?.quotes.push({ text: line.slice(start, end), start, end });
 }
 
 /** `ankle df -5`: a sign off the word and at its number, where a slot goes below zero. */

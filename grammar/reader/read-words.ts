@@ -10,7 +10,7 @@ import { causeOf, type Draft, hasValue } from './draft.ts';
 import { beforeClaim, type Match, matchesAt } from './forms.ts';
 import { goOn } from './go-on.ts';
 import { endsSegment } from './items.ts';
-import { lacksCircumstance, OF_IMAGE, ofAnkle } from './meant-finding.ts';
+import { lacksCircumstance, OF_IMAGE, ofAnkle, shortFor } from './meant-finding.ts';
 import { announcesPair, takePair } from './pairs.ts';
 import { fitItem } from './quantities.ts';
 import { readSlashList } from './slash-list.ts';
@@ -282,11 +282,6 @@ function isNamedAfter({ items }: Binder, index: number): boolean {
   const before = items[index - 1];
   return before?.is === 'word' && ['on', 'by', 'per'].includes(before.text.toLowerCase());
 }
-/** `drawer 1+ red`: short for another word beside that test. */
-const shortFor = ({ parts }: Match['form'], current: string | undefined): boolean =>
-  current !== undefined && (SHORT_FOR[parts.join(' ')]?.includes(current) ?? false);
-const SHORT_FOR: Readonly<Record<string, readonly string[]>> = { red: ['drawer', 'dislocated', 'mtp', 'pip'] };
-
 /** `no painful click`: the word is a quality of the finding after it, and no finding of its own. */
 const describesNext = (binder: Binder, form: Match['form'], own: FindingId, next: number): boolean => {
   const after = form.values.size > 0 ? binder.findingAt(next) : undefined;

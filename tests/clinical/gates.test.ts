@@ -261,14 +261,15 @@ describe('what was not asked shows beside the stage', () => {
 describe('an operation that is written and was not read', () => {
   const TWO = '2nd tender plate, drawer 2, medial';
   const operated = (text: string) => rayOf(text).assumptions.filter((each) => /operation/.test(each));
-  it.each(['history weil 2nd last spring', 'history "had her bunion op in 2019"', 'history toe was fused, fusion elsewhere'])(
-    'is named beside the stage: %s',
-    (line) => {
-      expect(operated(`${line}\n${TWO}`)).toEqual([
-        'what is written of an operation was not read, taken as none on this ray',
-      ]);
-    },
-  );
+  it.each([
+    'history weil 2nd last spring',
+    'history "had her bunion op in 2019"',
+    'history toe was fused, fusion elsewhere',
+  ])('is named beside the stage: %s', (line) => {
+    expect(operated(`${line}\n${TWO}`)).toEqual([
+      'what is written of an operation was not read, taken as none on this ray',
+    ]);
+  });
   it.each(['history onset gradual', 'history no earlier-surgery'])('is not made up: %s', (line) => {
     expect(operated(`${line}\n${TWO}`).join()).not.toMatch(/not read/);
   });
