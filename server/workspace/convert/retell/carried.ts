@@ -38,6 +38,7 @@ export const CARRIED: readonly Carried[] = [
       ['(?:grade )?([0-4])(?! (?:plus|mm|or|to [0-4]|and a half|days?|weeks?|months?|years?|degrees))', ''],
       ['nil', '0'],
       ['negative', 'negative'],
+      ['(?:all )?stable', 'stable'],
       NOT_DONE,
     ],
     qualities: PAIN,

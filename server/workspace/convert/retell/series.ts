@@ -55,6 +55,7 @@ interface Ready {
   readonly valueFirst: RegExp;
   readonly place: RegExp;
   readonly value: RegExp;
+  readonly first: RegExp;
 }
 let ready: readonly Ready[] | undefined;
 const sticky = (source: string): RegExp => new RegExp(`(?:${source})(?![^ ])`, 'y');
@@ -73,6 +74,7 @@ function patterns(): readonly Ready[] {
       valueFirst: sticky(`${SMALL}${value}${quality}(?: ${name})? ${place}`),
       place: sticky(place),
       value: sticky(value),
+      first: sticky(`${value}${quality}`),
     };
   });
   return ready;
@@ -138,19 +140,51 @@ function listAt(line: string, from: number, own: Ready): List | undefined {
     const small = at(new RegExp(` ${SMALL}`, 'y'), line, from + name[0].length);
     const start = from + name[0].length + (small?.[0].length ?? 0);
     const items = small && (itemsAt(line, start, own, 'placeFirst') ?? itemsAt(line, start, own, 'valueFirst'));
-    const [first, ...rest] = items ?? [];
+    const [first, ...rest] = items ?? (small ? afterValue(line, start, own) : undefined) ?? [];
     return first ? finished(line, [{ ...first, start: from, named: true }, ...rest], own, true) : undefined;
   }
+  // `weak in the second | click positive`: a place after a word of place is of what stands before it.
+  const before = line.slice(0, from);
+  if (AFTER_PLACE.test(before)) return undefined;
   for (const shape of ['placeFirst', 'valueFirst'] as const) {
-    if (!at(own[shape], line, from)?.groups?.name) continue;
+    const groups = at(own[shape], line, from)?.groups;
+    if (!groups?.name || (shape === 'placeFirst' && groups.at !== undefined && !OPENED.test(before))) continue;
     const items = itemsAt(line, from, own, shape);
     if (items) return finished(line, items, own, shape === 'valueFirst' || !items.at(-1)?.named);
   }
   return undefined;
 }
 
+const AFTER_PLACE = /(?:^| )(?:on|at|in|of|for|over|under|underneath|beneath)(?: the)? $/;
+const OPENED = /(?:^|[,;|\n] |(?:^| )(?:and|but|then) )$/;
+/** A ray is named in the last words before a place. */
+const RAY_BEFORE = /(?:^| )(?:second|third|fourth|fifth|[2-5](?:nd|rd|th))(?: [^ ,;|]+){0,9} $/;
+/** `second toe drawer two third one`: the first value is of the ray that was said before its finding. */
+function afterValue(line: string, from: number, own: Ready): Item[] | undefined {
+  const named = RAY_BEFORE.test(line.slice(0, from));
+  const match = own.carried.counted && named ? at(own.first, line, from) : undefined;
+  if (!match) return undefined;
+  const { value = '', quality = '' } = match.groups ?? {};
+  const end = from + match[0].length;
+  const sep = at(SEP, line, end);
+  if (!sep || sep.groups?.broken || /same$/.test(value)) return undefined;
+  const first: Item = {
+    start: from,
+    end,
+    side: undefined,
+    rays: [],
+    under: '',
+    value: canonical(own.carried.values, value),
+    quality: canonical(own.carried.qualities, quality),
+    named: true,
+    closed: true,
+  };
+  const items = itemsAt(line, end + sep[0].length, own, 'placeFirst', 1);
+  return items?.every(({ value: own }) => own !== 'not done') ? [first, ...items] : undefined;
+}
+
 /** Two items or more from a place on, none that may go on with something else. */
-function itemsAt(line: string, from: number, own: Ready, shape: Shape): Item[] | undefined {
+function itemsAt(line: string, from: number, own: Ready, shape: Shape, least = 2): Item[] | undefined {
   const items: Item[] = [];
   let broken = false;
   for (let next: number | undefined = from; next !== undefined; ) {
@@ -172,7 +206,7 @@ function itemsAt(line: string, from: number, own: Ready, shape: Shape): Item[] |
     return undefined;
   // `drawer two third one fourth`: without a word before its place, a value may be of the ray before it.
   if (shape === 'valueFirst' && !items.every(({ closed }) => closed)) return undefined;
-  return items.length < 2 || at(GOES_ON, line, end) ? undefined : items;
+  return items.length < least || at(GOES_ON, line, end) ? undefined : items;
 }
 const follows = (line: string, from: number, own: Ready, shape: Shape): boolean => {
   const sep = at(SEP, line, from);
@@ -244,12 +278,16 @@ function written(item: Item, carried: Carried, words: readonly SaidWord[], start
   const [start, end] = [own[0]?.start ?? 0, own.at(-1)?.end ?? 0];
   const place = placeText(item.rays, carried);
   const under = item.under === '' ? '' : ` ${item.under}`;
+  if (carried.counted && item.value === 'stable')
+    return clauseOf(`| ${item.side ?? ''} ${place} mtp stable`, start, end);
   const told = item.value === 'no' ? `no${under} ${carried.word}` : toldOf(item, carried, under);
-  return `| ${item.side ?? ''} ${place} ${told}`
+  return clauseOf(`| ${item.side ?? ''} ${place} ${told}`, start, end);
+}
+const clauseOf = (clause: string, start: number, end: number): SaidWord[] =>
+  clause
     .split(' ')
     .filter((text) => text !== '')
     .map((text) => ({ text, start, end }));
-}
 /** A degree stands before a tenderness, after anything else. */
 const toldOf = ({ value, quality }: Item, { word }: Carried, under: string): string =>
   word === 'tender' ? `${value} ${word}${under}` : `${word}${under} ${value} ${quality}`;

@@ -41,6 +41,8 @@ export const headedIn = (context: Context, words: readonly SaidWord[]): Side | u
 const SUMS_UP =
   /(?<![^ ])(?:fine|normal|ok|okay|good|nothing|no|unremarkable|stable|settled|asymptomatic|examined|looked|comparison|scar|well|better|one)(?![^ ])/;
 const IMAGES: readonly Section[] = ['xray', 'us', 'mri', 'ct'];
+/** `third and fourth toes with tingling into both`: so near a ray, both are rays. */
+const NEAR_RAYS = 5;
 const OPENING = /^(?:and|so|now|then|but|the|on|looking|at|exam|examining|standing|moving|coming|to|of)$/;
 
 /** What was not read may name another side or ray: which one holds after it is not certain then. */
@@ -57,7 +59,8 @@ export function turnContext(context: Context, words: readonly SaidWord[]): void 
       (text, i) =>
         (text === 'both' &&
           !/^(?:toes|rays|joints|plates|heads|mtps|tendons)$/.test(texts[i + 1] ?? '') &&
-          !RAY_WORD.test(texts[i - 1] ?? '')) ||
+          texts[i - 1] !== 'into' &&
+          !texts.slice(Math.max(0, i - NEAR_RAYS), i).some((each) => RAY_WORD.test(each) || each === 'toes')) ||
         text === 'either' ||
         (text === 'other' && texts[i + 1] !== 'than'),
     )

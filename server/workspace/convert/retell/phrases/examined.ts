@@ -119,7 +119,7 @@ export const EXAMINED: readonly Phrase[] = [
   ],
   [`drawer (?:is |was |feels )?stable ,? ?(?:and )?(?:grade )?0`, `drawer 0 ${remark('stable')}`],
   [
-    `drawer (?:test )?(?:is |was )?(?:negative|normal|0|grade 0|stable|fine) (?:in |of |on |at |for )?(?:all (?:the |of the )?(?:lesser )?(?:toes|joints|mtps|mtp joints)|all rays|throughout|all round|everywhere|across the board)(?! ,?(?: ?(?:but|except|apart|bar|other than|save))(?: |$))(?! (?:and|but) (?:the )?(?:second|third|fourth|fifth|[2-5](?:nd|rd|th)))`,
+    `drawer (?:test )?(?:is |was )?(?:negative|normal|0|grade 0|stable|fine) (?:in |of |on |at |for )?(?:all (?:the |of the )?(?:lesser )?(?:toes|joints|mtps|mtp joints)|all rays|throughout|all of them|all round|everywhere|across the board)(?! ,?(?: ?(?:but|except|apart|bar|other than|save))(?: |$))(?! (?:and|but) (?:the )?(?:second|third|fourth|fifth|[2-5](?:nd|rd|th)))`,
     (m) => `| 2nd-5th drawer ${/0/.test(m[0]) ? '0' : 'negative'} |`,
   ],
   [

@@ -139,6 +139,8 @@ export const HISTORY: readonly Phrase[] = [
 ];
 
 export const BACKGROUND: readonly Phrase[] = [
+  // What is taken already is no plan.
+  ['(?<=plan [^\\n]*)(?:she |he )?(?:takes|taking|is on) (?=[a-z]+)', '| history '],
   [
     `(?:(?:he|she) )?(?:smokes|smoker|smoking)(?: about| around)? (~?\\d+)(?: cigarettes)?(?: a day| per day| daily)`,
     'smoker $1/day',

@@ -155,7 +155,7 @@ export const SMALL: readonly Phrase[] = [
     '(?:really|quite|fairly|pretty|extremely|definitely|certainly|obviously|clearly|rather(?! than))(?= (?!a bit|a little))',
     '',
   ],
-  ['but (?=(?:it|she|he|there|the|no|not) )', 'and '],
+  ['but (?=(?:it|she|he|there|the|no|not|still|now) )', 'and '],
   ['as well|too(?= ,| ;|$)', ''],
   [
     '(?:i can |we |i )?(?:see|feel|find|found|note|noted)(?= (?:a|an|some|no|that|swelling|mild|moderate|marked|tenderness|drawer))',

@@ -169,6 +169,7 @@ export const ASIDES: readonly Phrase[] = [
     (m) => `| allergic to penicillin ${remark(m[1] ?? '')} |`,
   ],
   [`(tender|tenderness)(?: (?:of|at|over|on))? (?:the )?(${RAYS})(?: mtp)? plantar plates?`, '$1 plantar plate $2'],
+  ['(?:the |all the )?mtps (?:are )?(?:all )?(?:not|non) tender', '| 2nd-5th not tender |'],
   // What gives way, and what does not.
   [
     `(?:it |which |the toe |and )?(?:reduces|corrects|comes straight) ((?:when i (?:push|press) (?:it|on it)(?: down)?|by hand|passively|manually|on the push ?up(?: test)?|with (?:gentle )?pressure))`,
@@ -191,6 +192,10 @@ export const ASIDES: readonly Phrase[] = [
   [
     'squeeze (?:test )?across (?:the )?(?:met heads|metatarsal heads|metatarsals|forefoot|mtps|toes) (?:is |was )?(painful|positive|sore|negative)',
     (m) => `| compression ${m[1] === 'sore' ? 'painful' : m[1]} |`,
+  ],
+  [
+    'squeeze (?:test )?(?:is |was )?(?:positive|reproduces (?:it|this|the pain|her pain|his pain|the symptoms))( with (?:an? )?(?:palpable |painful )?(?:click|mulders))? (?:in|of) (?:the )?(web [1-4])(?! (?:and|or))( with (?:an? )?(?:palpable |painful )?(?:click|mulders))?',
+    (m) => `| ${m[2]} squeeze positive |${m[1] || m[3] ? ` ${m[2]} click positive |` : ''}`,
   ],
   // Vessels.
   [
