@@ -45,7 +45,8 @@ export type CauseKind =
   | 'toe or web'
   | 'two statuses'
   | 'done or planned'
-  | 'which toe';
+  | 'which toe'
+  | 'when or how long';
 
 export interface SlotNode extends Span {
   readonly value: Value;

@@ -122,6 +122,17 @@ export const kindsOf = (id: Draft['id'], entry: Entry | undefined): readonly Sub
 export const hasValue = (draft: Draft): boolean =>
   Object.keys(draft.slots).some((slot) => !draft.entry?.slots[slot]?.locating);
 
+/** How many places it names (`tender plantar dorsal`). */
+export const placesOf = ({ entry, slots }: Draft): number =>
+  Math.max(
+    0,
+    ...Object.entries(slots).map(([slot, { value }]) =>
+      value.is === 'word' && entry?.slots[slot]?.locating ? value.words.length : 0,
+    ),
+  );
+/** Nothing that is said of the patient has a side. */
+export const isOfPatient = ({ entry }: Draft): boolean => entry?.subjects.every((kind) => kind === 'patient') === true;
+
 /** Only named, if by one of its kinds (`erosion`): neither a status nor a value beyond its own name. */
 export const isBare = (draft: Draft): boolean =>
   !draft.statusGiven &&
@@ -165,7 +176,7 @@ const followsPlace = ({ start, end }: Span, { word }: Draft, line: string): bool
   start > word.end &&
   /^\d+$/.test(line.slice(start, end)) &&
   /\b(?:at|in|on|over|around)\s+$/i.test(line.slice(0, start));
-function doubtSlot({ slots }: Draft, slot: string, line: string): void {
+export function doubtSlot({ slots }: Draft, slot: string, line: string): void {
   const read = slots[slot];
   if (read) slots[slot] = { ...read, causes: [...read.causes, causeOf('either neighbour', read, line)] };
 }
@@ -173,8 +184,6 @@ function doubtSlot({ slots }: Draft, slot: string, line: string): void {
 const OF_SO_MANY = /^\d+\s+(?:out\s+)?of\s+(?:the\s+(?:last|past)\s+)?\d/i;
 
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
-/** What is taken up again, and then goes on. */
-const BEGINS: readonly string[] = ['full-weight-bearing', 'back at work', 'drives', 'may drive'];
 const TO_COME: readonly string[] = ['sutures', 'pin-out'];
 /** Says what can only be said once the finding is complete, and freezes it. */
 export function finished(draft: Draft, line: string): FindingNode {
@@ -209,31 +218,17 @@ export function finished(draft: Draft, line: string): FindingNode {
   // `pain 7 of 10 days`: how much, or how often?
   if (score && draft.slots.for && OF_SO_MANY.test(line.slice(score.start, draft.slots.for.end)))
     for (const slot of ['score', 'for']) doubtSlot(draft, slot, line);
-  // `boot from 6 weeks`, `drive at 6/52`: when it begins or ends, and not how long.
-  const lasts = draft.slots.for;
-  const turned = lasts && /\b(?:at|from|in|by|after|until)\s+$/i.test(line.slice(draft.start, lasts.start));
-  if (turned && (draft.section === 'plan' || draft.section === 'operation')) doubtSlot(draft, 'for', line);
   // `pin removed today` in a plan has been done, or is to be.
   const removed =
     (draft.section === 'plan' || draft.section === 'operation') &&
     TO_COME.includes(draft.id) &&
     /\bremoved\b/i.test(line.slice(draft.start, draft.end));
   if (removed) add('distancing word', draft.word);
-  // `drive 6/52`, `fwb 6/52` in a plan: from then on, or for so long?
-  const begun = lasts && draft.section === 'plan' && !/\bfor\s+$/i.test(line.slice(draft.start, lasts.start));
-  const words = Object.values(draft.slots).flatMap(({ value }) => (value.is === 'word' ? value.words : []));
-  if (begun && (words.some((word) => BEGINS.includes(word)) || (draft.id === 'driving' && words.length === 0)))
-    doubtSlot(draft, 'for', line);
-  // A pin has a thickness, and shortens nothing.
-  const [pin] = draft.slots.what?.value.is === 'word' ? draft.slots.what.value.words : [];
-  if (draft.id === 'procedure' && pin === 'pin' && draft.slots.shortening) doubtSlot(draft, 'shortening', line);
   // `pain R6 L3`: two scores, or a ray?
   if (score && draft.section === 'pain' && /\b[RL]\d+[\s,]+[RL]\d/i.test(line)) add('either neighbour', score);
   // `fh:` opens a list.
   if (draft.id === 'family-history' && isBare(draft) && /^\s*:\s*$/.test(line.slice(draft.end)))
     add('no result', draft.word);
-  // `steroid 3/52 relief`: an injection takes no weeks; when it was, or how long it helped?
-  if (draft.id === 'steroid' && draft.slots.for) doubtSlot(draft, 'for', line);
   // `toe purchase absent` has lost its grip; of a paper test it might be said of a good one.
   if (draft.id === 'paper' && status === 'absent') add('named result', draft.word);
   const { id, section, word, segment, start, end, subject, whole, side, apart, beside } = draft;

@@ -2,6 +2,7 @@ import * as closed from '../lexicon/closed-words.ts';
 import type { FindingId } from '../lexicon/index.ts';
 import { takenBackReach } from '../spoken/taken-back.ts';
 import type { Cause } from '../syntax.ts';
+import { calfReach } from './calf.ts';
 import { deny } from './denial.ts';
 import { causeOf, type Draft, type Element, findingsIn, lacksResult, type StatementDraft } from './draft.ts';
 import { formOf } from './forms.ts';
@@ -24,6 +25,7 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
     webReach(elements, line);
     openingReach(elements, section, line);
     neighbourReach(statement, line);
+    calfReach(elements);
     for (const { by, elements: segment } of segments(elements)) {
       unreadReach(segment, before);
       partReach(segment);

@@ -14,6 +14,7 @@ import { keepPlus, readNextAngle, readNextOf, readNextScore, readScoreOf, shareR
 import type { Item } from './items.ts';
 import { OF_IMAGE } from './meant-finding.ts';
 import { mayStop } from './neighbours.ts';
+import { operationReach } from './operation-values.ts';
 import { outline } from './outline.ts';
 import { partsPair } from './pairs.ts';
 import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
@@ -29,6 +30,7 @@ import { tailReach } from './tails.ts';
 import { turningOf } from './turning-lines.ts';
 import { keepUnused } from './unused-subjects.ts';
 import { webReach } from './web-or-ray.ts';
+import { whenReach } from './when-meant.ts';
 import { doneReach } from './whether-done.ts';
 import { overlapReach } from './which-toe.ts';
 
@@ -62,6 +64,8 @@ export function readStatements(
   if (under === 'images') ofNoImage(drafts, line);
   doneReach(binder.statements, line);
   overlapReach(drafts, line);
+  whenReach(drafts, line);
+  operationReach(binder.statements, line);
   const kept = keepUnused(binder, binder.roles, heading?.subject);
   const statements: StatementNode[] = [];
   binder.statements.forEach(({ section, start, end, verbatim, unsaid }, i) => {

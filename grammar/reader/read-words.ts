@@ -6,7 +6,7 @@ import type { Span } from '../values.ts';
 import { findingPast } from './adjectives.ts';
 import { takeReason, takeUnder } from './asides.ts';
 import type { Binder } from './binder.ts';
-import { causeOf, type Draft, hasValue } from './draft.ts';
+import { causeOf, type Draft, hasValue, isOfPatient, placesOf } from './draft.ts';
 import { beforeClaim, type Match, matchesAt } from './forms.ts';
 import { goOn } from './go-on.ts';
 import { endsSegment } from './items.ts';
@@ -128,20 +128,12 @@ const takeStatus: Taker = (binder, { form, next }, index) => {
   if (saysNothing(form, draft)) draft.causes.push(causeOf('named result', at, binder.line));
   binder.giveStatus(status, at);
   if (status === 'absent') draft.deniedBy = at;
+  // `tender plantar dorsal none`: of both places, or of the last?
   if (status !== 'present' && placesOf(draft) > 1) draft.causes.push(causeOf('reach of no', at, binder.line));
   if (status !== 'present') draft.open = draft.entry?.bare === 'incomplete' && status === 'equivocal';
   binder.role('modifier', at, draft.id === 'panel' ? {} : { finding: draft.id });
   return true;
 };
-
-/** `tender plantar dorsal none`: of both places, or of the last? */
-const placesOf = ({ entry, slots }: Draft): number =>
-  Math.max(
-    0,
-    ...Object.entries(slots).map(([slot, { value }]) =>
-      value.is === 'word' && entry?.slots[slot]?.locating ? value.words.length : 0,
-    ),
-  );
 
 /** `ga + popliteal block` joins two procedures; `tuning fork +` at the end of its segment is positive. */
 function takePlus(binder: Binder, draft: Draft, next: number, at: Span): boolean {
@@ -349,8 +341,6 @@ const takeSide: Taker = (binder, { form, next }, index) => {
   binder.role('modifier', at);
   return true;
 };
-
-const isOfPatient = ({ entry }: Draft): boolean => entry?.subjects.every((kind) => kind === 'patient') === true;
 
 /** `xray R hva 22; L hva 30`, `L: 2nd tender. R: nt`: a side of all that its statement says. */
 function opensStatement(binder: Binder, next: number): boolean {

@@ -16,6 +16,9 @@ const COVERED =
   /^(?:in|through|under|inside) (?:(?:a|the|his|her|its) )?(?:boot|cast|dressings?|bandages?|splint|shoes?|strapping|socks?|plaster)$/i;
 const isStance = ({ entry }: Draft): boolean =>
   entry?.subjects.includes('ray') === true && entry.sections.includes('stand');
+/** A condition of what is planned, or a patient who has not agreed to it. */
+const BENDS_PLAN =
+  /\bfirst$|\b(?:undecided|not (?:yet )?(?:decided|agreed|keen|sure)|unsure|to (?:decide|confirm)|to be (?:decided|confirmed)|tbc)\b/i;
 /** A side alone, after a break: of which of the findings before it? */
 const SIDE_ALONE = /^(?:on the )?(?:right|left|r|l)(?: side| foot)?$/i;
 
@@ -49,9 +52,10 @@ export function tailReach(
       const reached = sentence.length > 0 ? sentence : before;
       const sums = SUMS_UP.test(text) || NAMES_SOURCE.test(text) || (sentence.length > 0 && SIDE_ALONE.test(text));
       const covered = COVERED.test(text) ? sentence.filter(isStance) : [];
+      const planned = BENDS_PLAN.test(text) ? sentence.filter(({ section }) => section === 'plan') : [];
       const bent =
-        covered.length > 0
-          ? covered
+        planned.length + covered.length > 0
+          ? [...planned, ...covered]
           : sums
             ? reached
             : sentence.length > 0 && BENDS_LAST.test(text)

@@ -97,6 +97,8 @@ const REASONS: Readonly<Partial<Record<Unclear['why'], (unclear: Unclear) => str
   'done or planned': () =>
     'it is not said to be done: write "operation done" on its day, "plan" before what is to come, or "history previous operation 2nd weil 2025-11"',
   'toe or web': () => 'it may be of the toe or of the web space: write "web 2 numb", or the toe on a line of its own',
+  'when or how long': ({ text }) =>
+    `"${text}" may say when, or for how long: write "for ${text}", or put the order in quotes`,
   'which toe': () =>
     'it is not sure which toe lies on which: write "2nd overlap hallux" or "2nd overlap third", or put it in quotes',
 };

@@ -50,4 +50,86 @@ checkRules({
     ['2nd drawer 0 tender none straight', '2 drawer grade=0; 2 no tenderness; 2 no deviation'],
     ['2nd nt swelling', '2 no tenderness; 2 swelling'],
   ],
+  'without its time an order would stand for today': [
+    [
+      'plan nwb 2 weeks, fwb at 6 weeks',
+      'plan/weight-bearing load=non-weight-bearing for=2weeks; unclear: weight-bearing',
+    ],
+    ['plan fwb 2 weeks', 'unclear: weight-bearing'],
+    ['plan pwb at 2 weeks', 'unclear: weight-bearing'],
+    ['plan steroid web 2 in 2 weeks', 'unclear: steroid'],
+    ['plan tape 2nd from 6 weeks', 'unclear: tape'],
+    ['plan tape 2nd since 3 weeks', 'unclear: tape'],
+    ['plan tape 2nd since 2026-01-12', 'unclear: tape'],
+    ['plan stop smoking at 6 weeks', 'unclear: smoking-advice'],
+    ['plan driving at 6 weeks', 'unclear: driving'],
+    ['plan boot 6 weeks', 'plan/boot for=6weeks'],
+    ['plan review in 6 weeks', 'plan/review in=6weeks'],
+    ['plan pin out at 4 weeks', 'plan/pin-out at=4weeks'],
+    ['plan ordinary shoes from 6 weeks', 'plan/ordinary-shoes from=6weeks'],
+    ['plan no running for 3 months', 'plan/restriction from=running for=3months'],
+    ['plan surgery, smoking stop first', 'unclear: operation', 'word-out-of-place unknown-word unknown-word'],
+    ['plan listed 2nd weil, patient undecided', 'unclear: listing; unclear: operation', 'unknown-word'],
+    ['plan tape 2nd, review first', 'plan/2 tape; unclear: review', 'unknown-word'],
+  ],
+  'worn since a day is not worn on it, and none now was once there': [
+    ['tried tape 2nd since 2026-01-12 no-relief', 'tried/2 tape on=?2026-1-12 response=no-relief'],
+    ['tried tape 2nd 2026-01 no-relief', 'tried/2 tape on=2026-1 response=no-relief'],
+    ['history gout none now', 'unclear: gout'],
+    ['history no gout now', 'unclear: gout'],
+    ['history gout none', 'history/no gout'],
+    ['2nd swelling none now', '2 no swelling'],
+  ],
+  'a size beside what holds the bone is no shortening': [
+    [
+      'operation 2nd weil 2.7 mm screw',
+      'operation/2 procedure what=weil osteotomy shortening=?2.7mm; operation/2 fixation with=screw',
+    ],
+    [
+      'operation 2nd pip fusion 1.6 mm k-wire',
+      'operation/2 procedure what=pip fusion shortening=?1.6mm; operation/2 procedure what=pin',
+    ],
+    [
+      'operation 2nd plate repair 2 mm anchor',
+      'operation/2 procedure what=plate repair shortening=?2mm; operation/2 fixation with=anchor',
+    ],
+    [
+      'operation 2nd weil 3 mm, screw',
+      'operation/2 procedure what=weil osteotomy shortening=3mm; operation/2 fixation with=screw',
+    ],
+    [
+      'operation 2nd weil shortening 3 mm screw',
+      'operation/2 procedure what=weil osteotomy shortening=3mm; operation/2 fixation with=screw',
+    ],
+    [
+      'operation 2nd weil, 2.7 mm screw',
+      'operation/2 procedure what=weil osteotomy; operation/2 fixation size=2.7mm with=screw',
+    ],
+  ],
+  'parts of a plate that were found each in its own state': [
+    ['operation 2nd plate medial intact, lateral torn', 'unclear: plate-found'],
+    ['operation 2nd plate torn 50% lateral, medial intact', 'unclear: plate-found'],
+    ['operation 2nd plate torn lateral, attenuated medial', 'unclear: plate-found'],
+    ['operation 2nd plate torn and attenuated lateral', 'operation/2 plate-found state=torn,attenuated place=lateral'],
+    ['operation 2nd plate torn lateral, distal', 'operation/2 plate-found state=torn place=lateral,distal'],
+  ],
+  'a ray at the end of what was done may be of all of it': [
+    ['operation done weil + plate repair 2nd', 'unclear: procedure; operation/2 procedure what=plate repair'],
+    [
+      'operation done bunion correction + weil 2nd',
+      'operation/procedure what=hallux valgus correction; operation/2 procedure what=weil osteotomy',
+    ],
+    [
+      'operation done weil 2nd + plate repair 3rd',
+      'operation/2 procedure what=weil osteotomy; operation/3 procedure what=plate repair',
+    ],
+  ],
+  'what goes on from the calf without a place of its own may be of the calf': [
+    ['calf swollen, hot, red', 'calf state=swollen; unclear: hot; unclear: redness', 'unread-red-flag'],
+    ['calf soft, not red or hot', 'calf state=soft; unclear: redness; unclear: hot', 'unread-red-flag'],
+    ['calf soft, no redness', 'calf state=soft; unclear: redness'],
+    ['calf soft, 2nd red', 'calf state=soft; 2 redness'],
+    ['calf soft, pulses palpable, no swelling', 'calf state=soft; pulses felt=palpable; no swelling'],
+    ['calf soft; no redness', 'calf state=soft; no redness'],
+  ],
 });

@@ -113,8 +113,8 @@ checkRules({
     ['tried 2nd tape 6 weeks', 'tried/2 tape for=6weeks'],
   ],
   'taken up again in a plan: from then, or for so long': [
-    ['plan driving 6/52', 'plan/driving for=?6weeks'],
-    ['plan fwb 6/52', 'plan/weight-bearing load=full-weight-bearing for=?6weeks'],
+    ['plan driving 6/52', 'unclear: driving'],
+    ['plan fwb 6/52', 'unclear: weight-bearing'],
     ['plan fwb for 6 weeks', 'plan/weight-bearing load=full-weight-bearing for=6weeks'],
     ['tried tape 6 weeks, better, now worse', 'unclear: tape', 'word-out-of-place'],
     ['2nd medial pain 3/10', 'unclear: deviation; 2 pain score=3/10'],
