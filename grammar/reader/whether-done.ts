@@ -12,10 +12,13 @@ const TOLD: readonly Section[] = ['history', 'tried'];
  * sentence of its own is not told.
  */
 export function isElsewhere(binder: Binder, done: boolean): boolean {
-  const { section, sectionNamed, roles } = binder;
+  const { section, sectionNamed, roles, line } = binder;
   if (!sectionNamed) return false;
   if (section === 'plan') return true;
-  const ownSentence = done && binder.atStart() && roles.at(-1)?.kind === 'punctuation';
+  const before = roles.at(-1);
+  // `pmh: operation done 2nd weil` is told as well.
+  const ended = before?.kind === 'punctuation' && !/[:=]/.test(line.slice(before.start, before.end));
+  const ownSentence = done && binder.atStart() && ended;
   return TOLD.includes(section) && !ownSentence;
 }
 

@@ -49,6 +49,7 @@ checkRules({
     ['history operation 2nd weil', '', 'word-out-of-place word-out-of-place'],
     ['history operation done 2nd weil', '', 'word-out-of-place word-out-of-place'],
     ['history gout, operation 2nd weil', 'history/gout', 'word-out-of-place word-out-of-place'],
+    ['pmh: operation done 2nd weil', '', 'word-out-of-place word-out-of-place'],
     ['tried operation 2nd weil', '', 'word-out-of-place word-out-of-place'],
     ['tried tape; operation 2nd weil', 'tried/tape', 'word-out-of-place word-out-of-place'],
     ['history previous operation 2nd weil 2019', 'history/2 earlier-surgery what=weil osteotomy on=2019'],
