@@ -15,7 +15,16 @@ export const COURSE = {
   response: words({
     better: ['improved', 'helped', 'relief', 'good relief', 'good effect', 'much better', 'a lot better'],
     partial: ['some relief', 'some help', 'partial relief', 'a little better', 'helped a bit', 'a bit better'],
-    'no-relief': ['no relief', 'no benefit', 'no better', 'no help', 'unhelpful', 'no effect'],
+    'no-relief': [
+      'no relief',
+      'nil relief',
+      'nil benefit',
+      'no benefit',
+      'no better',
+      'no help',
+      'unhelpful',
+      'no effect',
+    ],
     worse: ['aggravated', 'made worse', 'much worse'],
   }),
   stop: date(['until', 'till', 'stopped', 'stopped on', 'stopped in'], true),
@@ -214,7 +223,7 @@ export const PLAN = [
     sections: ['plan'],
     subjects: ['patient'],
     word: 'review',
-    forms: ['rv', 'f/u', 'follow up', 'see again', 'see'],
+    forms: ['rv', 'f/u', 'fu', 'rtc', 'follow up', 'see again', 'see'],
     leads: { sos: { gives: { when: 'if needed' } } },
     slots: {
       in: duration(['in', 'after']),

@@ -1,6 +1,7 @@
 import * as closed from '../lexicon/closed-words.ts';
+import type { Section } from '../lexicon/entry.ts';
 import type { Cause } from '../syntax.ts';
-import { type Draft, type Element, isBare, type StatementDraft } from './draft.ts';
+import { type Draft, type Element, isBare, lacksResult, type StatementDraft } from './draft.ts';
 
 const DENYING = new Set<string>([...closed.NO, ...closed.NOT, ...closed.ABSENT, ...closed.AVOID, ...closed.DENYING]);
 const HOLDING = new Set<string>(closed.HOLDING);
@@ -43,14 +44,18 @@ export function deny({ elements, section }: StatementDraft, line: string): void 
       else allergic = undefined;
       // `family history gout, diabetes`: the rest of the statement may still be of the family.
       const { word } = element.draft;
-      if (HELD_AFTER.includes(element.draft.id) || (section === 'operation' && element.draft.id === 'consent'))
+      if (HELD_AFTER.includes(element.draft.id) || isConsent(element.draft, section, line))
         held ??= { why: 'distancing word', text: line.slice(word.start, word.end), start: word.start, end: word.end };
     }
   }
   list.settle();
 }
 
-/** What follows is of the family, or wished for; after a consent in an operation note, what was agreed and not what was done. */
+/** In an operation note what was agreed is not what was done; elsewhere a consent without a result opens a list of risks (`consent: infection, numbness`). */
+const isConsent = (draft: Draft, section: Section, line: string): boolean =>
+  draft.id === 'consent' && (section === 'operation' || lacksResult(draft) || /^\s*:/.test(line.slice(draft.end)));
+
+/** What follows is of the family, or wished for. */
 const HELD_AFTER: readonly string[] = ['family-history', 'goal'];
 
 /** `allergic to codeine, aspirin`: a drug named after a comma may still be of the allergy; `meds aspirin` is not. */

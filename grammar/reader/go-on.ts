@@ -79,13 +79,18 @@ export function shareResponse({ elements, section }: StatementDraft, line: strin
     for (const draft of others) draft.slots.response = response;
 }
 
+/** Said of a wound after its size (`ulcer 8 x 6 mm, probes to bone`). */
+const ALSO_FIRST: readonly string[] = ['bone'];
+
 function isMore(binder: Binder, draft: Draft, form: Form): boolean {
   if (form.classes.size > 0 || form.side || form.section) return false;
   const claim = binder.findingIn(form);
   if (claim && saysMore(claim)) return false;
   return (form.values.get(draft.id as FindingId) ?? []).some(({ slot }) => {
     const shape = draft.entry?.slots[slot];
-    return shape?.kind === 'words' && shape.many === true && draft.slots[slot]?.causes.length === 0;
+    const filled = draft.slots[slot];
+    if (ALSO_FIRST.includes(slot)) return !filled;
+    return shape?.kind === 'words' && shape.many === true && filled?.causes.length === 0;
   });
 }
 

@@ -207,14 +207,14 @@ const unreadAlone = (segment: readonly Element[]): Cause | undefined => {
   const [first] = segment;
   return first?.is === 'unread' && findingsIn(segment).length === 0 ? first.cause : undefined;
 };
-const PART_WORDS: readonly string[] = ['shaft', 'nail', 'base', 'scar', 'tendon'];
+const PART_WORDS = /(?:^|\s)(?:shaft|nail|base|scar|tendon|heads?)$/i;
 /** `2nd shaft, tender`: a part of which nothing is read, and what may be felt there. */
 const partAlone = (segment: readonly Element[]): Cause | undefined => {
   if (findingsIn(segment).length > 0) return undefined;
   for (const element of segment) {
     if (element.is !== 'unread') continue;
     const { why, text } = element.cause;
-    if (why === 'foreign part' || PART_WORDS.includes(text.toLowerCase())) return element.cause;
+    if (why === 'foreign part' || PART_WORDS.test(text)) return element.cause;
   }
   return undefined;
 };

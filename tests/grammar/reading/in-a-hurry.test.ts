@@ -73,6 +73,35 @@ checkRules({
     ['skin intact', 'skin condition=intact'],
     ['operation 2nd drawer 4-0', '', 'word-out-of-place number-without-place'],
   ],
+  'what is agreed to is not what was found': [
+    [
+      'consent: infection, recurrence',
+      'unclear: consent; unclear: complication; unclear: recurrence',
+      'unread-red-flag',
+    ],
+    [
+      'consented: infection, recurrence',
+      'consent state=given; unclear: complication; unclear: recurrence',
+      'unread-red-flag',
+    ],
+    ['consent signed, 2nd tender', 'consent state=signed; 2 tenderness'],
+    ['plan consent signed, review 6 weeks', 'plan/consent state=signed; plan/review in=6weeks'],
+  ],
+  'a head of which nothing is read may be what is tender': [
+    ['callus under 2nd, 3rd heads, tender', '2 callus; unclear: tenderness', 'word-out-of-place'],
+    ['2nd met head, tender', 'unclear: tenderness', 'word-out-of-place'],
+    ['2nd head tender, 3rd swollen', '2 tenderness place=head; 3 swelling'],
+  ],
+  'an ulcer that reaches bone, after its size': [
+    ['ulcer 2nd 8 x 6 mm, probes to bone', '2 wound kind=ulcer size=8mm across=6mm bone=reaches bone'],
+    ['2nd ulcer 5 mm, clean', '2 wound kind=ulcer size=5mm', 'word-out-of-place'],
+  ],
+  'short words of a plan and of what failed': [
+    ['plan fu 6/52', 'plan/review in=6weeks'],
+    ['plan rtc 2 weeks', 'plan/review in=2weeks'],
+    ['fu 6/52', '', 'word-out-of-place number-without-place'],
+    ['tried met pads 3/12 nil relief', 'tried/pad for=3months response=no-relief'],
+  ],
   'investigations head the images after them': [
     ['ix: xr wb, hva 20', 'xray/view load=weight-bearing; xray/hva angle=20°'],
     ['ix hva 20', '', 'unknown-word word-out-of-place number-without-place'],
