@@ -13,7 +13,7 @@ checkRules({
     ['skin intact, dry, fissured', 'skin condition=intact,dry,fissured'],
   ],
   'a word that is a finding of its own, denied, doubted or not alone goes on with nothing': [
-    ['calf soft, red', 'calf state=soft; unclear: redness'],
+    ['calf soft, red', 'calf state=soft; unclear: redness', 'unread-red-flag'],
     ['calf soft, tender', 'calf state=soft; unclear: tenderness', 'unread-red-flag'],
     ['skin intact; dry', 'skin condition=intact', 'word-out-of-place'],
     ['skin intact. dry', 'skin condition=intact', 'word-out-of-place'],

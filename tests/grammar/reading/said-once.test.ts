@@ -37,7 +37,7 @@ checkRules({
     ['R2 mtp stiff', 'right 2 mtp rigidity=stiff'],
     ['R2, R3 tender', 'right 2,3 tenderness'],
     ['R2 and R3 tender', 'right 2,3 tenderness'],
-    ['R2, L3 tender', 'unclear: tenderness'],
+    ['R2, L3 tender', 'unclear: tenderness', 'word-out-of-place'],
     ['R2 tender, R3 drawer 2', 'right 2 tenderness; right 3 drawer grade=2'],
   ],
   'rays at the end of a plan or an operation are all operated on': [

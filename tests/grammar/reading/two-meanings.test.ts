@@ -125,7 +125,7 @@ checkRules({
     ],
   ],
   'what goes on from the calf without a place of its own may be of the calf': [
-    ['calf swollen, hot, red', 'calf state=swollen; unclear: hot; unclear: redness', 'unread-red-flag'],
+    ['calf swollen, hot, red', 'calf state=swollen; unclear: hot; unclear: redness', 'unread-red-flag unread-red-flag'],
     ['calf soft, not red or hot', 'calf state=soft; unclear: redness; unclear: hot', 'unread-red-flag'],
     ['calf soft, no redness', 'calf state=soft; unclear: redness'],
     ['calf soft, 2nd red', 'calf state=soft; 2 redness'],

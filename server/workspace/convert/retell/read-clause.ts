@@ -117,7 +117,8 @@ function mayBeUnsaid(line: LineSyntax, section: Section, said: boolean, prefix: 
   // `tape rash on the second toe` is seen on the toe.
   if (!said && findingsOf(line).some(isRashFromTape)) return false;
   if (said || !IMAGES.includes(section)) return true;
-  return findingsOf(line).every(({ id }) => id !== 'panel' && entryOf(id).sections.length === 1);
+  // A view is that of a film where nobody says that it was a CT.
+  return findingsOf(line).every(({ id }) => id === 'view' || (id !== 'panel' && entryOf(id).sections.length === 1));
 }
 
 const isRashFromTape = ({ id, slots, word }: FindingNode): boolean =>
