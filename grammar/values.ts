@@ -38,7 +38,12 @@ export const DRAWER_SCALES: readonly DrawerScale[] = ['0-4', '0-3', '1-3'];
 
 /** The value of a slot, tagged so that a grade, a stage and a number can't be mixed. */
 export type Value =
-  | { readonly is: 'word'; readonly words: readonly string[] }
+  | {
+      readonly is: 'word';
+      readonly words: readonly string[];
+      /** The words that were written, where one is narrower than the word in `words` that it counts as. */
+      readonly said?: readonly string[];
+    }
   | {
       readonly is: 'number';
       readonly low: number;

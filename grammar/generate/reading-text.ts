@@ -45,7 +45,7 @@ const dateText = ({ year, month, day }: PartialDate): string =>
 function valueText(value: Value): string {
   switch (value.is) {
     case 'word':
-      return value.words.join(' and ');
+      return (value.said ?? value.words).join(' and ');
     case 'number': {
       const unit = value.wrongUnit ?? value.unit;
       const sign = value.bound ? SIGNS[value.bound] : '';

@@ -1,5 +1,5 @@
-import { date, duration, entry, given, type Lead, leadsOf, words } from './entry.ts';
-import { DOSING, MEDICINES } from './medicines.ts';
+import { date, duration, entry, given, type Lead, leadsOf, number, within, words } from './entry.ts';
+import { DOSING, MEDICINES, NSAIDS } from './medicines.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const asked = {
@@ -42,11 +42,42 @@ const BISPHOSPHONATES = { alendronate: ['alendronic acid'], risedronate: [], zol
 const THINNING = words(
   {
     'atrial fibrillation': ['af', 'a fib'],
-    'a heart valve': ['valve', 'mechanical valve'],
-    'a stroke': ['stroke', 'tia'],
+    'a heart valve': ['valve'],
+    'a mechanical heart valve': ['mechanical heart valve', 'mechanical valve'],
+    'a stroke': ['stroke'],
+    'a tia': ['tia'],
     'a stent': ['stent'],
   },
   { labels: ['for'], labelled: true },
+);
+
+/** Each of them reads as one drug; only the clinician knows which `pred` was meant. */
+const STEROID_TABLETS = { prednisolone: [], prednisone: [], pred: [] } as const;
+const BLEEDS = {
+  'stomach ulcer': ['gastric ulcer'],
+  'peptic ulcer': [],
+  'duodenal ulcer': [],
+  'gi bleed': [],
+  'gastric bleed': [],
+} as const;
+const KIDNEY = {
+  ckd: [],
+  'ckd stage 3': ['ckd3'],
+  'ckd stage 4': ['ckd4'],
+  'kidney failure': ['renal failure'],
+  'renal impairment': [],
+} as const;
+const HEART = { 'ischaemic heart disease': ['ischemic heart disease', 'ihd'] } as const;
+const CLOTS = {
+  dvt: ['previous dvt', 'prev dvt', 'past dvt', 'history of dvt'],
+  pe: ['previous pe', 'prev pe'],
+  vte: ['previous vte', 'history of vte'],
+} as const;
+/** `dvt` alone may be one of today: only with its `previous` does it open an earlier one. */
+const EARLIER_CLOTS = Object.fromEntries(
+  Object.entries<readonly string[]>(CLOTS).flatMap(([kind, forms]) =>
+    forms.map((form): [string, Lead] => [form, { gives: { kind }, noun: true }]),
+  ),
 );
 
 /** Drugs that matter here, allergies, and what speaks against a drug or an operation. */
@@ -55,21 +86,33 @@ export const DRUGS_AND_RISKS = [
     ...asked,
     id: 'anticoagulant',
     word: 'anticoagulant',
-    forms: ['anticoagulated', 'anticoagulation', 'blood thinner', 'blood thinners', 'on anticoagulant', 'doac'],
-    leads: given(
-      'name',
-      {
-        warfarin: 'warfarin',
-        apixaban: 'apixaban',
-        rivaroxaban: 'rivaroxaban',
-        edoxaban: 'edoxaban',
-        dabigatran: 'dabigatran',
-        heparin: 'heparin',
-      },
-      { noun: true },
-    ),
+    forms: ['anticoagulated', 'anticoagulation', 'blood thinner', 'blood thinners', 'on anticoagulant'],
+    leads: {
+      doac: { gives: { name: 'doac' }, noun: true },
+      ...given(
+        'name',
+        {
+          warfarin: 'warfarin',
+          apixaban: 'apixaban',
+          rivaroxaban: 'rivaroxaban',
+          edoxaban: 'edoxaban',
+          dabigatran: 'dabigatran',
+          heparin: 'heparin',
+        },
+        { noun: true },
+      ),
+    },
     slots: {
-      name: words({ warfarin: [], apixaban: [], rivaroxaban: [], edoxaban: [], dabigatran: [], heparin: ['lmwh'] }),
+      name: words({
+        warfarin: [],
+        apixaban: [],
+        rivaroxaban: [],
+        edoxaban: [],
+        dabigatran: [],
+        heparin: [],
+        'low molecular weight heparin': ['lmwh'],
+        doac: [],
+      }),
       why: THINNING,
       ...DOSING,
     },
@@ -96,8 +139,9 @@ export const DRUGS_AND_RISKS = [
     ...asked,
     id: 'steroid-tablets',
     word: 'steroid-tablets',
-    forms: ['steroid tablets', 'oral steroid', 'oral steroids', 'prednisolone', 'prednisone', 'pred'],
-    slots: { for: duration(), ...DOSING },
+    forms: ['steroid tablets', 'oral steroid', 'oral steroids'],
+    leads: leadsOf('name', STEROID_TABLETS),
+    slots: { name: words(STEROID_TABLETS), for: duration(), ...DOSING },
     order: 142,
     technique: 'Dose by quote, and for how long.',
     meaning: 'Thin skin, slow healing, masked infection.',
@@ -121,10 +165,10 @@ export const DRUGS_AND_RISKS = [
     ...asked,
     id: 'biologic',
     word: 'biologic',
-    forms: ['biologics', 'biologic drug', 'anti tnf'],
-    leads: leadsOf('name', BIOLOGICS),
+    forms: ['biologics', 'biologic drug'],
+    leads: { ...leadsOf('name', BIOLOGICS), 'anti tnf': { gives: { name: 'anti tnf' }, noun: true } },
     slots: {
-      name: words(BIOLOGICS),
+      name: words({ ...BIOLOGICS, 'anti tnf': [] }),
       on: date(['from']),
       ...DOSING,
     },
@@ -167,24 +211,39 @@ export const DRUGS_AND_RISKS = [
     slots: {
       to: words(
         {
-          tape: ['adhesive', 'plaster', 'plasters', 'sticking plaster'],
+          tape: [],
+          adhesive: [],
+          plaster: ['plasters', 'sticking plaster'],
           latex: [],
-          metal: ['nickel'],
+          metal: [],
+          nickel: [],
           iodine: [],
           chlorhexidine: [],
           penicillin: [],
           'any drug': ['drugs'],
           'anti-inflammatory': ['nsaid', 'nsaids'],
-          'local anaesthetic': ['lidocaine'],
+          ...NSAIDS,
+          'local anaesthetic': [],
+          lidocaine: [],
           ...NAMED_DRUGS,
         },
-        { many: true, locating: true },
+        {
+          many: true,
+          locating: true,
+          wider: within({
+            tape: ['adhesive', 'plaster'],
+            metal: ['nickel'],
+            'anti-inflammatory': Object.keys(NSAIDS),
+            'local anaesthetic': ['lidocaine'],
+          }),
+        },
       ),
       reaction: words({
         rash: ['rash only'],
         'rash on contact': [],
         anaphylaxis: ['anaphylactic'],
-        'stomach upset': ['gi upset', 'nausea'],
+        'stomach upset': ['gi upset'],
+        nausea: [],
       }),
     },
     many: true,
@@ -206,17 +265,9 @@ export const DRUGS_AND_RISKS = [
     ...asked,
     id: 'ulcer-or-bleed',
     word: 'ulcer-or-bleed',
-    forms: [
-      'stomach ulcer',
-      'gastric ulcer',
-      'peptic ulcer',
-      'duodenal ulcer',
-      'gi bleed',
-      'gastric bleed',
-      'previous ulcer or bleed',
-      'ulcer or bleed',
-    ],
-    slots: { on: date(['since', 'from']) },
+    forms: ['previous ulcer or bleed', 'ulcer or bleed'],
+    leads: leadsOf('kind', BLEEDS),
+    slots: { kind: words(BLEEDS), on: date(['since', 'from']) },
     order: 148,
     technique: 'Ask before any anti-inflammatory.',
     meaning: 'Speaks against an anti-inflammatory.',
@@ -225,17 +276,9 @@ export const DRUGS_AND_RISKS = [
     ...asked,
     id: 'kidney-disease',
     word: 'kidney-disease',
-    forms: [
-      'kidney disease',
-      'kidney failure',
-      'renal failure',
-      'renal impairment',
-      'ckd',
-      'ckd3',
-      'ckd4',
-      'renal disease',
-    ],
-    slots: {},
+    forms: ['kidney disease', 'renal disease'],
+    leads: leadsOf('kind', KIDNEY),
+    slots: { kind: words(KIDNEY), stage: number('', 1, 5, true, { labels: ['stage'], labelled: true }) },
     order: 149,
     technique: 'Ask before any anti-inflammatory.',
     meaning: 'Speaks against an anti-inflammatory.',
@@ -244,7 +287,7 @@ export const DRUGS_AND_RISKS = [
     ...asked,
     id: 'heart-failure',
     word: 'heart-failure',
-    forms: ['heart failure', 'cardiac failure', 'ccf', 'heart disease', 'cardiac disease', 'ihd'],
+    forms: ['heart failure', 'cardiac failure', 'ccf'],
     slots: {},
     order: 150,
     technique: 'Ask before any anti-inflammatory.',
@@ -252,28 +295,35 @@ export const DRUGS_AND_RISKS = [
   }),
   entry({
     ...asked,
+    id: 'heart-disease',
+    word: 'heart-disease',
+    forms: ['heart disease', 'cardiac disease'],
+    leads: leadsOf('kind', HEART),
+    slots: { kind: words(HEART) },
+    order: 150.5,
+    technique: 'Say which: ischaemic disease, and heart failure by its own word.',
+    meaning: 'Speaks against an anti-inflammatory; it is not heart failure unless that is written.',
+  }),
+  entry({
+    ...asked,
     id: 'clot-history',
     word: 'clot-history',
-    forms: [
-      'previous dvt',
-      'prev dvt',
-      'prev pe',
-      'past dvt',
-      'history of dvt',
-      'previous pe',
-      'previous clot',
-      'past clot',
-      'history of clot',
-      'clot history',
-      'previous vte',
-      'history of vte',
-      'thrombophilia',
-    ],
-    slots: { on: date(['since', 'from']) },
+    forms: ['previous clot', 'past clot', 'history of clot', 'clot history'],
+    leads: EARLIER_CLOTS,
+    slots: { kind: words({ dvt: [], pe: [], vte: [] }, { many: true }), on: date(['since', 'from']) },
     many: true,
     order: 151,
     technique: 'Ask before a boot, time off the foot, or an operation.',
     meaning: 'Raises the risk of another clot; protection is decided by the local protocol.',
+  }),
+  entry({
+    ...asked,
+    id: 'thrombophilia',
+    word: 'thrombophilia',
+    slots: {},
+    order: 151.5,
+    technique: 'Ask with an earlier clot, and quote which.',
+    meaning: 'A tendency to clot and no clot: it raises the risk, and protection is decided by the local protocol.',
   }),
   entry({
     ...asked,

@@ -1,4 +1,5 @@
 import type { SourceKey } from '../sources.ts';
+import type { ValueOf } from '../values.ts';
 
 /** Where in a note a statement stands; `exam` is the section of a line that opens none. */
 export type Section =
@@ -79,6 +80,8 @@ export interface WordsSlot<V extends string = string> extends SlotBase {
   readonly values: Readonly<Record<V, readonly string[]>>;
   /** Several values may stand together. */
   readonly many?: boolean;
+  /** A value that is narrower than another one: rules see the wider, and format and prose keep the narrower. */
+  readonly wider?: Readonly<Record<string, string>>;
 }
 export interface NumberSlot extends SlotBase {
   readonly kind: 'number';
@@ -167,9 +170,27 @@ export function entry<const I extends string, const S extends Readonly<Record<st
 
 export function words<const V extends Readonly<Record<string, readonly string[]>>>(
   values: V,
-  more: SlotBase & { readonly many?: boolean } = {},
+  more: SlotBase & { readonly many?: boolean } & Pick<WordsSlot, 'wider'> = {},
 ): WordsSlot<keyof V & string> {
   return { kind: 'words', values, ...more };
+}
+/** Each narrower value with the value that it counts as. */
+export const within = (groups: Readonly<Record<string, readonly string[]>>): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    Object.entries(groups).flatMap(([wide, narrow]) => narrow.map((value): [string, string] => [value, wide])),
+  );
+/** A value in a word of its slot: the wider word for the rules, with the narrower that was written. */
+export function wordValue(slot: Slot | undefined, value: string): ValueOf<'word'> {
+  const wide = slot?.kind === 'words' ? slot.wider?.[value] : undefined;
+  return wide === undefined ? { is: 'word', words: [value] } : { is: 'word', words: [wide], said: [value] };
+}
+/** Several values of one slot as one; what was said narrower stays. */
+export function joinWords(values: readonly ValueOf<'word'>[]): ValueOf<'word'> {
+  const unique = (words: readonly string[]): readonly string[] => [...new Set(words)];
+  const words = unique(values.flatMap((value) => value.words));
+  return values.some(({ said }) => said)
+    ? { is: 'word', words, said: unique(values.flatMap((value) => value.said ?? value.words)) }
+    : { is: 'word', words };
 }
 export function number(unit: Unit | '', min: number, max: number, bare = false, more: SlotBase = {}): NumberSlot {
   return { kind: 'number', unit, min, max, bare, ...more };

@@ -63,7 +63,7 @@ export type FindingId = (typeof LEXICON)[number]['id'];
 type EntryOf<F extends FindingId> = Extract<(typeof LEXICON)[number], { id: F }>;
 export type SlotId<F extends FindingId> = keyof EntryOf<F>['slots'] & string;
 
-type WordValue<W extends string> = { readonly is: 'word'; readonly words: readonly W[] };
+type WordValue<W extends string> = { readonly is: 'word'; readonly words: readonly W[]; readonly said?: readonly W[] };
 type GradeValue = {
   drawer: ValueOf<'drawer grade'>;
   stage: ValueOf<'stage'>;

@@ -17,6 +17,9 @@ export const DOSING = {
   }),
 } as const;
 
+/** Anti-inflammatory drugs by name; each speaks and is spoken against as one of them. */
+export const NSAIDS = { ibuprofen: [], naproxen: [], diclofenac: [], etoricoxib: [], celecoxib: [] } as const;
+
 /** Drugs by generic name that are met here and have no entry of their own; any other is quoted. */
 export const MEDICINES = {
   paracetamol: [],
@@ -38,7 +41,9 @@ export const MEDICINES = {
   bisoprolol: [],
   bendroflumethiazide: [],
   furosemide: [],
-  'a statin': ['statin', 'atorvastatin', 'simvastatin'],
+  'a statin': ['statin'],
+  atorvastatin: [],
+  simvastatin: [],
   levothyroxine: [],
   sertraline: [],
   donepezil: [],
@@ -61,7 +66,8 @@ export const MEDICINES = {
   perindopril: [],
   'an antibiotic': ['antibiotics', 'antibiotic', 'abx'],
   terbinafine: [],
-  'a contraceptive pill': ['ocp', 'contraceptive pill', 'combined pill'],
+  'a contraceptive pill': ['ocp', 'contraceptive pill'],
+  'a combined pill': ['combined pill'],
   'hormone replacement': ['hrt'],
   salbutamol: [],
   'a blue inhaler': ['blue inhaler'],
@@ -75,7 +81,9 @@ export const ILLNESSES = {
   copd: [],
   'atrial fibrillation': ['af'],
   stroke: ['cva'],
-  'thyroid disease': ['hypothyroidism', 'hypothyroid', 'underactive thyroid'],
+  tia: [],
+  'thyroid disease': [],
+  hypothyroidism: ['hypothyroid', 'underactive thyroid'],
   prediabetes: ['prediabetic', 'borderline diabetes'],
   osteoporosis: [],
   osteopenia: [],

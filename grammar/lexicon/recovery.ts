@@ -1,22 +1,39 @@
-import { amount, date, duration, entry, leadsOf, words } from './entry.ts';
+import { amount, date, duration, entry, leadsOf, within, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const sign = { ...practice, kind: 'sign', bare: 'present' } as const;
 
-const COMPLICATIONS = {
-  infection: ['wound infection', 'superficial infection', 'deep infection'],
+export const COMPLICATIONS = {
+  infection: [],
+  'wound infection': [],
+  'superficial infection': [],
+  'deep infection': [],
   'wound breakdown': ['dehiscence', 'wound dehiscence'],
-  'loose screw': ['screw loose', 'prominent screw'],
-  'broken hardware': ['broken pin', 'broken screw', 'hardware failure'],
-  nonunion: ['non union', 'delayed union'],
+  'loose screw': ['screw loose'],
+  'prominent screw': [],
+  'broken hardware': [],
+  'broken pin': [],
+  'broken screw': [],
+  'hardware failure': [],
+  nonunion: ['non union'],
+  'delayed union': [],
   malunion: [],
   'avascular necrosis': ['avn'],
   crps: ['complex regional pain syndrome'],
   'nerve injury': ['nerve damage'],
-  'painful scar': ['scar pain', 'tender scar'],
+  'painful scar': ['scar pain'],
+  'tender scar': [],
   haematoma: ['hematoma'],
-  clot: ['blood clot', 'deep vein thrombosis', 'pulmonary embolism', 'pulmonary embolus'],
+  clot: ['blood clot'],
+  'deep vein thrombosis': [],
+  'pulmonary embolism': ['pulmonary embolus'],
 } as const;
+/** What each counts as where a rule asks for the wider; a delayed union is no nonunion. */
+const WIDER = within({
+  infection: ['wound infection', 'superficial infection', 'deep infection'],
+  'broken hardware': ['broken pin', 'broken screw'],
+  clot: ['deep vein thrombosis', 'pulmonary embolism'],
+});
 const leads = leadsOf('what', COMPLICATIONS);
 
 /** What is looked for after an operation. A floating toe is written as `floating`, and is no sign of instability then. */
@@ -129,7 +146,7 @@ export const RECOVERY = [
     word: 'complication',
     forms: ['complications'],
     leads,
-    slots: { what: words(COMPLICATIONS, { many: true }), on: date(['on', 'since']) },
+    slots: { what: words(COMPLICATIONS, { many: true, wider: WIDER }), on: date(['on', 'since']) },
     many: true,
     order: 78,
     technique: 'Name it; pale toe, pin site, infection and clot signs lead every visit.',

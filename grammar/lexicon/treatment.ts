@@ -1,5 +1,5 @@
 import { date, duration, entry, given, type Lead, leadsOf, number, words } from './entry.ts';
-import { DOSING } from './medicines.ts';
+import { DOSING, NSAIDS } from './medicines.ts';
 import { PROCEDURES } from './operation.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -153,8 +153,9 @@ export const TREATMENT = [
     mark: 'read',
     subjects: ['patient'],
     word: 'anti-inflammatory',
-    forms: ['anti inflammatories', 'nsaid', 'nsaids', 'ibuprofen', 'naproxen', 'diclofenac', 'etoricoxib', 'celecoxib'],
-    slots: { ...COURSE, ...DOSING },
+    forms: ['anti inflammatories', 'nsaid', 'nsaids'],
+    leads: leadsOf('name', NSAIDS),
+    slots: { ...COURSE, name: words(NSAIDS), ...DOSING },
     order: 114,
     technique: 'Ask every risk first: ulcer or bleed, kidney, heart, anticoagulant, pregnancy, allergy.',
     meaning: 'Eases pain for a time; does not stop deformity (LILUI24).',

@@ -1,5 +1,5 @@
 import { sectionWord } from '../lexicon/closed-words.ts';
-import type { Entry, Lead, Section, Slot, SubjectKind } from '../lexicon/entry.ts';
+import { type Entry, type Lead, type Section, type Slot, type SubjectKind, wordValue } from '../lexicon/entry.ts';
 import { entryOf, type FindingId, slotsOf } from '../lexicon/index.ts';
 import type { CauseKind, ReadingProblem, Role, RoleKind, SectionHeading, SubjectNode } from '../syntax.ts';
 import type { Side, Span, Status, Value } from '../values.ts';
@@ -309,7 +309,7 @@ export class Binder {
     if (doubted) draft.doubted = undefined;
     const doubts = doubted ? [causeOf('doubt', doubted, this.line)] : [];
     for (const [slot, value] of Object.entries(claim.lead?.gives ?? {}))
-      setSlot(draft, slot, { is: 'word', words: [value] }, at, doubts);
+      setSlot(draft, slot, wordValue(entry.slots[slot], value), at, doubts);
     this.current = draft;
     this.push({ is: 'finding', draft });
     const canonical = claim.lead || draft.denied ? {} : { canonical: entry.word };
@@ -367,7 +367,7 @@ export class Binder {
     this.not = undefined;
     for (const each of this.before) {
       const claim = beforeClaim(each.form, draft.id as FindingId, entry);
-      if (claim) setSlot(draft, claim.slot, { is: 'word', words: [claim.value] }, each);
+      if (claim) setSlot(draft, claim.slot, wordValue(entry.slots[claim.slot], claim.value), each);
       const finding = draft.id === 'panel' ? {} : { finding: draft.id };
       this.role('value', each, claim ? { slot: claim.slot, ...finding } : finding);
     }

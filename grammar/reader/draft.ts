@@ -1,5 +1,5 @@
 import { CONDITIONS } from '../lexicon/closed-words.ts';
-import type { Entry, Section, SubjectKind } from '../lexicon/entry.ts';
+import { type Entry, joinWords, type Section, type SubjectKind } from '../lexicon/entry.ts';
 import type { FindingId } from '../lexicon/index.ts';
 import { NONE, orNone } from '../none.ts';
 import type { Cause, CauseKind, FindingNode, SlotNode, SubjectNode, VerbatimNode } from '../syntax.ts';
@@ -141,7 +141,7 @@ export const isBare = (draft: Draft): boolean =>
 /** The words that stand as values of slots are the lexicon's, and each value is one object, whatever the notes. */
 const words = new Map<string, Value>();
 function shared(value: Value): Value {
-  const word = value.is === 'word' && value.words.length === 1 ? value.words[0] : undefined;
+  const word = value.is === 'word' && value.words.length === 1 && !value.said ? value.words[0] : undefined;
   if (word === undefined) return value;
   const known = words.get(word) ?? value;
   words.set(word, known);
@@ -151,7 +151,7 @@ function shared(value: Value): Value {
 export function setSlot(draft: Draft, slot: string, value: Value, at: Span, causes: readonly Cause[] = NONE): void {
   const present = draft.slots[slot];
   if (present && present.value.is === 'word' && value.is === 'word') {
-    present.value = { is: 'word', words: [...new Set([...present.value.words, ...value.words])] };
+    present.value = joinWords([present.value, value]);
     present.causes = orNone([...present.causes, ...causes]);
     present.end = Math.max(present.end, at.end);
   } else draft.slots[slot] = { value: shared(value), causes: orNone(causes), start: at.start, end: at.end };

@@ -1,4 +1,4 @@
-import type { Section } from '../lexicon/entry.ts';
+import { type Section, wordValue } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
 import { ORDINAL_WORDS } from '../spoken/spoken-words.ts';
 import type { SubjectNode } from '../syntax.ts';
@@ -71,7 +71,7 @@ const takeValue: Taker = (binder, { form, next }, index) => {
     after.form.values.get(draft.id as FindingId)?.some(({ slot }) => slot !== claim.slot && binder.isOpen(slot)),
   );
   const why = goesOn ? undefined : eitherNeighbour(binder, form, next);
-  binder.setValue(claim.slot, { is: 'word', words: [claim.value] }, at, why, claim.value);
+  binder.setValue(claim.slot, wordValue(draft.entry?.slots[claim.slot], claim.value), at, why, claim.value);
   if (draft.entry?.kind !== 'treatment' && denies(form)) draft.deniesPart = true;
   return true;
 };

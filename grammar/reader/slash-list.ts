@@ -1,3 +1,4 @@
+import { wordValue } from '../lexicon/entry.ts';
 import { entryOf, type FindingId } from '../lexicon/index.ts';
 import type { Span } from '../values.ts';
 import type { Binder } from './binder.ts';
@@ -81,10 +82,11 @@ function valuesAll(binder: Binder, parts: readonly Part[]): boolean {
   );
   const [first] = claims;
   if (!first || !claims.every((claim) => claim?.slot === first.slot)) return false;
+  const shape = open.get(first.slot);
   parts.forEach((part, i) => {
     if (i > 0) binder.role('punctuation', { start: part.start - 1, end: part.start });
     const value = claims[i]?.value;
-    if (value) binder.setValue(first.slot, { is: 'word', words: [value] }, { start: part.start, end: part.end });
+    if (value) binder.setValue(first.slot, wordValue(shape, value), { start: part.start, end: part.end });
   });
   return true;
 }

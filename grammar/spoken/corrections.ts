@@ -1,4 +1,4 @@
-import type { Slot } from '../lexicon/entry.ts';
+import { joinWords, type Slot, wordValue } from '../lexicon/entry.ts';
 import type { Binder } from '../reader/binder.ts';
 import { type Draft, hasValue } from '../reader/draft.ts';
 import { matchesAt, type WordClass } from '../reader/forms.ts';
@@ -104,10 +104,11 @@ function takes(binder: Binder, { id }: Filled, slot: string, shape: Slot, next: 
 
 function empty(draft: Draft, slot: string, { canonical, start, end }: Role): void {
   const present = draft.slots[slot];
-  const rest = present?.value.is === 'word' ? present.value.words.filter((word) => word !== canonical) : [];
+  const said = present?.value.is === 'word' ? (present.value.said ?? present.value.words) : [];
+  const rest = said.filter((word) => word !== canonical);
   if (!present || rest.length === 0) delete draft.slots[slot];
   else {
-    present.value = { is: 'word', words: rest };
+    present.value = joinWords(rest.map((word) => wordValue(draft.entry?.slots[slot], word)));
     present.causes = present.causes.filter((cause) => cause.start < start || cause.end > end);
   }
 }

@@ -49,9 +49,16 @@ const NOT_MENTIONED = { is: 'not mentioned' } as const;
 
 /** Do two facts of one finding say the same? Places and quotes aside. */
 export const sameMeaning = (a: AnyFact, b: AnyFact): boolean =>
-  a === b || (a.status === b.status && JSON.stringify(sorted(a.values)) === JSON.stringify(sorted(b.values)));
+  a === b || (a.status === b.status && meaningOf(a.values) === meaningOf(b.values));
+/** A narrower word means what its wider one does: `severe` beside `marked` is no conflict. */
+const meaningOf = (values: object): string =>
+  JSON.stringify(sorted(values), (key, value) => (key === 'said' ? undefined : value));
 
 const sorted = (values: object): [string, unknown][] => Object.entries(values).sort(([a], [b]) => a.localeCompare(b));
+
+/** Is only one kind of the finding denied? `no gi bleed` takes back no ulcer, `no warfarin` no other anticoagulant. */
+export const deniesOneKind = ({ status, values }: AnyFact): boolean =>
+  status === 'absent' && ('kind' in values || 'name' in values);
 
 /** All clear facts of a finding about a subject; for findings that may stand many times. */
 export function clearFacts<F extends FindingId>(

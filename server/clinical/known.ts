@@ -1,6 +1,6 @@
 import type { Ray, Side } from '../../grammar/values.ts';
 import { LESSER_RAYS } from '../../grammar/values.ts';
-import { clearFacts, dislocatedFilms } from './answers.ts';
+import { clearFacts, deniesOneKind, dislocatedFilms } from './answers.ts';
 import { ageOf, type Day, dayFrom, dayOf, daysBefore, daysBetween, daysOf, isoOf } from './dates.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
 import { type Feeling, footSensation } from './sensation.ts';
@@ -12,6 +12,7 @@ const CONDITIONS = [
   'gout',
   'cancer-history',
   'clot-history',
+  'thrombophilia',
   'laxity',
 ] as const;
 export type Condition = (typeof CONDITIONS)[number];
@@ -50,9 +51,11 @@ export function foldKnown(before: Known, visit: VisitFacts): Known {
 function told(before: Known['told'], visit: VisitFacts, on: string): Known['told'] {
   let now = before;
   for (const condition of CONDITIONS)
-    for (const { status } of clearFacts(visit.facts, condition) as readonly AnyFact[]) {
+    for (const fact of clearFacts(visit.facts, condition) as readonly AnyFact[]) {
+      const { status } = fact;
       if (status === 'present' && now[condition] === undefined) now = { ...now, [condition]: on };
-      if (status === 'absent' && now[condition] !== undefined) now = { ...now, [condition]: undefined };
+      if (status === 'absent' && !deniesOneKind(fact) && now[condition] !== undefined)
+        now = { ...now, [condition]: undefined };
     }
   return now;
 }
@@ -168,9 +171,13 @@ export function isKnownDislocated(
   return first !== undefined && visit.date !== undefined && daysBetween(first, dayFrom(visit.date)) >= days;
 }
 
+/** Has the patient had a clot, or a tendency to clot, as told? */
+export const mayClot = (known: Known, visit: VisitFacts): boolean =>
+  isTold(known, visit, 'clot-history') || isTold(known, visit, 'thrombophilia');
+
 /** Is a condition stated as present in this visit, or told earlier and not denied now? */
 export function isTold(known: Known, visit: VisitFacts, condition: Condition): boolean {
   const today = clearFacts(visit.facts, condition) as readonly AnyFact[];
   if (today.some(({ status }) => status === 'present')) return true;
-  return known.told[condition] !== undefined && !today.some(({ status }) => status === 'absent');
+  return known.told[condition] !== undefined && !today.some((fact) => fact.status === 'absent' && !deniesOneKind(fact));
 }

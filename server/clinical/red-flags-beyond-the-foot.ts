@@ -9,7 +9,7 @@ const CALF_SIGNS: readonly string[] = ['swollen', 'tender', 'hot', 'red'];
 
 /**
  * A clot in leg or lung: the clinician's word, a chest sign, two signs of a calf, or one where the patient is off the foot, after operation, or has
- * had a clot before (common practice). It concerns the patient, whatever foot is examined.
+ * had a clot before or a thrombophilia (common practice). It concerns the patient, whatever foot is examined.
  */
 export function clot({ visit, before }: Pick<FlagView, 'visit' | 'before'>): Found {
   const chest = present(clearFacts(visit.facts, 'chest'));
@@ -30,8 +30,10 @@ export function clot({ visit, before }: Pick<FlagView, 'visit' | 'before'>): Fou
   if (twice) return { statements: told, why: 'two signs of a clot in the calf', closes: true };
   if (isOffTheFoot(visit, before.known.offFoot))
     return { statements: told, why: 'a calf sign while off the foot or after operation', closes: true };
-  if (!isTold(before.known, visit, 'clot-history')) return undefined;
-  return { statements: told, why: 'a calf sign in a patient who has had a clot', closes: true };
+  const why = isTold(before.known, visit, 'clot-history')
+    ? 'a calf sign in a patient who has had a clot'
+    : isTold(before.known, visit, 'thrombophilia') && 'a calf sign in a patient with a thrombophilia';
+  return why ? { statements: told, why, closes: true } : undefined;
 }
 
 /** After operation, or in a boot or off the foot, as this visit or one of the last three months says. */

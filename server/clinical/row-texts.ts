@@ -65,7 +65,7 @@ export const RED_FLAG_TEXTS: Readonly<Record<RedFlag, RowText>> = {
   },
   clot: {
     ...practice,
-    says: 'A clot by the word of the clinician; a chest sign; two signs of one calf; or one of them within three months of an operation, a boot or an order to keep off the foot, or in a patient who has had a clot.',
+    says: 'A clot by the word of the clinician; a chest sign; two signs of one calf; or one of them within three months of an operation, a boot or an order to keep off the foot, or in a patient who has had a clot or has a thrombophilia.',
   },
   'acute dislocation': {
     ...practice,

@@ -1,6 +1,6 @@
 import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { Duration, Ray, Side } from '../../grammar/values.ts';
-import { clearFacts } from './answers.ts';
+import { clearFacts, deniesOneKind } from './answers.ts';
 import { pulsesFelt } from './circulation.ts';
 import { PROTECTING } from './course.ts';
 import { after, type Day, dayFrom, daysBefore, daysOf, isoOf, range } from './dates.ts';
@@ -15,6 +15,7 @@ export const RISKS = [
   'ulcer-or-bleed',
   'kidney-disease',
   'heart-failure',
+  'heart-disease',
   'anticoagulant',
   'pregnancy',
   'diabetes',
@@ -77,7 +78,8 @@ function risks({ visit, before, on }: Seen, keep: Keep): void {
   for (const risk of RISKS)
     for (const fact of clearFacts(visit.facts, risk) as AnyFact[]) {
       const now = fact.finding === 'smoking' ? isSmoker(fact) : present(fact);
-      keep(`risk ${risk}`, now ? on : 'absent');
+      if (now || !deniesOneKind(fact) || before[`risk ${risk}`] === undefined)
+        keep(`risk ${risk}`, now ? on : 'absent');
     }
   for (const fact of clearFacts(visit.facts, 'allergy')) {
     const to = fact.values.to?.words ?? [];
@@ -262,7 +264,7 @@ function told({ visit, on }: Seen, keep: Keep): void {
 
 /** Stated in this visit, or in an earlier one and not denied in this. */
 export function holds(visit: VisitFacts, watch: Watch, risk: Risk): boolean {
-  const now = clearFacts(visit.facts, risk) as AnyFact[];
+  const now = (clearFacts(visit.facts, risk) as AnyFact[]).filter((fact) => !deniesOneKind(fact));
   if (now.length === 0) return isRisk(watch, risk);
   return now.some((fact) => (fact.finding === 'smoking' ? isSmoker(fact) : present(fact)));
 }

@@ -27,7 +27,9 @@ export function saidOf<F extends FindingId>(fact: Pick<Fact<F>, 'values'>, phras
   const entries = Object.entries(fact.values as Readonly<Record<string, Value>>).map(([slot, value]) => {
     const named = wording[slot];
     const text =
-      value.is === 'word' && named ? words(value.words.map((word) => named[word] ?? word)) : valueWords(value);
+      value.is === 'word' && named
+        ? words((value.said ?? value.words).map((word) => named[word] ?? word))
+        : valueWords(value);
     return [slot, text] as const;
   });
   return Object.fromEntries(entries) as Said<F>;

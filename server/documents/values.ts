@@ -49,7 +49,7 @@ function quantity({ low, high, unit, bound }: { low: number; high: number; unit:
 export function valueWords(value: Value): string {
   switch (value.is) {
     case 'word':
-      return words(value.words);
+      return words(value.said ?? value.words);
     case 'number':
     case 'duration':
       return quantity(value);

@@ -19,6 +19,37 @@ const HAZARDS: readonly (readonly [hazard: string, note: string, code: string])[
     'forefoot 1\n\nvisit 2026-03-09 first both\nL:\n2nd tender plantar\nplan steroid web 2',
     'side-from-heading',
   ],
+  ['an anti-inflammatory in ischaemic heart disease', 'history ihd\nplan naproxen', 'anti-inflammatory-risk'],
+  [
+    'an ulcer that "no gi bleed" takes back',
+    visits(
+      'visit 2026-01-05 first right\nhistory duodenal ulcer',
+      'visit 2026-03-09 review right\nhistory no gi bleed\nplan naproxen',
+    ),
+    'anti-inflammatory-risk',
+  ],
+  [
+    'an anticoagulant that "no warfarin" takes back',
+    visits(
+      'visit 2026-01-05 first right\nhistory apixaban',
+      'visit 2026-03-09 review right\nhistory no warfarin\nplan naproxen',
+    ),
+    'anti-inflammatory-risk',
+  ],
+  [
+    'an anti-inflammatory after a reaction to ibuprofen',
+    'history allergy ibuprofen\nplan naproxen',
+    'anti-inflammatory-risk',
+  ],
+  [
+    'a boot with a thrombophilia and no protection',
+    'history thrombophilia; no falls\nplan boot 6 weeks',
+    'boot-unasked',
+  ],
+  ['a sore calf with a thrombophilia', 'history thrombophilia\ncalf tender', 'red-flag'],
+  ['a tape over skin allergic to adhesive', 'history allergy adhesive\nplan tape 2nd 8 weeks', 'tape-risk'],
+  ['a deep infection by its own name', '2nd deep infection', 'red-flag'],
+  ['a clot in the lung by its own name', 'complication pulmonary embolism', 'red-flag'],
   ['wrong ray', '2nd tender plate, drawer 2\nplan tape 4th', 'wrong-ray'],
   ['wrong web', '2nd tender plate, drawer 0\n3rd NT, drawer 0\nplan steroid web 4', 'wrong-ray'],
   ['"drawer not 2" read as 2', '2nd drawer not 2', 'unclear-finding'],

@@ -40,7 +40,10 @@ test.each<[string, string[]]>([
     ['tried right foot: insert present kind words=[insole] for low=3 high=3 unit=months response words=[partial]'],
   ],
   ['taping helped', ['tried right foot: tape present response words=[better]']],
-  ['ibuprofen made no difference', ['tried patient: anti-inflammatory present response words=[no-relief]']],
+  [
+    'ibuprofen made no difference',
+    ['tried patient: anti-inflammatory present name words=[ibuprofen] response words=[no-relief]'],
+  ],
   [
     "there's a moderate effusion of the second mtp joint",
     ['exam right ray 2: swelling present degree words=[moderate] feel words=[effusion]'],

@@ -55,7 +55,7 @@ function ofWeb(view: View): Concordance[] {
     if (status !== 'present' && status !== 'absent') return [];
     const by = section === 'mri' ? 'mri' : 'us';
     const when = takenOn(view, by);
-    const shows = `${status === 'absent' ? 'no ' : ''}${values.what?.words.join(' and ') ?? 'lesion'}`;
+    const shows = `${status === 'absent' ? 'no ' : ''}${(values.what?.said ?? values.what?.words)?.join(' and ') ?? 'lesion'}`;
     const what = `${NAMES[by]} of the space (${when.text}) reports ${shows}`;
     const newer = newerEvent(view, when.latest);
     if (newer) return [told('older', `${what}, and is older than ${newer}: it says nothing of the space as it is now`)];

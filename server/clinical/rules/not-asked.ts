@@ -3,7 +3,7 @@ import { clearFacts } from '../answers.ts';
 import { factsOf } from '../fact-index.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
 import { footFeeling, neuropathicWhy } from '../feeling.ts';
-import { isTold } from '../known.ts';
+import { mayClot } from '../known.ts';
 import { mentions } from '../remarks.ts';
 import { holds, type Risk, saysFalls, type Watch } from '../watch.ts';
 import { yearsIn } from '../whole-visit.ts';
@@ -95,9 +95,9 @@ export const bootUnasked = defineRule({
   name: 'Boot without a thought of falls and of a clot',
   severity: 'missing',
   scope: 'episode',
-  reads: ['boot', 'weight-bearing', 'cast', 'clot-history', 'family-history', 'anticoagulant', 'falls'],
+  reads: ['boot', 'weight-bearing', 'cast', 'clot-history', 'thrombophilia', 'family-history', 'anticoagulant', 'falls'],
   needs: ['boot', 'weight-bearing', 'cast'],
-  what: 'A boot is planned, and nothing is said of falls or of an earlier clot; or a boot, a cast or no weight on the foot after an earlier clot, and no protection.',
+  what: 'A boot is planned, and nothing is said of falls or of an earlier clot; or a boot, a cast or no weight on the foot after an earlier clot or with a thrombophilia, and no protection.',
   why: 'A boot makes legs unequal and calves still: people fall in it, and clots form.',
   instead: 'Ask for falls and for an earlier clot, and write both; a clot decides the protection by local protocol.',
   examples: {
@@ -110,7 +110,7 @@ export const bootUnasked = defineRule({
     const off = boot ?? offTheFoot(visit);
     if (!off) return;
     const clots = clearFacts(visit.facts, 'clot-history');
-    const clot = isTold(before.known, visit, 'clot-history');
+    const clot = mayClot(before.known, visit);
     const protectedAlready =
       holds(visit, before.watch, 'anticoagulant') ||
       clearFacts(visit.facts, 'clot-prevention').some(({ status }) => status === 'present') ||
@@ -119,7 +119,7 @@ export const bootUnasked = defineRule({
       yield {
         place: off.origin.word,
         severity: 'contradiction',
-        message: `${boot ? 'A boot' : 'Time off the foot'} is planned after an earlier clot, and no protection is written. Decide it by the local protocol.`,
+        message: `${boot ? 'A boot' : 'Time off the foot'} is planned after an earlier clot or with a thrombophilia, and no protection is written. Decide it by the local protocol.`,
       };
     if (!boot) return;
     const open = [
@@ -137,8 +137,16 @@ export const bootUnasked = defineRule({
 const ASKED: readonly Risk[] = ['ulcer-or-bleed', 'kidney-disease', 'heart-failure', 'anticoagulant'];
 /** Years from which nobody asks. */
 const NO_PREGNANCY_FROM = 55;
-const isAsked = (visit: VisitFacts, watch: Watch, risk: Risk): boolean =>
-  factsOf(visit.facts, risk).length > 0 || watch[`risk ${risk}`] !== undefined;
+/** Who was asked for heart disease was asked for the failure of the heart. */
+const ASKED_WITH: Readonly<Partial<Record<Risk, Risk>>> = { 'heart-failure': 'heart-disease' };
+const isAsked = (visit: VisitFacts, watch: Watch, risk: Risk): boolean => {
+  const beside = ASKED_WITH[risk];
+  return (
+    factsOf(visit.facts, risk).length > 0 ||
+    watch[`risk ${risk}`] !== undefined ||
+    (beside !== undefined && isAsked(visit, watch, beside))
+  );
+};
 
 export const antiInflammatoryUnasked = defineRule({
   ...practice,
@@ -146,7 +154,15 @@ export const antiInflammatoryUnasked = defineRule({
   name: 'Anti-inflammatory without its risks asked',
   severity: 'missing',
   scope: 'episode',
-  reads: ['anti-inflammatory', 'ulcer-or-bleed', 'kidney-disease', 'heart-failure', 'anticoagulant', 'pregnancy'],
+  reads: [
+    'anti-inflammatory',
+    'ulcer-or-bleed',
+    'kidney-disease',
+    'heart-failure',
+    'heart-disease',
+    'anticoagulant',
+    'pregnancy',
+  ],
   needs: ['anti-inflammatory'],
   what: 'An anti-inflammatory is planned, and a risk that speaks against it was never asked.',
   why: 'Ulcer or bleed, kidney, heart, anticoagulant and late pregnancy are known to the patient and seldom told unasked.',
@@ -165,7 +181,7 @@ export const antiInflammatoryUnasked = defineRule({
     const risks: Risk[] = [...ASKED, ...(young && patient?.sex !== 'male' ? (['pregnancy'] as const) : [])];
     const open = risks.filter((risk) => !isAsked(visit, before.watch, risk));
     // A risk that is stated is reported as such.
-    const stated = risks.some((risk) => holds(visit, before.watch, risk));
+    const stated = [...risks, 'heart-disease' as const].some((risk) => holds(visit, before.watch, risk));
     if (open.length === 0 || stated || says(visit, /nsaid|anti-?inflam|stomach|kidney|renal/i)) return;
     yield {
       place: drug.origin.word,

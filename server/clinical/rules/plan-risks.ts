@@ -1,5 +1,5 @@
 import { entryOf } from '../../../grammar/lexicon/index.ts';
-import { clearFacts } from '../answers.ts';
+import { clearFacts, deniesOneKind } from '../answers.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
 import { againstTape } from '../tape-risk.ts';
 import { isRisk } from '../watch.ts';
@@ -19,7 +19,14 @@ const refusal = (fact: AnyFact, what: string) =>
   ({ title: `Write "no ${what}"`, safety: 'needs review', edits: [replace(fact.origin.word, `no ${what}`)] }) as const;
 
 /** What makes an anti-inflammatory dangerous, as stated in the same visit. */
-const RISKS = ['ulcer-or-bleed', 'kidney-disease', 'heart-failure', 'anticoagulant', 'pregnancy'] as const;
+const RISKS = [
+  'ulcer-or-bleed',
+  'kidney-disease',
+  'heart-failure',
+  'heart-disease',
+  'anticoagulant',
+  'pregnancy',
+] as const;
 
 export const antiInflammatoryRisk = defineRule({
   ...practice,
@@ -30,7 +37,7 @@ export const antiInflammatoryRisk = defineRule({
   reads: ['anti-inflammatory', 'allergy', ...RISKS],
   needs: ['anti-inflammatory'],
   what: 'An anti-inflammatory is planned, and the visit states a risk that speaks against it.',
-  why: 'Ulcer or bleed, kidney disease, heart failure, an anticoagulant, pregnancy or an allergy make it dangerous.',
+  why: 'Ulcer or bleed, kidney disease, heart failure or disease, an anticoagulant, pregnancy or an allergy make it dangerous.',
   instead: 'Leave it out, or settle it with the prescriber and say so in a quote.',
   examples: {
     invalid: 'history warfarin\nplan naproxen',
@@ -48,7 +55,9 @@ export const antiInflammatoryRisk = defineRule({
     ];
     // Said at an earlier visit and not denied in this one.
     const earlier = [
-      ...RISKS.filter((risk) => isRisk(before.watch, risk) && clearFacts(visit.facts, risk).length === 0),
+      ...RISKS.filter(
+        (risk) => isRisk(before.watch, risk) && (clearFacts(visit.facts, risk) as AnyFact[]).every(deniesOneKind),
+      ),
       ...(isRisk(before.watch, 'allergy anti-inflammatory') ? (['allergy'] as const) : []),
     ].filter((risk) => risk !== 'pregnancy');
     if (risks.length + earlier.length === 0) return;

@@ -54,6 +54,7 @@ export const redFlagFirst = defineRule({
     'trigger',
     'image-other',
     'clot-history',
+    'thrombophilia',
     'dislocated',
     'film-joint',
     'drawer',

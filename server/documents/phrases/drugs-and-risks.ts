@@ -1,4 +1,4 @@
-import { MEDICINES } from '../../../grammar/lexicon/medicines.ts';
+import { MEDICINES, NSAIDS } from '../../../grammar/lexicon/medicines.ts';
 import { asNamed, commas, OFTEN, type OwnPhrase, type Said, spaced, type TherePhrase, was } from './phrase.ts';
 
 type Drug = 'anticoagulant' | 'antiplatelet' | 'antirheumatic' | 'biologic' | 'bisphosphonate' | 'steroid-tablets';
@@ -21,7 +21,12 @@ const taken = <F extends Drug>(name: string): Omit<OwnPhrase<F>, 'wording'> => {
 };
 
 const THINNING = {
-  ...asNamed({ 'atrial fibrillation': [], 'a heart valve': [], 'a stroke': [], 'a stent': [] }),
+  'atrial fibrillation': 'atrial fibrillation',
+  'a heart valve': 'a heart valve',
+  'a mechanical heart valve': 'a mechanical heart valve',
+  'a stroke': 'a stroke',
+  'a tia': 'a TIA',
+  'a stent': 'a stent',
 } as const;
 const RISK = { shape: 'there', by: 'asked about', wording: {} } as const;
 const dated =
@@ -36,14 +41,19 @@ const allergy: TherePhrase<'allergy'> = {
   wording: {
     to: {
       tape: 'tape',
+      adhesive: 'adhesive',
+      plaster: 'sticking plaster',
       latex: 'latex',
       metal: 'metal',
+      nickel: 'nickel',
       iodine: 'iodine',
       chlorhexidine: 'chlorhexidine',
       penicillin: 'penicillin',
       'any drug': 'any drug known',
       'anti-inflammatory': 'an anti-inflammatory',
+      ...asNamed(NSAIDS),
       'local anaesthetic': 'a local anaesthetic',
+      lidocaine: 'lidocaine',
       ...asNamed(MEDICINES),
       aspirin: 'aspirin',
       clopidogrel: 'clopidogrel',
@@ -57,6 +67,7 @@ const allergy: TherePhrase<'allergy'> = {
       'rash on contact': 'rash on contact',
       anaphylaxis: 'anaphylaxis',
       'stomach upset': 'stomach upset',
+      nausea: 'nausea',
     },
   },
   present: ({ to, reaction }) =>
@@ -69,26 +80,58 @@ const allergy: TherePhrase<'allergy'> = {
 const ulcer: TherePhrase<'ulcer-or-bleed'> = {
   ...RISK,
   name: 'a stomach ulcer or bleed',
-  present: dated('a stomach ulcer or bleed'),
-  absent: dated('stomach ulcer or bleed'),
+  wording: {
+    kind: {
+      'stomach ulcer': 'stomach ulcer',
+      'peptic ulcer': 'peptic ulcer',
+      'duodenal ulcer': 'duodenal ulcer',
+      'gi bleed': 'gastrointestinal bleed',
+      'gastric bleed': 'gastric bleed',
+    },
+  },
+  present: ({ kind, on }) => spaced('a', kind ?? 'stomach ulcer or bleed', on),
+  absent: ({ kind, on }) => spaced(kind ?? 'stomach ulcer or bleed', on),
 };
 const kidney: TherePhrase<'kidney-disease'> = {
   ...RISK,
   name: 'kidney disease',
-  present: () => 'kidney disease',
-  absent: () => 'kidney disease',
+  wording: {
+    kind: {
+      ckd: 'chronic kidney disease',
+      'ckd stage 3': 'chronic kidney disease stage 3',
+      'ckd stage 4': 'chronic kidney disease stage 4',
+      'kidney failure': 'kidney failure',
+      'renal impairment': 'renal impairment',
+    },
+  },
+  present: ({ kind, stage }) => spaced(kind ?? 'kidney disease', stage && `stage ${stage}`),
+  absent: ({ kind, stage }) => spaced(kind ?? 'kidney disease', stage && `stage ${stage}`),
 };
 const heart: TherePhrase<'heart-failure'> = {
   ...RISK,
-  name: 'heart failure or heart disease',
-  present: () => 'heart failure or heart disease',
-  absent: () => 'heart failure or heart disease',
+  name: 'heart failure',
+  present: () => 'heart failure',
+  absent: () => 'heart failure',
+};
+const heartDisease: TherePhrase<'heart-disease'> = {
+  ...RISK,
+  name: 'heart disease',
+  wording: { kind: { 'ischaemic heart disease': 'ischaemic heart disease' } },
+  present: ({ kind }) => kind ?? 'heart disease',
+  absent: ({ kind }) => kind ?? 'heart disease',
 };
 const clot: TherePhrase<'clot-history'> = {
   ...RISK,
   name: 'an earlier clot',
-  present: dated('an earlier clot'),
-  absent: dated('earlier clot'),
+  wording: { kind: { dvt: 'deep vein thrombosis', pe: 'pulmonary embolism', vte: 'venous thromboembolism' } },
+  present: ({ kind, on }) => spaced(kind ? `an earlier ${kind}` : 'an earlier clot', on),
+  absent: ({ kind, on }) => spaced(kind ? `earlier ${kind}` : 'earlier clot', on),
+};
+const thrombophilia: TherePhrase<'thrombophilia'> = {
+  ...RISK,
+  name: 'thrombophilia',
+  present: () => 'thrombophilia',
+  absent: () => 'thrombophilia',
 };
 const cancer: TherePhrase<'cancer-history'> = {
   ...RISK,
@@ -138,6 +181,8 @@ export const DRUG_AND_RISK_PHRASES = {
         edoxaban: 'edoxaban',
         dabigatran: 'dabigatran',
         heparin: 'heparin',
+        'low molecular weight heparin': 'low molecular weight heparin',
+        doac: 'a direct oral anticoagulant',
       },
       why: THINNING,
       often: OFTEN,
@@ -147,7 +192,17 @@ export const DRUG_AND_RISK_PHRASES = {
     ...taken<'antiplatelet'>('an antiplatelet drug'),
     wording: { name: { aspirin: 'aspirin', clopidogrel: 'clopidogrel' }, why: THINNING, often: OFTEN },
   },
-  'steroid-tablets': { ...taken<'steroid-tablets'>('steroid by mouth'), wording: { often: OFTEN } },
+  'steroid-tablets': {
+    ...taken<'steroid-tablets'>('steroid by mouth'),
+    wording: {
+      name: {
+        prednisolone: 'prednisolone',
+        prednisone: 'prednisone',
+        pred: 'prednisolone or prednisone, written "pred"',
+      },
+      often: OFTEN,
+    },
+  },
   antirheumatic: {
     ...taken<'antirheumatic'>('an antirheumatic drug'),
     wording: {
@@ -168,6 +223,7 @@ export const DRUG_AND_RISK_PHRASES = {
         etanercept: 'etanercept',
         rituximab: 'rituximab',
         tocilizumab: 'tocilizumab',
+        'anti tnf': 'an anti-TNF drug',
       },
       often: OFTEN,
     },
@@ -181,7 +237,9 @@ export const DRUG_AND_RISK_PHRASES = {
   'ulcer-or-bleed': ulcer,
   'kidney-disease': kidney,
   'heart-failure': heart,
+  'heart-disease': heartDisease,
   'clot-history': clot,
+  thrombophilia,
   'cancer-history': cancer,
   'earlier-surgery': surgery,
 };

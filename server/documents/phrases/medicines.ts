@@ -40,7 +40,7 @@ const illness: TherePhrase<'illness'> = {
   shape: 'there',
   name: 'another illness',
   by: 'asked about',
-  wording: { what: { ...asNamed(ILLNESSES), copd: 'COPD' } },
+  wording: { what: { ...asNamed(ILLNESSES), copd: 'COPD', tia: 'a TIA' } },
   present: ({ what, for: time }) => spaced(what ?? 'another illness', forTime(time)),
   absent: ({ what, for: time }) => spaced(what ?? 'other illness', forTime(time)),
 };

@@ -1,6 +1,8 @@
 import type { Section } from '../../../grammar/lexicon/entry.ts';
+import { COMPLICATIONS } from '../../../grammar/lexicon/recovery.ts';
 import {
   AMOUNT,
+  asNamed,
   commas,
   type OwnPhrase,
   type Predicate,
@@ -86,17 +88,8 @@ const complication: TherePhrase<'complication'> = {
   name: 'a complication',
   wording: {
     what: {
-      infection: 'infection',
-      'wound breakdown': 'wound breakdown',
-      'loose screw': 'loose or prominent screw',
-      'broken hardware': 'broken hardware',
-      nonunion: 'nonunion',
-      malunion: 'malunion',
-      'avascular necrosis': 'avascular necrosis',
+      ...asNamed(COMPLICATIONS),
       crps: 'complex regional pain syndrome',
-      'nerve injury': 'nerve injury',
-      'painful scar': 'painful scar',
-      haematoma: 'haematoma',
       clot: 'blood clot',
     },
   },

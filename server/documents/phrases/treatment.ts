@@ -1,6 +1,8 @@
 import type { Section } from '../../../grammar/lexicon/entry.ts';
+import { NSAIDS } from '../../../grammar/lexicon/medicines.ts';
 import { PROCEDURE_WORDING } from './operation.ts';
 import {
+  asNamed,
   commas,
   OFTEN,
   type OwnPhrase,
@@ -58,6 +60,8 @@ interface Detailed {
   readonly kind?: string;
   readonly of?: string;
   readonly what?: string;
+  /** The drug that it was. */
+  readonly name?: string;
   readonly often?: string;
   readonly dose?: string;
   readonly amount?: string;
@@ -94,7 +98,7 @@ const course =
       said.kept,
       said.response,
     );
-    const named = said.kind ?? said.what;
+    const named = said.kind ?? said.what ?? said.name;
     const { verb: be, rest: how } = ahead ? planned(rest) : was(rest);
     return { verb: be, rest: how, ...(named ? { subject: named, plural: PLURAL.test(named) } : {}) };
   };
@@ -236,7 +240,7 @@ export const TREATMENT_PHRASES = {
   'postop-shoe': measure<'postop-shoe'>('a postoperative shoe', 'tried', 'for'),
   'anti-inflammatory': {
     ...measure<'anti-inflammatory'>('anti-inflammatory medication', 'tried', 'for'),
-    wording: { ...wording, often: OFTEN },
+    wording: { ...wording, name: asNamed(NSAIDS), often: OFTEN },
   },
   steroid: {
     ...measure<'steroid'>(withArticle('steroid injection'), 'given', { ray: 'at', web: 'in', foot: 'in' }),

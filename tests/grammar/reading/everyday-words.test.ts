@@ -28,7 +28,7 @@ checkRules({
   'illness beside the foot': [
     [
       'pmh asthma, AF, hypothyroid',
-      'history/illness what=asthma; history/illness what=atrial fibrillation; history/illness what=thyroid disease',
+      'history/illness what=asthma; history/illness what=atrial fibrillation; history/illness what=hypothyroidism',
     ],
     ['no pmh', 'no illness'],
     ['no fever no psoriasis', 'no fever; no illness what=psoriasis'],
@@ -38,7 +38,7 @@ checkRules({
     ['history father asthma', 'unclear: illness'],
     ['history ? asthma', 'unclear: illness'],
     ['DM2 20 yrs', 'diabetes type=type 2 for=20years'],
-    ['pmh CKD3', 'history/kidney-disease'],
+    ['pmh CKD3', 'history/kidney-disease kind=ckd stage 3'],
     ['vapes', 'smoking status=vaping'],
     ['smokes 5/d', 'smoking status=current amount=5/day'],
     ['smokes no', 'smoking status=non-smoker'],
@@ -99,7 +99,7 @@ checkRules({
     ['plan WBAT w crutches', 'plan/weight-bearing load=weight-bearing-as-tolerated; plan/walking-aid what=crutches'],
     ['plan heel WB in wedge shoe 6/52', 'plan/weight-bearing load=heel only; plan/postop-shoe for=6weeks'],
     ['plan buddy tape 2nd', 'plan/2 tape kind=buddy'],
-    ['tried ibuprofen prn', 'tried/anti-inflammatory often=as needed'],
+    ['tried ibuprofen prn', 'tried/anti-inflammatory name=ibuprofen often=as needed'],
     ['tried steroid + LA web 3', 'tried/web 3 steroid beside=local anaesthetic'],
     ['tried wider shoes stopped', 'unclear: footwear'],
   ],

@@ -64,7 +64,7 @@ checkRules({
     ['2nd ulcer 8 mm, clean', '2 wound kind=ulcer size=8mm', 'word-out-of-place'],
     ['2nd ulcer probes to bone', '2 wound kind=ulcer bone=reaches bone'],
     ['no ulcer', 'no wound kind=ulcer'],
-    ['history stomach ulcer', 'history/ulcer-or-bleed'],
+    ['history stomach ulcer', 'history/ulcer-or-bleed kind=stomach ulcer'],
     [
       'operation 2nd weil 3 mm, 1 screw',
       'operation/2 procedure what=weil osteotomy shortening=3mm; operation/2 fixation count=1 with=screw',

@@ -62,7 +62,7 @@ checkRules({
     ['history no known allergies', 'history/no allergy'],
     ['history allergy "flucloxacillin"', 'history/allergy "flucloxacillin"'],
     ['history no kidney disease', 'history/no kidney-disease'],
-    ['history previous dvt 2019', 'history/clot-history on=2019'],
+    ['history previous dvt 2019', 'history/clot-history kind=dvt on=2019'],
     ['history dvt', '', 'unread-red-flag'],
     ['history pregnant 20 weeks', 'history/pregnancy for=20weeks'],
     ['history previously on warfarin', 'unclear: anticoagulant'],
