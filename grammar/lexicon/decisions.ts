@@ -1,4 +1,4 @@
-import { entry, type Lead, words } from './entry.ts';
+import { entry, type Lead, within, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -29,29 +29,46 @@ const leads: Readonly<Record<string, Lead>> = Object.fromEntries(
   ),
 );
 
-const DIAGNOSES = {
-  'plantar plate tear': ['plate tear', 'plantar plate rupture', 'plate rupture', 'plantar plate injury'],
+export const DIAGNOSES = {
+  'plantar plate tear': ['plate tear'],
+  'plantar plate rupture': ['plate rupture'],
+  'plantar plate injury': [],
   'mtp instability': ['mtpj instability', 'unstable mtp', 'lesser mtp instability'],
   'crossover toe': ['cross over toe'],
   'plantar plate sprain': ['plate sprain'],
   sesamoiditis: [],
-  'stump neuroma': ['recurrent neuroma', 'recurrent/stump neuroma'],
-  metatarsalgia: ['transfer metatarsalgia'],
+  'stump neuroma': ['recurrent/stump neuroma'],
+  'recurrent neuroma': [],
+  metatarsalgia: [],
+  'transfer metatarsalgia': [],
   'interdigital neuroma': ['neuroma', "morton's neuroma", 'morton neuroma', 'mortons neuroma'],
   'hammer toe': ['hammertoe'],
   'claw toe': [],
   'mallet toe': [],
-  'hallux valgus': ['bunion'],
+  'hallux valgus': [],
+  bunion: [],
   'hallux rigidus': [],
   freiberg: ["freiberg's disease", 'freiberg disease'],
-  'stress fracture': ['stress injury'],
-  synovitis: ['capsulitis', 'mtp synovitis'],
-  bursitis: ['intermetatarsal bursitis'],
-  'inflammatory arthritis': ['rheumatoid arthritis'],
+  'stress fracture': [],
+  'stress injury': [],
+  synovitis: ['mtp synovitis'],
+  capsulitis: [],
+  bursitis: [],
+  'intermetatarsal bursitis': [],
+  'inflammatory arthritis': [],
+  'rheumatoid arthritis': [],
   osteoarthritis: ['mtp osteoarthritis'],
   gout: [],
   'fat pad atrophy': [],
 } as const;
+/** What each counts as; a capsulitis is no synovitis, and a stress injury may be no fracture yet. */
+const WIDER = within({
+  'plantar plate tear': ['plantar plate rupture', 'plantar plate injury'],
+  metatarsalgia: ['transfer metatarsalgia'],
+  'hallux valgus': ['bunion'],
+  bursitis: ['intermetatarsal bursitis'],
+  'inflammatory arthritis': ['rheumatoid arthritis'],
+});
 /** After `imp` the diagnosis stands by itself. */
 const diagnosed: Readonly<Record<string, Lead>> = Object.fromEntries(
   Object.entries<readonly string[]>(DIAGNOSES).flatMap(([what, others]) =>
@@ -72,7 +89,7 @@ export const DECISIONS_AND_DIAGNOSIS = [
     forms: ['working diagnosis', 'dx', 'impression'],
     leads: diagnosed,
     slots: {
-      what: words(DIAGNOSES, { many: true }),
+      what: words(DIAGNOSES, { many: true, wider: WIDER }),
       phase: words({ acute: [], chronic: [], early: [], recurrent: [] }, { before: true }),
     },
     many: true,

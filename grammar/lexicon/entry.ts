@@ -146,6 +146,8 @@ export interface Entry extends Sourced {
   readonly subjects: readonly SubjectKind[];
   /** Canonical word, then every other form in which the finding is written or said. */
   readonly word: string;
+  /** What stands for the word after an adjective: `exquisite tenderness`. */
+  readonly noun?: string;
   readonly forms: readonly string[];
   /** Words that open the finding and give a value at once (`medial 12°`). */
   readonly leads: Readonly<Record<string, Lead>>;
@@ -218,9 +220,12 @@ export const amount = () =>
       slight: ['minimal', 'trace', 'slightly', 'a bit', 'a bit of', 'a little', 'a little bit', 'a little bit of'],
       mild: ['mildly', 'minor'],
       moderate: ['mod', 'moderately'],
-      marked: ['severe', 'gross', 'very', 'exquisite', 'exquisitely', 'markedly'],
+      marked: ['very', 'markedly'],
+      severe: ['severely'],
+      gross: ['grossly'],
+      exquisite: ['exquisitely'],
     },
-    { before: true },
+    { before: true, wider: within({ marked: ['severe', 'gross', 'exquisite'] }) },
   );
 
 /** Words that open their finding and give one slot a value each: form to value. */

@@ -14,7 +14,8 @@ const SHOWN = {
   erosion: ['erosions'],
   osteoarthritis: ['oa'],
   osteophyte: ['osteophytes'],
-  'bone oedema': ['bone bruise'],
+  'bone oedema': [],
+  'bone bruise': [],
   'loose body': [],
   'periosteal reaction': ['periosteal rxn'],
   sclerosis: [],
@@ -162,11 +163,14 @@ export const IMAGING = [
     forms: ['web lesion'],
     leads: given(
       'what',
-      { neuroma: 'neuroma', bursitis: 'bursitis', fibrosis: 'fibrosis', thickening: 'thickening', bursa: 'bursitis' },
+      { neuroma: 'neuroma', bursitis: 'bursitis', fibrosis: 'fibrosis', thickening: 'thickening', bursa: 'bursa' },
       { noun: true },
     ),
     slots: {
-      what: words({ neuroma: [], bursitis: ['bursa'], fibrosis: [], thickening: [] }),
+      what: words(
+        { neuroma: [], bursitis: [], bursa: [], fibrosis: [], thickening: [] },
+        { wider: { bursa: 'bursitis' } },
+      ),
       size: number('mm', 0, 40, true),
     },
     order: 76,
@@ -193,17 +197,20 @@ export const IMAGING = [
       ),
     },
     slots: {
-      what: words({
-        ...SHOWN,
-        'avascular necrosis': [],
-        gas: [],
-        osteomyelitis: [],
-        lysis: [],
-        'neuropathic change': [],
-      }),
+      what: words(
+        {
+          ...SHOWN,
+          'avascular necrosis': [],
+          gas: [],
+          osteomyelitis: [],
+          lysis: [],
+          'neuropathic change': [],
+        },
+        { wider: { 'bone bruise': 'bone oedema' } },
+      ),
       degree: words(
-        { slight: ['small', 'minor', 'tiny'], mild: [], moderate: [], marked: ['severe'] },
-        { before: true },
+        { slight: ['small', 'minor', 'tiny'], mild: [], moderate: [], marked: [], severe: [] },
+        { before: true, wider: { severe: 'marked' } },
       ),
       size: number('mm', 0, 60),
       displacement: words({ undisplaced: ['not displaced'], displaced: [] }),

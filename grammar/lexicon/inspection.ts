@@ -1,4 +1,4 @@
-import { amount, duration, entry, given, type Lead, number, pair, words } from './entry.ts';
+import { amount, duration, entry, given, type Lead, leadsOf, number, pair, within, words } from './entry.ts';
 import { HEADS } from './what-changes-it.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -7,11 +7,11 @@ const ray = { sections: ['exam'], subjects: ['ray'] } as const;
 /** Said of all toes at once. */
 const TOES = {
   pink: 'pink',
-  'warm and pink': 'pink',
+  'warm and pink': 'warm and pink',
   pale: 'pale',
   white: 'white',
   blue: 'blue',
-  dusky: 'blue',
+  dusky: 'dusky',
   cold: 'cold',
 } as const;
 
@@ -30,6 +30,17 @@ const WARMER = Object.fromEntries(
     ),
   ),
 );
+/** A toe that no longer comes down, as after an osteotomy; it counts as lifted, and is called by its name. */
+const FLOATING = { floating: ['floating toe', 'floats'] } as const;
+/** A foot swollen through and through, or with water in it. */
+const SWOLLEN = {
+  'diffuse swelling': ['diffusely swollen'],
+  'whole foot swollen': [],
+  oedema: [],
+  'pitting oedema': [],
+} as const;
+/** Old wounds and fresh ones, by what they are. */
+const WOUNDS = { ulcer: ['ulcers', 'ulceration'], incision: [] } as const;
 
 /** Standing, skin and palpation, ray by ray. */
 export const INSPECTION = [
@@ -42,9 +53,6 @@ export const INSPECTION = [
     subjects: ['ray'],
     word: 'lifted',
     forms: [
-      'floating',
-      'floating toe',
-      'floats',
       'off the ground',
       'off the floor',
       'off floor',
@@ -57,6 +65,7 @@ export const INSPECTION = [
       'not touching the ground',
     ],
     leads: {
+      ...leadsOf('kind', FLOATING),
       'touches floor': { absent: true },
       'touches the floor': { absent: true },
       'touches the ground': { absent: true },
@@ -64,6 +73,7 @@ export const INSPECTION = [
       'touching the ground': { absent: true },
     },
     slots: {
+      kind: words(FLOATING),
       by: number('mm', 0, 40, true),
       from: words({ floor: ['off floor', 'off the floor', 'off ground', 'off the ground'] }),
     },
@@ -81,8 +91,14 @@ export const INSPECTION = [
     sections: ['stand', 'exam'],
     subjects: ['foot'],
     word: 'gap',
-    forms: ['spread', 'splaying', 'splay', 'widened gap', 'v sign', 'daylight sign'],
-    slots: { between: pair(), size: amount(), by: number('mm', 0, 40, false) },
+    forms: ['spread', 'splaying', 'splay', 'widened gap'],
+    leads: leadsOf('kind', { 'v sign': [], 'daylight sign': [] }),
+    slots: {
+      kind: words({ 'v sign': [], 'daylight sign': [] }),
+      between: pair(),
+      size: amount(),
+      by: number('mm', 0, 40, false),
+    },
     many: true,
     order: 41,
     technique: 'Patient standing: compare the spaces between the toes.',
@@ -98,8 +114,9 @@ export const INSPECTION = [
     sections: ['stand', 'exam'],
     subjects: ['foot'],
     word: 'hallux-valgus',
-    forms: ['hv', 'bunion'],
-    slots: { degree: amount(), angle: number('°', 0, 90, true) },
+    forms: ['hv'],
+    leads: leadsOf('kind', { bunion: [] }),
+    slots: { kind: words({ bunion: [] }), degree: amount(), angle: number('°', 0, 90, true) },
     order: 42,
     technique: 'Patient standing: judge the lean of the great toe.',
     meaning: 'Often stands beside an unstable second ray and is treated with it when it crowds the toe.',
@@ -113,12 +130,17 @@ export const INSPECTION = [
     kind: 'sign',
     bare: 'present',
     word: 'swelling',
-    forms: ['swollen', 'thickened', 'thickening', 'puffy'],
-    leads: { boggy: { gives: { feel: 'boggy' } }, effusion: { gives: { feel: 'effusion' }, noun: true } },
+    forms: ['swollen', 'puffy'],
+    leads: {
+      boggy: { gives: { feel: 'boggy' } },
+      effusion: { gives: { feel: 'effusion' }, noun: true },
+      thickened: { gives: { feel: 'thickening' }, noun: true },
+      thickening: { gives: { feel: 'thickening' }, noun: true },
+    },
     slots: {
       degree: amount(),
       place: words({ dorsal: ['dorsally'], plantar: [] }, { locating: true }),
-      feel: words({ boggy: [], effusion: [] }, { before: true }),
+      feel: words({ boggy: [], effusion: [], thickening: ['thickened'] }, { before: true }),
     },
     order: 50,
     technique: 'Look and feel for fullness around the joint, from above and from the sole.',
@@ -146,25 +168,24 @@ export const INSPECTION = [
     sections: ['exam'],
     subjects: ['foot'],
     word: 'foot-swelling',
-    forms: [
-      'foot swelling',
-      'foot swollen',
-      'swollen foot',
-      'forefoot swelling',
-      'forefoot swollen',
-      'swollen forefoot',
-      'whole foot swollen',
-      'diffuse swelling',
-      'diffusely swollen',
-      'oedema',
-      'pitting oedema',
-      'swelling',
-      'swollen',
-      'puffy',
-    ],
-    leads: { 'midfoot swollen': { gives: { place: 'midfoot' } }, 'midfoot swelling': { gives: { place: 'midfoot' } } },
+    forms: ['foot swelling', 'foot swollen', 'swollen foot', 'swelling', 'swollen', 'puffy'],
+    leads: {
+      ...given(
+        'place',
+        {
+          'midfoot swollen': 'midfoot',
+          'midfoot swelling': 'midfoot',
+          'forefoot swelling': 'forefoot',
+          'forefoot swollen': 'forefoot',
+          'swollen forefoot': 'forefoot',
+        },
+        { noun: true },
+      ),
+      ...leadsOf('kind', SWOLLEN),
+    },
     slots: {
       degree: amount(),
+      kind: words(SWOLLEN),
       place: words({ forefoot: [], midfoot: [], ankle: [] }, { locating: true }),
       for: duration(),
     },
@@ -181,10 +202,12 @@ export const INSPECTION = [
     sections: ['exam'],
     subjects: ['ray', 'foot'],
     word: 'hot',
-    forms: ['heat', 'warm joint', 'hot joint', 'hot foot', 'warm foot'],
-    leads: WARMER,
-    // Given by the leading word alone: `hot the left` is no comparison.
+    forms: ['heat', 'hot joint', 'hot foot'],
+    // Less than hot, and looked into as if it were: infection and an acute neuropathic foot begin so (common practice).
+    leads: { ...WARMER, ...given('degree', { 'warm joint': 'warm', 'warm foot': 'warm' }, { noun: true }) },
     slots: {
+      degree: words({ warm: [] }),
+      // Given by the leading word alone: `hot the left` is no comparison.
       than: words({ 'the other side': [], 'the left': [], 'the right': [] }, { locating: true, labelled: true }),
     },
     order: 52,
@@ -199,26 +222,33 @@ export const INSPECTION = [
     sections: ['exam'],
     subjects: ['ray', 'foot'],
     word: 'wound',
-    forms: ['incision', 'wounds'],
-    leads: Object.fromEntries(
-      ['ulcer', 'ulcers', 'ulceration'].map((form): [string, Lead] => [form, { gives: { kind: 'ulcer' }, noun: true }]),
-    ),
+    forms: ['wounds'],
+    leads: leadsOf('kind', WOUNDS),
     slots: {
-      kind: words({ ulcer: [] }),
+      kind: words(WOUNDS),
       size: number('mm', 0, 200, false),
       // The second of two measures (`5 x 8 mm`).
       across: { ...number('mm', 0, 200, false), labelled: true },
-      bone: words({ 'reaches bone': ['probes to bone', 'probe to bone', 'to bone', 'bone exposed'] }),
-      state: words({
-        clean: [],
-        dry: [],
-        'clean and dry': ['clean dry', 'dry and clean'],
-        healed: [],
-        open: ['dehisced', 'gaping'],
-        discharging: ['oozing'],
-        pus: ['discharging pus', 'purulent'],
-        spreading: ['spreading redness'],
-      }),
+      bone: words(
+        { 'reaches bone': ['to bone'], 'probes to bone': ['probe to bone'], 'bone exposed': [] },
+        { wider: within({ 'reaches bone': ['probes to bone', 'bone exposed'] }) },
+      ),
+      state: words(
+        {
+          clean: [],
+          dry: [],
+          'clean and dry': ['clean dry', 'dry and clean'],
+          healed: [],
+          open: [],
+          dehisced: [],
+          gaping: [],
+          discharging: [],
+          oozing: [],
+          pus: ['discharging pus', 'purulent'],
+          spreading: ['spreading redness'],
+        },
+        { wider: within({ open: ['dehisced', 'gaping'], discharging: ['oozing'] }) },
+      ),
     },
     order: 53,
     technique: 'Inspect the skin and every wound, pin track included; probe an ulcer for bone.',
@@ -232,6 +262,7 @@ export const INSPECTION = [
     bare: 'present',
     subjects: ['ray', 'web'],
     word: 'tender',
+    noun: 'tenderness',
     forms: ['tenderness', 'ttp', 'tender to palpation', 'tender on palpation'],
     leads: { nt: { absent: true }, 'non tender': { absent: true } },
     slots: {
@@ -267,7 +298,7 @@ export const INSPECTION = [
     forms: ['colour', 'toe colour', 'color'],
     leads: {
       ...given('state', { 'pink warm': 'pink', 'warm pink': 'pink', 'pink and warm': 'pink', 'warm and pink': 'pink' }),
-      ...given('state', { pink: 'pink', pale: 'pale', white: 'white', blue: 'blue', dusky: 'blue', cold: 'cold' }),
+      ...given('state', TOES),
       ...Object.fromEntries(
         Object.entries(TOES).map(([form, state]): [string, Lead] => [
           `toes ${form}`,
@@ -276,7 +307,10 @@ export const INSPECTION = [
       ),
     },
     slots: {
-      state: words({ pink: ['warm and pink'], pale: [], white: [], blue: ['dusky'], cold: [] }, { many: true }),
+      state: words(
+        { pink: [], 'warm and pink': [], pale: [], white: [], blue: [], dusky: [], cold: [] },
+        { many: true, wider: within({ pink: ['warm and pink'], blue: ['dusky'] }) },
+      ),
     },
     many: true,
     order: 69,

@@ -1,8 +1,13 @@
-import { amount, clock, date, duration, entry, given, grade, number, words } from './entry.ts';
+import { amount, clock, date, duration, entry, given, grade, leadsOf, number, within, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const ray = { sections: ['exam'], subjects: ['ray'] } as const;
 const memory = { source: 'from memory', mark: 'from memory, to be verified' } as const;
+
+/** How far a toe stands up at its joint, in the words used for it. */
+const COCKED = { hyperextended: ['hyperextension'], 'cocked up': [] } as const;
+/** Staging and plans take what is stiff for fixed, and what can be corrected for flexible, as they always did. */
+const WIDER_RIGIDITY = within({ flexible: ['correctable'], fixed: ['stiff'] });
 
 /** The joint and the toe of each ray, and the stage as stated. */
 export const RAY = [
@@ -84,8 +89,10 @@ export const RAY = [
     sections: ['exam', 'stand'],
     subjects: ['ray'],
     word: 'extended',
-    forms: ['hyperextended', 'hyperextension', 'extension', 'cocked up'],
-    slots: { degree: amount(), angle: number('°', 0, 90, true) },
+    noun: 'extension',
+    forms: ['extension'],
+    leads: leadsOf('kind', COCKED),
+    slots: { kind: words(COCKED), degree: amount(), angle: number('°', 0, 90, true) },
     order: 62,
     technique: 'Look from the side: extension of the proximal phalanx at the MTP joint.',
     meaning: 'A hyperextended toe accompanies stage 2 and beyond (from memory).',
@@ -105,9 +112,10 @@ export const RAY = [
       onto: words(
         {
           hallux: ['great toe', 'big toe', 'onto hallux', 'over hallux', 'onto the hallux', 'over the hallux'],
-          third: ['third toe', 'lateral neighbour'],
+          third: ['third toe'],
+          'lateral neighbour': [],
         },
-        { locating: true },
+        { locating: true, wider: { 'lateral neighbour': 'third' } },
       ),
       when: words({ sometimes: ['intermittent', 'intermittently'], constant: ['always', 'at rest'] }),
     },
@@ -190,8 +198,8 @@ export const RAY = [
     forms: ['pip joint', 'pipj'],
     slots: {
       rigidity: words(
-        { flexible: ['supple', 'correctable'], stiff: [], 'semi-rigid': [], fixed: ['rigid'], fused: [] },
-        { before: true },
+        { flexible: ['supple'], correctable: [], stiff: [], 'semi-rigid': [], fixed: ['rigid'], fused: [] },
+        { before: true, wider: WIDER_RIGIDITY },
       ),
     },
     order: 67,
@@ -207,7 +215,10 @@ export const RAY = [
     word: 'mtp',
     forms: ['mtp joint', 'mtpj', 'mtps', 'mtpjs'],
     slots: {
-      rigidity: words({ flexible: ['supple', 'correctable'], stiff: [], 'semi-rigid': [], fixed: ['rigid'] }),
+      rigidity: words(
+        { flexible: ['supple'], correctable: [], stiff: [], 'semi-rigid': [], fixed: ['rigid'] },
+        { wider: WIDER_RIGIDITY },
+      ),
       stability: words({ stable: [], unstable: [] }),
     },
     order: 68,

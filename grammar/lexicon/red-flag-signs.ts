@@ -1,4 +1,4 @@
-import { duration, entry, given, number, words } from './entry.ts';
+import { duration, entry, given, number, within, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -16,20 +16,27 @@ export const RED_FLAG_SIGNS = [
     leads: {
       'calf swelling': { gives: { state: 'swollen' }, noun: true },
       'calf tenderness': { gives: { state: 'tender' }, noun: true },
-      'calf pain': { gives: { state: 'tender' }, noun: true },
+      'calf pain': { gives: { state: 'painful' }, noun: true },
     },
     slots: {
       state: words(
         {
           swollen: [],
-          tender: ['painful', 'sore'],
-          hot: ['warm'],
+          tender: ['sore'],
+          painful: [],
+          hot: [],
+          warm: [],
           red: [],
           soft: ['supple'],
-          'not tender': ['nt', 'non tender', 'nontender', 'not sore', 'not painful'],
+          'not tender': ['nt', 'non tender', 'nontender', 'not sore'],
+          'not painful': [],
           'not swollen': [],
         },
-        { before: true, many: true },
+        {
+          before: true,
+          many: true,
+          wider: within({ tender: ['painful'], hot: ['warm'], 'not tender': ['not painful'] }),
+        },
       ),
     },
     many: true,

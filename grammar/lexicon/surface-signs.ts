@@ -19,6 +19,7 @@ const NERVE = {
   'electric shocks': ['electric shock', 'electric'],
   shooting: [],
   'pins and needles': ['pins & needles', 'paraesthesia', 'paresthesia'],
+  tingling: [],
 } as const;
 
 /** Shape of the toe, subluxation, bruising, signs of infection, and what a nerve makes felt. */

@@ -1,4 +1,4 @@
-import { date, duration, entry, given, type Lead, leadsOf, number, words } from './entry.ts';
+import { date, duration, entry, given, type Lead, leadsOf, number, within, words } from './entry.ts';
 import { DOSING, NSAIDS } from './medicines.ts';
 import { PROCEDURES } from './operation.ts';
 
@@ -8,36 +8,54 @@ const practice = { source: 'common practice', mark: 'common practice' } as const
 export const COURSE = {
   for: duration(),
   on: date(),
-  kept: words({
-    'well kept': ['daily', 'kept', 'kept well'],
-    'poorly kept': ['irregular', 'intermittent', 'not kept', 'kept poorly'],
-  }),
-  response: words({
-    better: ['improved', 'helped', 'relief', 'good relief', 'good effect', 'much better', 'a lot better'],
-    partial: ['some relief', 'some help', 'partial relief', 'a little better', 'helped a bit', 'a bit better'],
-    'no-relief': [
-      'no relief',
-      'nil relief',
-      'nil benefit',
-      'no benefit',
-      'no better',
-      'no help',
-      'unhelpful',
-      'no effect',
-    ],
-    worse: ['aggravated', 'made worse', 'much worse'],
-  }),
+  // What is used every day is kept for the course (common practice); how often it was used stays as told.
+  kept: words(
+    {
+      'well kept': ['kept', 'kept well'],
+      daily: [],
+      'poorly kept': ['not kept', 'kept poorly'],
+      irregular: [],
+      intermittent: [],
+    },
+    { wider: within({ 'well kept': ['daily'], 'poorly kept': ['irregular', 'intermittent'] }) },
+  ),
+  response: words(
+    {
+      better: ['improved', 'helped', 'relief'],
+      'good relief': ['good effect'],
+      'much better': ['a lot better'],
+      partial: ['some relief', 'some help', 'partial relief'],
+      'a little better': ['helped a bit', 'a bit better'],
+      'no-relief': ['no relief', 'nil relief', 'nil benefit', 'no benefit', 'no better', 'no help', 'unhelpful', 'no effect'],
+      worse: ['aggravated', 'made worse'],
+      'much worse': [],
+    },
+    { wider: within({ better: ['good relief', 'much better'], partial: ['a little better'], worse: ['much worse'] }) },
+  ),
   stop: date(['until', 'till', 'stopped', 'stopped on', 'stopped in'], true),
   reason: words(
     {
-      'skin reaction': ['rash', 'blisters', 'skin irritation'],
-      'side effects': ['stomach upset'],
+      'skin reaction': [],
+      rash: [],
+      blisters: [],
+      'skin irritation': [],
+      'side effects': [],
+      'stomach upset': [],
       discomfort: ['uncomfortable'],
       intolerance: ['not tolerated'],
-      impractical: ['work'],
+      impractical: [],
+      work: [],
       cost: [],
     },
-    { labels: ['stopped for', 'stopped because of', 'stopped due to'], labelled: true },
+    {
+      labels: ['stopped for', 'stopped because of', 'stopped due to'],
+      labelled: true,
+      wider: within({
+        'skin reaction': ['rash', 'blisters', 'skin irritation'],
+        'side effects': ['stomach upset'],
+        impractical: ['work'],
+      }),
+    },
   ),
 };
 const shared = {

@@ -56,7 +56,7 @@ export const WEBS_AND_FOOT = [
     sections: ['exam', 'history'],
     subjects: ['web', 'ray'],
     word: 'numbness',
-    forms: ['numb', 'tingling', 'numb patch'],
+    forms: ['numb', 'numb patch'],
     slots: {
       degree: amount(),
       place: words(

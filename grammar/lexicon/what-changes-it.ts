@@ -1,4 +1,4 @@
-import { entry, words } from './entry.ts';
+import { entry, within, words } from './entry.ts';
 
 /** The head of a metatarsal as a place, in every form. */
 export const HEADS = ['met', 'mt', 'metatarsal'].flatMap((bone) => [`${bone} head`, `${bone} heads`]).concat('mth');
@@ -7,26 +7,32 @@ export const HEADS = ['met', 'mt', 'metatarsal'].flatMap((bone) => [`${bone} hea
 export const MOMENTS = {
   'push-off': ['toe-off', 'pushing off'],
   night: ['at night', 'nocturnal', 'nights'],
-  barefoot: [
-    'walking barefoot',
-    'barefoot walking',
-    'barefoot on tiles',
-    'barefoot on tile',
-    'walking barefoot on tiles',
-  ],
+  barefoot: ['walking barefoot', 'barefoot walking'],
+  'barefoot on tiles': ['barefoot on tile', 'walking barefoot on tiles'],
   walking: ['on walking'],
   running: ['on running'],
   'weight-bearing': ['wb', 'weight bearing', 'on weight bearing'],
-  'end of day': ['end of the day', 'by evening', 'in the evening', 'evenings'],
+  'end of day': ['end of the day'],
+  evenings: ['by evening', 'in the evening'],
   mornings: ['in the morning', 'in the mornings', 'morning'],
   cycling: ['on cycling'],
   sport: ['sports', 'at sport', 'on sport'],
   standing: ['on standing'],
-  stairs: ['on stairs', 'hills'],
-  shoes: ['in shoes', 'tight shoes', 'in tight shoes', 'narrow shoes'],
+  stairs: ['on stairs'],
+  hills: [],
+  shoes: ['in shoes'],
+  'tight shoes': ['in tight shoes'],
+  'narrow shoes': [],
   jumping: ['on jumping', 'jumps'],
-  dancing: ['on dancing', 'demi pointe'],
+  dancing: ['on dancing'],
+  'demi pointe': [],
 } as const;
+export const WIDER_MOMENTS = within({
+  barefoot: ['barefoot on tiles'],
+  'end of day': ['evenings'],
+  shoes: ['tight shoes', 'narrow shoes'],
+  dancing: ['demi pointe'],
+});
 
 const asked = {
   source: 'common practice',
@@ -51,7 +57,7 @@ export const WHAT_CHANGES_IT = [
           heels: ['high heels'],
           activity: ['exercise'],
         },
-        { many: true, before: true },
+        { many: true, before: true, wider: WIDER_MOMENTS },
       ),
     },
     many: true,
@@ -69,14 +75,19 @@ export const WHAT_CHANGES_IT = [
         {
           rest: ['resting'],
           'shoes off': ['shoe off', 'taking shoes off', 'taking shoe off'],
-          rubbing: ['massage'],
-          'wide shoes': ['wider shoes', 'soft shoes'],
-          trainers: ['running shoes'],
-          walking: ['movement'],
-          cold: ['ice'],
+          rubbing: [],
+          massage: [],
+          'wide shoes': ['wider shoes'],
+          'soft shoes': [],
+          trainers: [],
+          'running shoes': [],
+          walking: [],
+          movement: [],
+          cold: [],
+          ice: [],
           elevation: [],
         },
-        { many: true },
+        { many: true, wider: within({ rubbing: ['massage'], trainers: ['running shoes'], cold: ['ice'] }) },
       ),
     },
     many: true,

@@ -295,6 +295,7 @@ export class Binder {
   startFinding(claim: { id: FindingId; lead?: Lead }, at: Span): void {
     const entry = entryOf(claim.id);
     const draft = this.draft(claim.id, entry, at);
+    const word = (this.before.length > 0 && entry.noun) || entry.word;
     this.denyBareBefore();
     this.attach(draft, entry);
     if (claim.lead?.absent) {
@@ -312,7 +313,7 @@ export class Binder {
       setSlot(draft, slot, wordValue(entry.slots[slot], value), at, doubts);
     this.current = draft;
     this.push({ is: 'finding', draft });
-    const canonical = claim.lead || draft.denied ? {} : { canonical: entry.word };
+    const canonical = claim.lead || draft.denied ? {} : { canonical: word };
     this.role('finding', at, { finding: claim.id, ...canonical });
   }
 

@@ -152,7 +152,10 @@ function infection(view: FlagView): Found {
   if (reddened.length > 0 || (weeping.length > 0 && heat.length > 0))
     return found([...weeping, ...heat], 'a pin site that is red or hot and discharges');
   const broken: AnyFact[] = [
-    ...wounds.filter((fact) => fact.values.state?.words.includes('open') || (fact.values.kind && !isHealed(fact))),
+    ...wounds.filter(
+      (fact) =>
+        fact.values.state?.words.includes('open') || (fact.values.kind?.words.includes('ulcer') && !isHealed(fact)),
+    ),
     ...said.filter(({ values }) => values.what?.words.includes('wound breakdown')),
   ];
   if (broken.length > 0 && fever.length > 0) return found([...broken, ...fever], 'an open wound with fever');

@@ -33,7 +33,9 @@ test.each<[string, string[]]>([
   ],
   [
     "she's had physio for two months which helped a bit",
-    ['tried right foot: physiotherapy present for low=2 high=2 unit=months response words=[partial]'],
+    [
+      'tried right foot: physiotherapy present for low=2 high=2 unit=months response words=[partial] said=[a little better]',
+    ],
   ],
   [
     'he has been wearing orthotics for three months with some relief',
@@ -51,7 +53,7 @@ test.each<[string, string[]]>([
   ['tender over the plantar plate of the second', ['exam right ray 2: tenderness present place words=[plate]']],
   [
     'exquisitely tender under the second met head',
-    ['exam right ray 2: tenderness present degree words=[marked] place words=[head]'],
+    ['exam right ray 2: tenderness present degree words=[marked] said=[exquisite] place words=[head]'],
   ],
   ['mildly tender under the third', ['exam right ray 3: tenderness present degree words=[mild] place words=[plantar]']],
   ['tender dorsally as well', ['exam right ray 2: tenderness present place words=[dorsal]']],

@@ -1,27 +1,10 @@
-import { type OwnPhrase, spaced, was } from './phrase.ts';
+import { DIAGNOSES } from '../../../grammar/lexicon/decisions.ts';
+import { asNamed, type OwnPhrase, spaced, was } from './phrase.ts';
 
-const DIAGNOSES = {
-  'plantar plate tear': 'plantar plate tear',
+const NAMES = {
+  ...asNamed(DIAGNOSES),
   'mtp instability': 'MTP joint instability',
-  'crossover toe': 'crossover toe',
-  metatarsalgia: 'metatarsalgia',
-  'interdigital neuroma': 'interdigital neuroma',
-  'hammer toe': 'hammer toe',
-  'claw toe': 'claw toe',
-  'mallet toe': 'mallet toe',
-  'hallux valgus': 'hallux valgus',
-  'hallux rigidus': 'hallux rigidus',
   freiberg: 'Freiberg disease',
-  'stress fracture': 'stress fracture',
-  synovitis: 'synovitis',
-  bursitis: 'bursitis',
-  'inflammatory arthritis': 'inflammatory arthritis',
-  osteoarthritis: 'osteoarthritis',
-  'plantar plate sprain': 'plantar plate sprain',
-  sesamoiditis: 'sesamoiditis',
-  'stump neuroma': 'stump neuroma',
-  gout: 'gout',
-  'fat pad atrophy': 'fat pad atrophy',
 } as const;
 const STATED = '(stated by the clinician)';
 
@@ -30,7 +13,7 @@ const diagnosis: OwnPhrase<'diagnosis'> = {
   name: 'the working diagnosis',
   by: 'made',
   preposition: { ray: 'at', web: 'in', foot: 'of' },
-  wording: { what: DIAGNOSES, phase: { acute: 'acute', chronic: 'chronic', early: 'early', recurrent: 'recurrent' } },
+  wording: { what: NAMES, phase: { acute: 'acute', chronic: 'chronic', early: 'early', recurrent: 'recurrent' } },
   present: ({ what, phase }) => ({ verb: 'is', rest: spaced(phase, what ?? 'given as written', STATED) }),
   absent: ({ what, phase }) => ({ verb: 'is', rest: spaced('not', phase, what ?? 'made', STATED) }),
 };

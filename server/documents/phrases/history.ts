@@ -40,19 +40,30 @@ const trigger: Own<'trigger'> = {
   wording: {
     what: {
       running: 'running',
+      jogging: 'jogging',
       walking: 'walking',
       standing: 'standing',
       'push-off': 'push-off',
       barefoot: 'walking barefoot',
       stairs: 'stairs',
+      hills: 'hills',
       heels: 'high heels',
       shoes: 'shoes',
+      'narrow shoes': 'narrow shoes',
+      'tight shoes': 'tight shoes',
       dancing: 'dancing',
       sport: 'sport',
       cycling: 'cycling',
       jumping: 'jumping',
       injury: 'an injury',
+      fall: 'a fall',
+      stubbing: 'stubbing the toe',
+      twisting: 'a twisting injury',
+      hyperextension: 'a hyperextension injury',
       'load-rise': 'a rise in load',
+      'more training': 'more training',
+      'new training': 'new training',
+      mileage: 'mileage',
     },
   },
   present: ({ what, for: time, on }) => {
@@ -64,7 +75,7 @@ const trigger: Own<'trigger'> = {
     what ? was(commas('denied as the trigger', on, time), what) : was(commas('no trigger', on, time), 'there'),
 };
 
-const isPlural = (what: string): boolean => /\b(and|shoes|heels|stairs)\b/.test(what);
+const isPlural = (what: string): boolean => /\b(and|shoes|heels|stairs|hills)\b/.test(what);
 
 /** `on push-off`, `at night`: said after the pain; `burning` before it. */
 const isCircumstance = (text: string): boolean => /^(on|at|in) /.test(text);
@@ -76,6 +87,7 @@ const pain: TherePhrase<'pain'> = {
   wording: {
     place: {
       plantar: 'plantar',
+      ball: 'ball of the foot',
       head: 'metatarsal head',
       dorsal: 'dorsal',
       forefoot: 'forefoot',
@@ -85,7 +97,10 @@ const pain: TherePhrase<'pain'> = {
     character: {
       burning: 'burning',
       sharp: 'sharp',
+      stabbing: 'stabbing',
+      shooting: 'shooting',
       aching: 'aching',
+      dull: 'dull',
       throbbing: 'throbbing',
       rest: 'at rest',
       ...AT_MOMENTS,

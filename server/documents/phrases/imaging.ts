@@ -88,10 +88,13 @@ const lesion: TherePhrase<'web-lesion'> = {
   shape: 'there',
   name: 'a lesion',
   wording: {
-    what: { neuroma: 'neuroma', bursitis: 'bursitis', fibrosis: 'fibrosis', thickening: 'thickening' },
+    what: { neuroma: 'neuroma', bursitis: 'bursitis', fibrosis: 'fibrosis', thickening: 'thickening', bursa: 'bursa' },
   },
   present: ({ what, size }) =>
-    spaced(what === undefined ? 'a lesion' : what === 'neuroma' ? 'a neuroma' : what, size && `of ${size}`),
+    spaced(
+      what === undefined ? 'a lesion' : what === 'neuroma' || what === 'bursa' ? `a ${what}` : what,
+      size && `of ${size}`,
+    ),
   absent: ({ what, size }) => spaced(what ?? 'lesion', size && `of ${size}`),
 };
 
@@ -123,6 +126,7 @@ const other: TherePhrase<'image-other'> = {
       osteoarthritis: 'osteoarthritis',
       osteophyte: 'osteophyte',
       'bone oedema': 'bone oedema',
+      'bone bruise': 'bone bruise',
       'loose body': 'loose body',
       'periosteal reaction': 'periosteal reaction',
       sclerosis: 'sclerosis',
@@ -138,7 +142,7 @@ const other: TherePhrase<'image-other'> = {
       osteomyelitis: 'osteomyelitis',
       'neuropathic change': 'neuropathic change',
     },
-    degree: { slight: 'small', mild: 'mild', moderate: 'moderate', marked: 'marked' },
+    degree: { slight: 'small', mild: 'mild', moderate: 'moderate', marked: 'marked', severe: 'severe' },
     displacement: { undisplaced: 'undisplaced', displaced: 'displaced' },
     pattern: { transverse: 'transverse', oblique: 'oblique', spiral: 'spiral' },
     site: { neck: 'at the neck', shaft: 'at the shaft', base: 'at the base', head: 'at the head' },

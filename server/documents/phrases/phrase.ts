@@ -96,4 +96,21 @@ export const OFTEN = {
   'every two weeks': 'every two weeks',
   'as needed': 'as needed',
 } as const;
-export const AMOUNT = { slight: 'slight', mild: 'mild', moderate: 'moderate', marked: 'marked' } as const;
+export const AMOUNT = {
+  slight: 'slight',
+  mild: 'mild',
+  moderate: 'moderate',
+  marked: 'marked',
+  severe: 'severe',
+  gross: 'gross',
+  exquisite: 'exquisite',
+} as const;
+export const AMOUNT_ADVERBS = {
+  slight: 'slightly',
+  mild: 'mildly',
+  moderate: 'moderately',
+  marked: 'markedly',
+  severe: 'severely',
+  gross: 'grossly',
+  exquisite: 'exquisitely',
+} as const;

@@ -1,4 +1,14 @@
-import { commas, did, type Predicate, type Said, type SubjectPhrase, spaced, UNREAD_RESULT, was } from './phrase.ts';
+import {
+  AMOUNT_ADVERBS,
+  commas,
+  did,
+  type Predicate,
+  type Said,
+  type SubjectPhrase,
+  spaced,
+  UNREAD_RESULT,
+  was,
+} from './phrase.ts';
 
 /** How the drawer was tested, in the order in which it is said. */
 const tails = ({ pain, guarding, under, examiner }: Said<'drawer'>): string => commas(pain, guarding, under, examiner);
@@ -56,7 +66,7 @@ const deviation: SubjectPhrase<'deviation'> = {
       dorsomedial: 'dorsomedially',
       dorsolateral: 'dorsolaterally',
     },
-    degree: { slight: 'slightly', mild: 'mildly', moderate: 'moderately', marked: 'markedly' },
+    degree: AMOUNT_ADVERBS,
   },
   present: ({ direction, degree, angle }) => was(spaced(degree, 'deviated', direction, angle && `by ${angle}`)),
   absent: ({ direction, degree, angle }) =>
@@ -69,9 +79,11 @@ const extension: SubjectPhrase<'extension'> = {
   shape: 'subject',
   noun: 'toe',
   name: 'extension',
-  wording: { degree: { slight: 'slightly', mild: 'mildly', moderate: 'moderately', marked: 'markedly' } },
-  present: ({ degree, angle }) => was(spaced(degree, 'extended at the MTP joint', angle && `by ${angle}`)),
-  absent: ({ degree, angle }) => was(spaced('not', degree, 'extended at the MTP joint', angle && `by ${angle}`)),
+  wording: { kind: { hyperextended: 'hyperextended', 'cocked up': 'cocked up' }, degree: AMOUNT_ADVERBS },
+  present: ({ kind, degree, angle }) =>
+    was(spaced(degree, kind ?? 'extended', 'at the MTP joint', angle && `by ${angle}`)),
+  absent: ({ kind, degree, angle }) =>
+    was(spaced('not', degree, kind ?? 'extended', 'at the MTP joint', angle && `by ${angle}`)),
 };
 
 const overlap: SubjectPhrase<'overlap'> = {
@@ -79,7 +91,7 @@ const overlap: SubjectPhrase<'overlap'> = {
   noun: 'toe',
   name: 'overlap',
   wording: {
-    onto: { hallux: 'the hallux', third: 'the third toe' },
+    onto: { hallux: 'the hallux', third: 'the third toe', 'lateral neighbour': 'its lateral neighbour' },
     when: { sometimes: 'sometimes', constant: 'constantly' },
   },
   present: ({ onto, when }) => was(spaced(when, 'overlapping', onto)),
@@ -92,7 +104,7 @@ const rotation: SubjectPhrase<'rotation'> = {
   name: 'rotation',
   wording: {
     direction: { supinated: 'in supination', pronated: 'in pronation' },
-    degree: { slight: 'slightly', mild: 'mildly', moderate: 'moderately', marked: 'markedly' },
+    degree: AMOUNT_ADVERBS,
   },
   present: ({ direction, degree }) => was(spaced(degree, 'rotated', direction)),
   absent: ({ direction, degree }) => was(spaced('not', degree, 'rotated', direction)),
@@ -135,7 +147,13 @@ const paper: SubjectPhrase<'paper'> = {
   absent: ({ result }) => did('had', commas('a paper test recorded as negative', result)),
 };
 
-const RIGIDITY = { flexible: 'flexible', stiff: 'stiff', 'semi-rigid': 'semi-rigid', fixed: 'fixed' } as const;
+const RIGIDITY = {
+  flexible: 'flexible',
+  correctable: 'correctable',
+  'semi-rigid': 'semi-rigid',
+  fixed: 'fixed',
+  stiff: 'stiff',
+} as const;
 
 const pip: SubjectPhrase<'pip'> = {
   shape: 'subject',

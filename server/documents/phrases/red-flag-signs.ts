@@ -8,10 +8,13 @@ const calf: OwnPhrase<'calf'> = {
     state: {
       swollen: 'swollen',
       tender: 'tender',
+      painful: 'painful',
       hot: 'hot',
+      warm: 'warm',
       red: 'red',
       soft: 'soft',
       'not tender': 'without tenderness',
+      'not painful': 'without pain',
       'not swollen': 'without swelling',
     },
   },

@@ -1,5 +1,6 @@
 import {
   AMOUNT,
+  AMOUNT_ADVERBS,
   commas,
   did,
   type OwnPhrase,
@@ -38,7 +39,7 @@ const subluxed: SubjectPhrase<'subluxed'> = {
   wording: {
     direction: { dorsal: 'dorsally', medial: 'medially', lateral: 'laterally', dorsomedial: 'dorsomedially' },
     reducibility: REDUCIBLE,
-    degree: { slight: 'slightly', mild: 'mildly', moderate: 'moderately', marked: 'markedly' },
+    degree: AMOUNT_ADVERBS,
   },
   present: (said) => was(subluxedText(said)),
   absent: (said) => was(`not ${subluxedText(said)}`),
@@ -92,6 +93,7 @@ const nerve: TherePhrase<'nerve-symptom'> = {
       'electric shocks': 'electric shocks',
       shooting: 'shooting',
       'pins and needles': 'pins and needles',
+      tingling: 'tingling',
     },
     when: { 'at night': 'at night', 'in shoes': 'in shoes', 'on walking': 'on walking' },
   },

@@ -30,21 +30,41 @@ type Course =
   | 'toe-splint';
 
 const wording = {
-  kept: { 'well kept': 'well kept', 'poorly kept': 'poorly kept' },
+  kept: {
+    'well kept': 'well kept',
+    daily: 'worn daily',
+    'poorly kept': 'poorly kept',
+    irregular: 'worn irregularly',
+    intermittent: 'worn intermittently',
+  },
   response: {
     better: 'with improvement',
+    'good relief': 'with good relief',
+    'much better': 'with much improvement',
     partial: 'with partial relief',
+    'a little better': 'with a little improvement',
     'no-relief': 'without relief',
     worse: 'with worsening',
+    'much worse': 'with much worsening',
   },
   reason: {
     'skin reaction': 'a skin reaction',
+    rash: 'a rash',
+    blisters: 'blisters',
+    'skin irritation': 'skin irritation',
     'side effects': 'side effects',
+    'stomach upset': 'a stomach upset',
     discomfort: 'discomfort',
     intolerance: 'intolerance',
     impractical: 'being impractical',
+    work: 'work',
     cost: 'its cost',
   },
+} as const;
+/** Of what is done or taken, and not worn. */
+const done = {
+  ...wording,
+  kept: { ...wording.kept, daily: 'daily', irregular: 'irregularly', intermittent: 'intermittently' },
 } as const;
 
 /** What only an injection says. */
@@ -197,12 +217,12 @@ export const TREATMENT_PHRASES = {
   },
   stretching: {
     ...measure<'stretching'>('stretching of the calf', 'done', 'for'),
-    wording: { ...wording, often: OFTEN },
+    wording: { ...done, often: OFTEN },
   },
   physiotherapy: {
     ...measure<'physiotherapy'>('physiotherapy', 'tried', 'for'),
     wording: {
-      ...wording,
+      ...done,
       of: {
         strength: 'strength',
         'intrinsic muscles': 'intrinsic muscles',
@@ -230,7 +250,7 @@ export const TREATMENT_PHRASES = {
   },
   'rest-and-cold': {
     ...measure<'rest-and-cold'>('rest or cold', 'tried', 'for'),
-    wording: { ...wording, what: { rest: 'rest', ice: 'ice', elevation: 'elevation' } },
+    wording: { ...done, what: { rest: 'rest', ice: 'ice', elevation: 'elevation' } },
   },
   cast: {
     ...measure<'cast'>('a cast', 'tried', 'for'),
@@ -240,12 +260,12 @@ export const TREATMENT_PHRASES = {
   'postop-shoe': measure<'postop-shoe'>('a postoperative shoe', 'tried', 'for'),
   'anti-inflammatory': {
     ...measure<'anti-inflammatory'>('anti-inflammatory medication', 'tried', 'for'),
-    wording: { ...wording, name: asNamed(NSAIDS), often: OFTEN },
+    wording: { ...done, name: asNamed(NSAIDS), often: OFTEN },
   },
   steroid: {
     ...measure<'steroid'>(withArticle('steroid injection'), 'given', { ray: 'at', web: 'in', foot: 'in' }),
     wording: {
-      ...wording,
+      ...done,
       guidance: {
         'us-guided': 'under ultrasound guidance',
         'x-ray-guided': 'under X-ray guidance',

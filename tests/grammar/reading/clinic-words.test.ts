@@ -8,7 +8,7 @@ checkRules({
     ['history worse tight shoes & cycling', 'history/worse-with what=shoes,cycling'],
     ['pain mornings worst', 'unclear: pain', 'word-out-of-place'],
     ['history eased by rest, shoes off', 'history/eased-by what=rest,shoes off'],
-    ['pain worse on stairs and hills', 'pain/pain; pain/worse-with what=stairs'],
+    ['pain worse on stairs and hills', 'pain/pain; pain/worse-with what=stairs,hills'],
     ['history worse when running', 'history/worse-with what=running'],
   ],
   'worse alone, compared, denied or told of another time': [
@@ -166,7 +166,7 @@ checkRules({
   'how acute a diagnosis is': [
     ['imp acute plantar plate rupture R 2nd', 'impression/right 2 diagnosis phase=acute what=plantar plate tear'],
     ['imp early synovitis 2nd', 'impression/2 diagnosis phase=early what=synovitis'],
-    ['imp recurrent neuroma web 3', 'impression/web 3 diagnosis what=stump neuroma'],
+    ['imp recurrent neuroma web 3', 'impression/web 3 diagnosis what=recurrent neuroma'],
   ],
   'and near misses of how acute': [
     ['imp ?acute plate tear 2nd', 'impression/2 diagnosis phase=acute what=?plantar plate tear'],
@@ -205,7 +205,7 @@ checkRules({
   'the toe of the ray in force': [
     ['2nd straight, toe pink', '2 no deviation; 2 perfusion state=pink'],
     ['2nd swollen, toe cap refill 3s', '2 swelling; 2 capillary-refill time=3s'],
-    ['2nd floating, toe touches floor', '2 lifted; 2 no lifted'],
+    ['2nd floating, toe touches floor', '2 lifted kind=floating; 2 no lifted'],
   ],
   'and near misses of the toe': [
     ['toe pink', 'unclear: perfusion', 'word-out-of-place'],

@@ -27,7 +27,7 @@ checkRules({
     ['2nd pin site clean', '2 pin-site state=clean'],
     ['2nd pin site pus', '2 pin-site state=pus'],
     ['2nd pin site infected', 'unclear: pin-site', 'unread-red-flag'],
-    ['2nd floating 3 mm', '2 lifted by=3mm'],
+    ['2nd floating 3 mm', '2 lifted kind=floating by=3mm'],
     ['2nd stiff', '2 stiffness'],
     ['2nd moderately stiff', '2 stiffness degree=moderate'],
     ['2nd zzq stiff', 'unclear: stiffness', 'unknown-word'],

@@ -72,7 +72,7 @@ checkRules({
     ['operation 2 sutures', 'operation/fixation count=2 with=suture'],
     ['operation no complications', 'operation/no complication'],
     ['operation 2nd pip fusion, kwire', 'operation/2 procedure what=pip fusion; operation/2 procedure what=pin'],
-    ['2nd floating toe', '2 lifted'],
+    ['2nd floating toe', '2 lifted kind=floating'],
   ],
   'listed for an operation, and bloods before it': [
     ['plan list for weil 2nd', 'plan/listing; plan/2 operation procedure=weil osteotomy'],

@@ -154,9 +154,9 @@ export const SHAPE: readonly Phrase[] = [
   ],
   [
     '(?<=(?:swollen|swelling|puffy|red|joint|mtp|toe)(?: is| feels)?(?: ,)?(?: and| but)? )warm(?! (?:and|but|,)? ?(?:pink|well|perfused))',
-    'hot joint',
+    'warm joint',
   ],
-  ['warm (?=(?:and|but) (?:swollen|red))', 'hot joint '],
+  ['warm (?=(?:and|but) (?:swollen|red))', 'warm joint '],
 ];
 
 export const WEBS: readonly Phrase[] = [
