@@ -1,4 +1,4 @@
-import { date, duration, entry, grade, leadsOf, number, words } from './entry.ts';
+import { date, duration, entry, grade, leadsOf, number, within, words } from './entry.ts';
 import { PLATE_PLACES } from './plate-places.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -6,8 +6,12 @@ const practice = { source: 'common practice', mark: 'common practice' } as const
 /** Procedures with their other names; a plan names them too. */
 export const PROCEDURES = {
   'plate repair': ['plantar plate repair', 'plate reinsertion'],
-  'weil osteotomy': ['weil', 'shortening osteotomy'],
-  'tendon transfer': ['flexor transfer', 'flexor to extensor transfer', 'fdl transfer'],
+  'weil osteotomy': ['weil'],
+  'shortening osteotomy': [],
+  'tendon transfer': [],
+  'flexor transfer': [],
+  'flexor to extensor transfer': [],
+  'fdl transfer': [],
   'brevis transfer': ['edb transfer', 'extensor brevis transfer'],
   'pip fusion': ['pip arthrodesis', 'pipj fusion'],
   'pip resection': ['pip arthroplasty', 'pip excision arthroplasty'],
@@ -20,9 +24,18 @@ export const PROCEDURES = {
   condylectomy: ['plantar condylectomy'],
   'hallux valgus correction': ['hv correction', 'bunion correction'],
   'neuroma excision': ['neurectomy', 'excise neuroma', 'excision of neuroma'],
+  debridement: [],
+  washout: [],
+  amputation: [],
+  'toe amputation': [],
+} as const;
+/** What each counts as where a rule asks for the other; the name stays that of the surgeon. */
+export const WIDER_PROCEDURES = within({
+  'weil osteotomy': ['shortening osteotomy'],
+  'tendon transfer': ['flexor transfer', 'flexor to extensor transfer', 'fdl transfer'],
   debridement: ['washout'],
   amputation: ['toe amputation'],
-} as const;
+});
 
 /** Every name of a table opens its finding with that value. */
 const DONE = { ...PROCEDURES, pin: ['k-wire', 'kwire', 'k wire'] } as const;
@@ -122,7 +135,7 @@ export const OPERATION = [
     word: 'procedure',
     leads: leadsOf('what', DONE),
     slots: {
-      what: words(DONE),
+      what: words(DONE, { wider: WIDER_PROCEDURES }),
       shortening: number('mm', 0, 15, false, {
         labels: ['shortening', 'shortened'],
         trails: ['shortening', 'shortened', 'of shortening'],

@@ -7,7 +7,7 @@ const memory = { source: 'from memory', mark: 'from memory, to be verified' } as
 /** How far a toe stands up at its joint, in the words used for it. */
 const COCKED = { hyperextended: ['hyperextension'], 'cocked up': [] } as const;
 /** Staging and plans take what is stiff for fixed, and what can be corrected for flexible, as they always did. */
-const WIDER_RIGIDITY = within({ flexible: ['correctable'], fixed: ['stiff'] });
+const WIDER_RIGIDITY = within({ flexible: ['correctable'] });
 
 /** The joint and the toe of each ray, and the stage as stated. */
 export const RAY = [

@@ -1,6 +1,6 @@
 import { date, duration, entry, given, type Lead, leadsOf, number, within, words } from './entry.ts';
 import { DOSING, NSAIDS } from './medicines.ts';
-import { PROCEDURES } from './operation.ts';
+import { PROCEDURES, WIDER_PROCEDURES } from './operation.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -227,7 +227,7 @@ export const TREATMENT = [
 /** In a plan the name of a procedure plans it; washout and debridement may be of a wound or a callus. */
 const PLANNED: Readonly<Record<string, Lead>> = Object.fromEntries(
   Object.entries(PROCEDURES)
-    .filter(([procedure]) => procedure !== 'debridement')
+    .filter(([procedure]) => procedure !== 'debridement' && procedure !== 'washout')
     .flatMap(([procedure, others]) =>
       [procedure, ...others].map((form) => [form, { gives: { procedure }, noun: true }] as const),
     ),
@@ -315,7 +315,7 @@ export const PLAN = [
     forms: ['surgery', 'theatre', 'op'],
     leads: PLANNED,
     slots: {
-      procedure: words(PROCEDURES, { many: true }),
+      procedure: words(PROCEDURES, { many: true, wider: WIDER_PROCEDURES }),
       on: date(['on']),
     },
     many: true,

@@ -73,6 +73,8 @@ const KEPT: readonly (readonly [line: string, written: string, says: string])[] 
   ['imp 2nd stress injury', 'impression 2nd stress injury', 'stress injury (stated by the clinician)'],
   ['us web 2 bursa 4 mm', 'us       web 2 bursa 4 mm', 'a bursa of 4 mm'],
   ['mri 2nd bone bruise', 'mri      2nd bone bruise', 'bone bruise'],
+  ['plan 2nd shortening osteotomy', 'plan     2nd shortening osteotomy', 'shortening osteotomy'],
+  ['plan 2nd fdl transfer', 'plan     2nd fdl transfer', 'FDL tendon transfer'],
   ['calf warm', 'calf     warm', 'The calf was warm.'],
   ['calf pain', 'calf pain', 'The calf was painful.'],
 ];

@@ -5,7 +5,11 @@ import { commas, type OwnPhrase, type Predicate, type SubjectPhrase, spaced, UNR
 export const PROCEDURE_WORDING = {
   'plate repair': 'plantar plate repair',
   'weil osteotomy': 'Weil osteotomy',
+  'shortening osteotomy': 'shortening osteotomy',
   'tendon transfer': 'tendon transfer',
+  'flexor transfer': 'flexor tendon transfer',
+  'flexor to extensor transfer': 'flexor-to-extensor tendon transfer',
+  'fdl transfer': 'FDL tendon transfer',
   'brevis transfer': 'short extensor tendon transfer',
   'pip fusion': 'PIP joint fusion',
   'pip resection': 'PIP joint resection',
@@ -19,7 +23,9 @@ export const PROCEDURE_WORDING = {
   'hallux valgus correction': 'hallux valgus correction',
   'neuroma excision': 'neuroma excision',
   debridement: 'debridement',
+  washout: 'washout',
   amputation: 'amputation',
+  'toe amputation': 'toe amputation',
 } as const;
 
 const procedure: OwnPhrase<'procedure'> = {
