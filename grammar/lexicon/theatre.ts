@@ -68,9 +68,14 @@ export const THEATRE = [
     subjects: ['ray', 'foot', 'patient'],
     word: 'closure',
     forms: ['closed with', 'wound closure'],
-    leads: given('layer', { skin: 'to skin', 'skin closure': 'to skin', subcutaneous: 'deep', subcut: 'deep' }),
+    leads: given('layer', {
+      skin: 'to skin',
+      'skin closure': 'to skin',
+      subcutaneous: 'subcutaneous',
+      subcut: 'subcutaneous',
+    }),
     slots: {
-      layer: words({ 'to skin': [], deep: ['subcutaneous', 'subcut'] }),
+      layer: words({ 'to skin': [], subcutaneous: ['subcut'], deep: [] }),
       size: words({ '2-0': ['2/0'], '3-0': ['3/0'], '4-0': ['4/0'], '5-0': ['5/0'] }),
       material: words(
         { nylon: [], polypropylene: [], silk: [], absorbable: ['dissolvable'], staples: ['clips'], strips: [] },

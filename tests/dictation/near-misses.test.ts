@@ -192,7 +192,7 @@ test.each([
     ['exam left ray 2: paper present result words=[pulls-out]'],
   ],
   ['hallux valgus comma mild pain', ['exam right foot: hallux-valgus present']],
-  ['bunion comma severe asthma', ['exam right foot: hallux-valgus present']],
+  ['bunion comma severe asthma', ['exam right foot: hallux-valgus present kind words=[bunion]']],
   [
     'swelling comma mild tenderness under the second',
     ['exam right ray 2: tenderness present degree words=[mild] place words=[plantar]'],
@@ -293,7 +293,7 @@ test.each([
     ['exam left foot: pulses present felt words=[palpable]', 'exam left foot: sensation present state words=[normal]'],
   ],
   ['left foot tight calf second toe drawer two', ['exam left foot: calf-tightness present']],
-  ['on the left she has a bunion second toe drawer two', ['exam left foot: hallux-valgus present']],
+  ['on the left she has a bunion second toe drawer two', ['exam left foot: hallux-valgus present kind words=[bunion]']],
   [
     'on the right second drawer two third one on the left second drawer one third zero',
     [

@@ -32,7 +32,7 @@ const closure: OwnPhrase<'closure'> = {
   name: 'the closure',
   by: 'recorded',
   wording: {
-    layer: { 'to skin': 'skin', deep: 'deep layer' },
+    layer: { 'to skin': 'skin', subcutaneous: 'subcutaneous layer', deep: 'deep layer' },
     size: { '2-0': '2-0', '3-0': '3-0', '4-0': '4-0', '5-0': '5-0' },
     material: {
       nylon: 'nylon',
