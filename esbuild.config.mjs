@@ -89,11 +89,23 @@ const NEVER_RUN = [
       ),
     ].join('\n'),
   },
-  // Every shape of the lexer names its first characters, so that no pattern is parsed for them.
+  // Every shape of the lexer names its first characters and whether it breaks lines, so that no pattern is analysed for them.
+  {
+    file: /chevrotain[\\/]lib[\\/]src[\\/]scan[\\/]reg_exp\.js$/,
+    contents: [
+      'export const failedOptimizationPrefixMsg = "";',
+      'const never = () => { throw new Error("a shape names no first characters"); };',
+      'export { never as canMatchCharCode, never as getOptimizedStartCodesIndices };',
+    ].join('\n'),
+  },
+  {
+    file: /chevrotain[\\/]lib[\\/]src[\\/]scan[\\/]reg_exp_parser\.js$/,
+    contents:
+      'export const getRegExpAst = () => { throw new Error("no pattern is analysed"); };\nexport const clearRegExpParserCache = () => undefined;',
+  },
   {
     file: /@chevrotain[\\/]regexp-to-ast[\\/]lib[\\/]src[\\/]api\.js$/,
-    contents:
-      'export class RegExpParser { pattern() { throw new Error("a shape names no first characters"); } }\nexport class BaseRegExpVisitor {}',
+    contents: 'export class RegExpParser {}\nexport class BaseRegExpVisitor {}',
   },
   // Pipes, sockets and ports: the server speaks through its streams.
   {
