@@ -76,7 +76,8 @@ const GRADES: Readonly<Record<GradeSlot['of'], string>> = {
 };
 
 function slotText(slot: Slot): string {
-  const labels = slot.labels && slot.labels.length > 0 ? `, after ${codes(slot.labels)} or by itself` : '';
+  const labels =
+    slot.labels && slot.labels.length > 0 ? `, after ${codes(slot.labels)}${slot.labelled ? '' : ' or by itself'}` : '';
   const place = slot.locating ? '; says where, so it may stand with an absent finding' : '';
   const before = slot.before || slot.locating ? '; may stand before the finding' : '';
   return `${valuesText(slot)}${labels}${place}${before}`;

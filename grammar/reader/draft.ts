@@ -208,7 +208,7 @@ export function finished(draft: Draft, line: string): FindingNode {
   if (
     draft.section === 'exam' &&
     TO_COME.includes(draft.id) &&
-    (draft.slots.at || /\bin\s/i.test(line.slice(draft.start, draft.end)))
+    (draft.slots.at || /\bin\s(?!place\b|situ\b)/i.test(line.slice(draft.start, draft.end)))
   )
     add('distancing word', draft.word);
   // `pain under 2`, `pain at 2`: a place, or how much?

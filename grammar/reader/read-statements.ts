@@ -319,7 +319,8 @@ function scaleAt(
 ): ((i: number) => number) | undefined {
   if (item.is !== 'number' || !item.range) return undefined;
   const previous = binder.roles.at(-1);
-  if (previous?.kind !== 'filler' || previous.slot !== 'scale') return undefined;
+  // `drawer 2 0-4`: a grade is there already.
+  if (previous?.slot !== 'scale' && previous?.slot !== 'grade') return undefined;
   const shape = open.find(([slot]) => slot === 'scale')?.[1];
   const text = `${item.low}-${item.high}`;
   if (shape?.kind !== 'words' || !(text in shape.values)) return undefined;

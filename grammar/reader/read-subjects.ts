@@ -3,6 +3,7 @@ import { isWeb, ordinalOf } from '../values.ts';
 import type { Binder } from './binder.ts';
 import { causeOf, type Draft, kindOfSubject, kindsOf } from './draft.ts';
 import { type Match, matchesAt } from './forms.ts';
+import { lower } from './header-reader.ts';
 import type { Item } from './items.ts';
 import { fitQuantity } from './quantities.ts';
 import { mayBeSubject, subjectAt } from './subjects.ts';
@@ -115,6 +116,8 @@ function touchesNext({ items }: Binder, next: number): boolean {
 function opensValuedFinding(binder: Binder, index: number): boolean {
   const match = binder.findingAt(index);
   if (!match) return false;
+  // `2nd joint space narrowing`: the word belongs to the finding.
+  if (match.next > index + 1 && lower(binder.items[index]) === 'joint') return true;
   return matchesAt(binder.items, match.next).some(
     ({ form }) => form.values.has(match.id) || form.classes.has('absent') || form.classes.has('not done'),
   );

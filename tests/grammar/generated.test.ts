@@ -125,3 +125,16 @@ describe('the language configuration', () => {
     expect(' ,;.()'.match(word)).toBeNull();
   });
 });
+
+describe('Enter in a list under a heading', () => {
+  const { onEnterRules } = configuration;
+  const done = (line: string) => onEnterRules.find(({ beforeText }) => new RegExp(beforeText).test(line))?.action;
+  test('goes on with its mark, ends it at an empty mark, and leaves every other line alone', () => {
+    for (const mark of ['-', '*', '•']) {
+      expect(done(`${mark} tape 2nd`)).toEqual({ indent: 'none', appendText: `${mark} ` });
+      expect(done(`${mark} `)).toEqual({ indent: 'none', removeText: 2 });
+    }
+    for (const line of ['plan     tape', '2nd      - ', '-tape', '// - x', '1. tape', ''])
+      expect(done(line)).toBeUndefined();
+  });
+});

@@ -1,6 +1,22 @@
 import { checkRules } from './rules.ts';
 
 checkRules({
+  'a scale stands directly after its grade, and no range of grades becomes one': [
+    ['2nd drawer 2 0-4', '2 drawer grade=2 scale=0-4'],
+    ['2nd drawer 1-2 0-3', '2 drawer grade=1-2 scale=0-3'],
+    ['2nd drawer 0-4', '2 drawer grade=?0-4'],
+    ['2nd drawer 2, 0-4', 'unclear: drawer', 'number-without-place'],
+  ],
+  'a joint that begins a finding is no part of its ray': [
+    ['xray 2nd joint space narrowing', 'xray/2 image-other what=joint space narrowing'],
+    ['operation done 2nd joint release', 'operation/2 procedure what=joint release'],
+    ['2nd joint tender', '2 tenderness'],
+  ],
+  'sutures in place are there': [
+    ['2nd sutures in place', '2 sutures state=in place'],
+    ['2nd sutures in situ', '2 sutures state=in place'],
+    ['sutures out in ten days', 'unclear: sutures'],
+  ],
   'what a CT shows of bone is read as on a film': [
     ['ct 2nd fracture', 'ct/2 image-other what=fracture'],
     ['ct no fracture', 'ct/no image-other what=fracture'],
