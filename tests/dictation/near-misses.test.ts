@@ -303,6 +303,13 @@ test.each([
       'exam right ray 3: drawer present grade low=1 high=1 scale=0-4',
     ],
   ],
+  // What a ray, a verb, a deed or another toe beside it makes of a clause.
+  ['m r i full thickness tear of the second plantar plate partial tear of the third', []],
+  ['no numbness no tingling the second toe is starting to lean', []],
+  ['right bunion done privately comma it has held up', []],
+  ['right first m t p joint medial incision over the tophus', []],
+  ["there's a five millimetre gap at the distal end of the wound", []],
+  ['not under the second full stop big toe moves sixty degrees up and no grinding', []],
 ])('no more is understood than what was said: %s', (said, facts) => {
   expect(understood(said)).toEqual(facts);
 });

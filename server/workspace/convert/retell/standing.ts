@@ -4,6 +4,7 @@ import { entryOf } from '../../../../grammar/lexicon/index.ts';
 import { readLine } from '../../../../grammar/read-line.ts';
 import type { CauseKind } from '../../../../grammar/syntax.ts';
 import { type Run, textOf } from './clauses.ts';
+import { isParted } from './parted.ts';
 import { OWN_LISTS } from './rephrase.ts';
 import type { SaidWord } from './said-words.ts';
 import { APART } from './series.ts';
@@ -64,12 +65,28 @@ const isOfRow = (run: Run): boolean => listsOf(run).some((list) => list >= OWN_L
 /** The lists from ray to ray that a run is of: all of a list falls with one of its items. */
 const listsOf = ({ words }: Run): number[] => words.flatMap(({ list }) => list ?? []);
 
+/** Clauses that are looked at on each side. */
+const BESIDE = 8;
+/** The words of a clause and those of its sentence on both sides. */
+const besideOf = (runs: readonly Placed[], at: number) => ({
+  before: runs
+    .slice(Math.max(0, at - BESIDE), at)
+    .map(wordsOf)
+    .join(' '),
+  own: wordsOf(runs[at]),
+  after: runs
+    .slice(at + 1, at + 1 + BESIDE)
+    .map(wordsOf)
+    .join(' '),
+});
+const wordsOf = (run: Run | undefined): string => textOf(run?.words ?? []);
+
 /** Is a clause free of what was not read beside it? */
 function stands(runs: readonly Placed[], at: number): boolean {
   const run = runs[at];
   if (!run?.reading) return false;
   const { reading, segment, part } = run;
-  if (isHeld(runs, at)) return false;
+  if (isHeld(runs, at) || isParted({ ...besideOf(runs, at), reading })) return false;
   const [before, after] = [nearest(runs, at, -1), nearest(runs, at, 1)];
   const bare = isBare(run) && !reading.opens;
   if (before && isInert(before.words)) {
