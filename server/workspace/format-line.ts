@@ -76,12 +76,23 @@ const inside = (role: Span, spans: readonly Span[]): boolean =>
 /** Do two lines say the same, wherever in the line they say it? */
 const sameMeaning = (a: LineSyntax, b: LineSyntax): boolean => sameStructure(meaning(a), meaning(b));
 
-const meaning = ({ kind, header, heading, opens, carried, examiner, statements, problems }: LineSyntax): unknown =>
+const meaning = ({
+  kind,
+  header,
+  heading,
+  opens,
+  turning,
+  carried,
+  examiner,
+  statements,
+  problems,
+}: LineSyntax): unknown =>
   withoutPlaces({
     kind,
     header,
     heading,
     opens,
+    turning,
     carried,
     examiner,
     statements,

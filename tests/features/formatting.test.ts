@@ -137,6 +137,13 @@ describe('formatting', () => {
     );
   });
 
+  test('leaves a line as typed whose words turn what its neighbours say', () => {
+    for (const text of ['not,:', 'last visit:', 'declined', 'not 2nd 12 ° 2nd 2nd 2nd:'])
+      expect(formatted(`visit 2026-03-09 right\n${text}\n2nd tender`)).toBe(
+        `visit 2026-03-09 right\n${text}\n2nd      tender`,
+      );
+  });
+
   test('never changes a signed line, and formats what stands after the signature', () => {
     const signed = ['visit 2026-03-09 first right', '2nd   sore,drawer  2', 'signed  2026-03-09 AB'];
     const text = [...signed, 'addendum  2026-03-10   CD', '3rd   drawer  1'].join('\n');
