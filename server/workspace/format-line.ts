@@ -76,28 +76,9 @@ const inside = (role: Span, spans: readonly Span[]): boolean =>
 /** Do two lines say the same, wherever in the line they say it? */
 const sameMeaning = (a: LineSyntax, b: LineSyntax): boolean => sameStructure(meaning(a), meaning(b));
 
-const meaning = ({
-  kind,
-  header,
-  heading,
-  opens,
-  turning,
-  carried,
-  examiner,
-  statements,
-  problems,
-}: LineSyntax): unknown =>
-  withoutPlaces({
-    kind,
-    header,
-    heading,
-    opens,
-    turning,
-    carried,
-    examiner,
-    statements,
-    problems: problems.map(({ code, text }) => ({ code, text })),
-  });
+/** All but its spelling, and the heading that it stands under. */
+const meaning = ({ text: _text, roles: _roles, under: _under, problems, ...said }: LineSyntax): unknown =>
+  withoutPlaces({ ...said, problems: problems.map(({ code, text }) => ({ code, text })) });
 
 /** A copy without offsets. */
 function withoutPlaces(value: unknown): unknown {
