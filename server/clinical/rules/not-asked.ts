@@ -8,6 +8,7 @@ import { mentions } from '../remarks.ts';
 import { holds, type Risk, saysFalls, type Watch } from '../watch.ts';
 import { yearsIn } from '../whole-visit.ts';
 import { defineRule } from './define-rule.ts';
+import { ANTI_INFLAMMATORY_RISKS } from './plan-risks.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -163,15 +164,7 @@ export const antiInflammatoryUnasked = defineRule({
   name: 'Anti-inflammatory without its risks asked',
   severity: 'missing',
   scope: 'episode',
-  reads: [
-    'anti-inflammatory',
-    'ulcer-or-bleed',
-    'kidney-disease',
-    'heart-failure',
-    'heart-disease',
-    'anticoagulant',
-    'pregnancy',
-  ],
+  reads: ['anti-inflammatory', ...ANTI_INFLAMMATORY_RISKS],
   needs: ['anti-inflammatory'],
   what: 'An anti-inflammatory is planned, and a risk that speaks against it was never asked.',
   why: 'Ulcer or bleed, kidney, heart, anticoagulant and late pregnancy are known to the patient and seldom told unasked.',

@@ -19,7 +19,7 @@ const refusal = (fact: AnyFact, what: string) =>
   ({ title: `Write "no ${what}"`, safety: 'needs review', edits: [replace(fact.origin.word, `no ${what}`)] }) as const;
 
 /** What makes an anti-inflammatory dangerous, as stated in the same visit. */
-const RISKS = [
+export const ANTI_INFLAMMATORY_RISKS = [
   'ulcer-or-bleed',
   'kidney-disease',
   'heart-failure',
@@ -34,7 +34,7 @@ export const antiInflammatoryRisk = defineRule({
   name: 'Anti-inflammatory against a stated risk',
   severity: 'danger',
   scope: 'visit',
-  reads: ['anti-inflammatory', 'allergy', ...RISKS],
+  reads: ['anti-inflammatory', 'allergy', ...ANTI_INFLAMMATORY_RISKS],
   needs: ['anti-inflammatory'],
   what: 'An anti-inflammatory is planned, and the visit states a risk that speaks against it.',
   why: 'Ulcer or bleed, kidney disease, heart failure or disease, an anticoagulant, pregnancy or an allergy make it dangerous.',
@@ -48,14 +48,14 @@ export const antiInflammatoryRisk = defineRule({
     const drugs = planned(visit, 'anti-inflammatory');
     if (drugs.length === 0) return;
     const risks = [
-      ...RISKS.flatMap((finding) => clearFacts(visit.facts, finding) as AnyFact[]).filter(
+      ...ANTI_INFLAMMATORY_RISKS.flatMap((finding) => clearFacts(visit.facts, finding) as AnyFact[]).filter(
         ({ status }) => status === 'present',
       ),
       ...allergies(visit, 'anti-inflammatory'),
     ];
     // Said at an earlier visit and not denied in this one.
     const earlier = [
-      ...RISKS.filter(
+      ...ANTI_INFLAMMATORY_RISKS.filter(
         (risk) => isRisk(before.watch, risk) && (clearFacts(visit.facts, risk) as AnyFact[]).every(deniesOneKind),
       ),
       ...(isRisk(before.watch, 'allergy anti-inflammatory') ? (['allergy'] as const) : []),
