@@ -1,6 +1,7 @@
 import * as closed from '../lexicon/closed-words.ts';
 import type { Section } from '../lexicon/entry.ts';
 import type { Cause } from '../syntax.ts';
+import type { Span } from '../values.ts';
 import { causeOf, type Element, findingsIn, isBare } from './draft.ts';
 
 /** What is planned, done or given is told item by item; elsewhere a sentence may open with who found it, or when. */
@@ -70,10 +71,11 @@ const COVER = /^(?:boot|cast|dressings?|bandages?|splint|shoes?|strapping|socks?
 const INSIDE = /\b(?:in|through|under|inside)\s+(?:(?:a|the|his|her|its)\s+)?$/i;
 /** `in boot, 2nd straight`: how the toe stands, seen in what covers it, or the patient comes in it? */
 function coveredReach(ahead: readonly Element[], rest: readonly Element[], line: string): void {
-  const words = ahead.flatMap((each) =>
-    each.is === 'unread' ? [each.cause] : each.is === 'finding' ? [each.draft.word] : [],
+  const covers = ({ start, end }: Span) => COVER.test(line.slice(start, end)) && INSIDE.test(line.slice(0, start));
+  const found = ahead.find(
+    (each) => (each.is === 'unread' && covers(each.cause)) || (each.is === 'finding' && covers(each.draft.word)),
   );
-  const cover = words.find(({ start, end }) => COVER.test(line.slice(start, end)) && INSIDE.test(line.slice(0, start)));
+  const cover = found?.is === 'unread' ? found.cause : found?.is === 'finding' ? found.draft.word : undefined;
   if (!cover) return;
   for (const { entry, causes } of findingsIn(rest))
     if (entry?.subjects.includes('ray') && entry.sections.includes('stand'))

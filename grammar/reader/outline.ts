@@ -92,10 +92,12 @@ function coded(token: IToken): Item {
 function other(token: IToken): Item {
   return { is: 'other', text: token.image, ...span(token) };
 }
+/** Made once: the bundles build a pattern with classes of letters anew where it is used. */
+const HYPHENED = /^\p{L}.*-/u;
 const partsOf = (image: string): string[] => {
   const lower = image.toLowerCase();
   const word = lower.includes('’') ? lower.replaceAll('’', "'") : lower;
-  return word.includes('-') && /^\p{L}.*-/u.test(word) ? word.split('-') : [word];
+  return word.includes('-') && HYPHENED.test(word) ? word.split('-') : [word];
 };
 
 interface QuantityTokens {
@@ -165,8 +167,9 @@ const quote = (token: IToken, closed: boolean): Item => ({
   closed,
   ...span(token),
 });
+const OPENS_WORD = /^[\p{L}\d~<>]/u;
 function question(token: IToken, previous: IToken | undefined, next: IToken | undefined): Item {
-  const after = next && /^[\p{L}\d~<>]/u.test(next.image) && touches(token, next);
+  const after = next && OPENS_WORD.test(next.image) && touches(token, next);
   const before = previous && !Number.isNaN(previous.startOffset) && touches(previous, token);
   const either = after && before;
   return {

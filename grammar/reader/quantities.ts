@@ -22,6 +22,9 @@ export interface Quantity {
   readonly next: number;
 }
 
+/** Still being put together: most numbers of a line are read twice, and a copy by spread costs more than all the rest. */
+type Making<T> = { -readonly [K in keyof T]: T[K] };
+
 const BOUNDS: Readonly<Record<string, Bound>> = { '~': 'about', '<': 'under', '>': 'over' };
 
 /** The number at `start` with its unit; `undefined` where no number stands. */
@@ -41,9 +44,14 @@ export function quantityAt(items: readonly Item[], start: number): Quantity | un
   const end = takesWord && after ? after.end : item.end;
   const next = takesWord ? start + 2 : start + 1;
   const { range, plus = false, bound } = item;
-  const count = { low: item.low * factor, high: item.high * factor, range, plus, start: item.start, end, next };
-  const measured = unit && typed ? { ...count, unit, unitText: typed } : count;
-  return bound ? { ...measured, bound: BOUNDS[bound] as Bound } : measured;
+  const { low, high } = item;
+  const read: Making<Quantity> = { low: low * factor, high: high * factor, range, plus, start: item.start, end, next };
+  if (unit && typed) {
+    read.unit = unit;
+    read.unitText = typed;
+  }
+  if (bound) read.bound = BOUNDS[bound] as Bound;
+  return read;
 }
 
 const A_DAY: readonly string[] = ['a', 'per', '/'];

@@ -39,10 +39,12 @@ export function readSectionHeading(binder: Binder, under: SectionHeading | undef
 }
 const isColon = (item: Item | undefined, line: string): boolean => item?.is === 'keeper' && line[item.start] === ':';
 
+const CAPITALS = /^\p{Lu}[\p{Lu} ]{3,}$/u;
+
 /** `Closure:`, `DISCUSSION`: a heading of its writer's own, of which nothing is read. What stands below it is not of the section above. */
 export function isOtherHeading(line: string, statements: readonly StatementNode[]): boolean {
   const text = line.replace(/\/\/.*/, '').trim();
-  const looks = text.endsWith(':') || (/^\p{Lu}[\p{Lu} ]{3,}$/u.test(text) && text.length < LONGEST);
+  const looks = text.endsWith(':') || (CAPITALS.test(text) && text.length < LONGEST);
   return looks && statements.every(({ findings }) => findings.every(({ causes }) => causes.length > 0));
 }
 /** Letters of a heading in capitals; a longer line is a sentence. */

@@ -37,8 +37,8 @@ function toldWhen(draft: Draft, line: string): void {
   if (entry?.kind === 'treatment' && slots.on && !slots.stop && SINCE.test(line.slice(start, slots.on.start)))
     doubtSlot(draft, 'on', line);
   // `history gout none now`: it has been there.
-  const now = NOW.exec(line.slice(end));
-  if (section === 'history' && status === 'absent' && now)
+  const now = section === 'history' && status === 'absent' ? NOW.exec(line.slice(end)) : undefined;
+  if (now)
     draft.causes.push(
       causeOf(
         'distancing word',

@@ -6,13 +6,14 @@ import { SPELLED } from './spoken-words.ts';
 
 const spelled = phrases(Object.keys(SPELLED));
 
+const LETTER = /^\p{L}$/u;
 /** `m t p`, `d p`, `m m`: letters that spell a word of the language, and the few words that are said with a number. */
 export function spelledWord(items: readonly Item[], start: number): { item: Item; next: number } | undefined {
   const found = spelled.at(items, start);
   if (found) return { item: wordOf(items, start, found.next, SPELLED[found.phrase] ?? ''), next: found.next };
   let letters = '';
   let best: { item: Item; next: number } | undefined;
-  for (let i = start; /^\p{L}$/u.test(wordAt(items, i)); i++) {
+  for (let i = start; LETTER.test(wordAt(items, i)); i++) {
     letters += wordAt(items, i);
     if (letters.length > 1 && isWritten(letters)) best = { item: wordOf(items, start, i + 1, letters), next: i + 1 };
   }
