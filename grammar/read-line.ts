@@ -20,11 +20,12 @@ export function readLine(text: string, under?: SectionHeading): LineSyntax {
 
 function readText(text: string, under: SectionHeading | undefined): LineSyntax {
   const items = outline(text);
-  const empty = { text, statements: NONE, roles: NONE, problems: NONE };
   const [first] = items;
-  if (!first) return { ...empty, kind: 'blank' };
-  if (first.is === 'comment')
-    return { ...empty, kind: 'comment', roles: [{ kind: 'comment', start: first.start, end: first.end }] };
+  if (!first) return { text, kind: 'blank', statements: NONE, roles: NONE, problems: NONE };
+  if (first.is === 'comment') {
+    const roles = [{ kind: 'comment' as const, start: first.start, end: first.end }];
+    return { text, kind: 'comment', statements: NONE, roles, problems: NONE };
+  }
   const header = readHeader(text, items);
   if (!header) return readWithPrefix(text, items, under);
   const { problems, statements } = header;
@@ -38,7 +39,7 @@ function readText(text: string, under: SectionHeading | undefined): LineSyntax {
 
 function readWithPrefix(text: string, items: readonly Item[], under: SectionHeading | undefined): LineSyntax {
   const prefix = readPrefix(text, items);
-  if (!prefix) return { text, kind: 'statements', ...readStatements(text, items, 0, under) };
+  if (!prefix) return Object.assign(readStatements(text, items, 0, under), { text, kind: 'statements' as const });
   const { next, roles, problems, ...node } = prefix;
   const body = readStatements(text, items, next, under);
   return {

@@ -80,3 +80,6 @@ const isOneOf = <T>(list: readonly T[], value: unknown): value is T => (list as 
 export const ordinalOf = (ray: Ray): string => ({ 1: '1st', 2: '2nd', 3: '3rd', 4: '4th', 5: '5th' })[ray];
 export const isRay = (n: number): n is Ray => isOneOf(RAYS, n);
 export const isWeb = (n: number): n is Web => isOneOf(WEBS, n);
+
+/** Still being put together: where a line makes many of a kind, a copy by spread costs more than all the rest of it. */
+export type Making<T> = { -readonly [K in keyof T]: T[K] };

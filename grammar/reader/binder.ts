@@ -13,8 +13,10 @@ import {
   leadIn,
   newDraft,
   type Pending,
+  roleOf,
   type StatementDraft,
   setSlot,
+  type ToldRole,
 } from './draft.ts';
 import { beforeClaim, type Form, type Match, matchesAt, OF_FOOT } from './forms.ts';
 import { heldSide, KEEPS_NO_RAY, sectionBelow } from './inherited.ts';
@@ -80,17 +82,16 @@ export class Binder {
   }
 
   readonly lone: LoneSubject[] = [];
-
   private open(start: number): StatementDraft {
     const { section, unsaid } = this;
     const statement: StatementDraft = { section, start, end: start, elements: [], verbatim: [] };
-    const opened = section === 'operation' && unsaid ? { ...statement, unsaid } : statement;
-    this.statements.push(opened);
-    return opened;
+    if (section === 'operation' && unsaid) statement.unsaid = true;
+    this.statements.push(statement);
+    return statement;
   }
 
-  role(kind: RoleKind, { start, end }: Span, more?: Partial<Role>): void {
-    this.roles.push(more ? { kind, start, end, ...more } : { kind, start, end });
+  role(kind: RoleKind, { start, end }: Span, more?: ToldRole): void {
+    this.roles.push(roleOf(kind, start, end, more));
     if (kind !== 'comment' && kind !== 'punctuation') this.statement.end = Math.max(this.statement.end, end);
   }
   span(start: number, next: number): Span {

@@ -2,8 +2,8 @@ import { CONDITIONS } from '../lexicon/closed-words.ts';
 import { type Entry, joinWords, type Section, type SubjectKind } from '../lexicon/entry.ts';
 import type { FindingId } from '../lexicon/index.ts';
 import { NONE, orNone } from '../none.ts';
-import type { Cause, CauseKind, FindingNode, SlotNode, SubjectNode, VerbatimNode } from '../syntax.ts';
-import type { Side, Span, Status, Value } from '../values.ts';
+import type { Cause, CauseKind, FindingNode, Role, RoleKind, SlotNode, SubjectNode, VerbatimNode } from '../syntax.ts';
+import type { Making, Side, Span, Status, Value } from '../values.ts';
 import type { SideMention } from './sides.ts';
 
 /** A finding while its line is being read. */
@@ -93,7 +93,7 @@ export type Element =
 export interface StatementDraft {
   readonly section: Section;
   /** Opened by `operation` alone, which doesn't say that it was done. */
-  readonly unsaid?: true;
+  unsaid?: true;
   start: number;
   end: number;
   readonly elements: Element[];
@@ -275,4 +275,15 @@ export function leadIn(elements: readonly Element[], section: Section): readonly
     (each) => each.is === 'distancing' && CONDITIONS.includes(each.cause.text.toLowerCase()) && !own.includes(each),
   );
   return [...conditions, ...own];
+}
+
+/** What a role may say of its text. */
+export type ToldRole = Omit<Role, 'kind' | 'start' | 'end'>;
+export function roleOf(kind: RoleKind, start: number, end: number, more?: ToldRole): Role {
+  const role: Making<Role> = { kind, start, end };
+  if (more?.canonical !== undefined) role.canonical = more.canonical;
+  if (more?.finding) role.finding = more.finding;
+  if (more?.slot) role.slot = more.slot;
+  if (more?.struck) role.struck = more.struck;
+  return role;
 }

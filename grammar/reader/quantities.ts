@@ -2,7 +2,7 @@ import type { GradeSlot, NumberSlot, Slot, TimeUnit, Unit } from '../lexicon/ent
 import { CONVERTED, TIME_UNITS, UNIT_WORDS } from '../lexicon/unit-words.ts';
 import { own } from '../own.ts';
 import type { CauseKind } from '../syntax.ts';
-import { type Bound, type Duration, isWeb, type Value } from '../values.ts';
+import { type Bound, type Duration, isWeb, type Making, type Value } from '../values.ts';
 import type { Item, ItemOf } from './items.ts';
 
 /** A number with the unit that follows it, before any slot has claimed it. */
@@ -21,9 +21,6 @@ export interface Quantity {
   /** Index of the item after the quantity. */
   readonly next: number;
 }
-
-/** Still being put together: most numbers of a line are read twice, and a copy by spread costs more than all the rest. */
-type Making<T> = { -readonly [K in keyof T]: T[K] };
 
 const BOUNDS: Readonly<Record<string, Bound>> = { '~': 'about', '<': 'under', '>': 'over' };
 

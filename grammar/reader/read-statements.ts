@@ -4,6 +4,7 @@ import { NONE, orNone } from '../none.ts';
 import { heard, pauses, spokenPair, typedItem, typedQuantity } from '../spoken/as-typed.ts';
 import { readCorrection } from '../spoken/corrections.ts';
 import type { HeadingNode, LineSyntax, Role, SectionHeading, StatementNode } from '../syntax.ts';
+import type { Making } from '../values.ts';
 import { readAhead, readCount, readMeasureAhead } from './ahead.ts';
 import { readCleanAndDry, readEarlier, readImagesHeading } from './asides.ts';
 import { Binder } from './binder.ts';
@@ -78,7 +79,11 @@ export function readStatements(
   const body = headed(statements, heading);
   const turning = turningOf(line, body);
   const ends = under !== undefined && from === 0 && !heading && isOtherHeading(line, statements);
-  return { problems, roles, ...body, ...(turning ? { turning } : {}), ...(ends ? { opens: 'none' } : {}) };
+  const read: Making<Body> = { statements: body.statements, roles, problems };
+  if (body.heading) read.heading = body.heading;
+  if (turning) read.turning = turning;
+  if (ends) read.opens = 'none';
+  return read;
 }
 
 function listMark(binder: Binder): number {
