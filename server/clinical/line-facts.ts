@@ -207,32 +207,26 @@ class FactReader {
       if (read.causes.length > 0) clear = false;
       for (const cause of read.causes) this.report(node, cause, slot);
     }
-    const place = { place: this.at(node), word: this.at(node.word), slots };
-    const base: Base = {
-      statement: id,
-      section: node.section,
-      quotes: orNone(node.quotes.map(({ text }) => text)),
-      causes: orNone(causes),
-    };
     const { examiner, headed } = this.force;
-    if (examiner) Object.assign(base, { examiner });
+    const quotes = node.quotes.length > 0 ? node.quotes.map(({ text }) => text) : NONE;
+    const base: Base = { statement: id, section: node.section, quotes, causes: orNone(causes), examiner };
     const { values, unclear } = this.values(node);
-    const stated: AnyFact['origin'] = { kind: 'stated', ...place };
+    const stated: AnyFact['origin'] = { kind: 'stated', place: this.at(node), word: this.at(node.word), slots };
     const inherited = headed && !node.side ? { ...stated, ...HEADED } : stated;
-    for (const subject of subjects.length > 0 ? subjects : [FOOT])
-      for (const side of sides.length > 0 ? sides : [undefined]) {
+    for (const subject of subjects.length > 0 ? subjects : ONLY_FOOT)
+      for (const side of sides.length > 0 ? sides : NO_SIDE) {
         const where = { subject, side: subject.at === 'patient' ? undefined : side };
         const origin = where.side ? inherited : stated;
-        if (node.id === 'panel') this.panel({ ...base, ...where }, place);
+        if (node.id === 'panel') this.panel({ ...base, ...where }, stated);
         else this.facts.push(factOf(base, where, { finding: node.id, status: node.status, values, unclear }, origin));
       }
     return clear;
   }
 
-  private panel(base: Base & Where, place: Omit<AnyFact['origin'], 'kind'>): void {
+  private panel(base: Base & Where, { place, word, slots }: AnyFact['origin']): void {
     const kind = base.subject.at === 'web' ? 'web' : 'ray';
     for (const { finding, status, values = {} } of this.force.panels?.[kind] ?? PANELS[kind].members) {
-      const origin = { kind: 'panel', ...place } as const;
+      const origin = { kind: 'panel', place, word, slots } as const;
       this.facts.push(factOf(base, base, { finding, status, values: this.scaledAll(values), unclear: NONE }, origin));
     }
   }
@@ -258,27 +252,26 @@ class FactReader {
     return scale ? { ...value, scale } : value;
   }
 
-  private subjects(node: FindingNode): Subject[] {
-    if (node.whole) return [FOOT];
+  private subjects(node: FindingNode): readonly Subject[] {
+    if (node.whole) return ONLY_FOOT;
     const { heading, visitSide } = this.force;
     const kinds: readonly SubjectKind[] = node.id === 'panel' ? ['ray', 'web'] : entryOf(node.id).subjects;
     const fits = (subject: SubjectNode | undefined) => subject && kinds.includes(subject.at === 'webs' ? 'web' : 'ray');
     const typed = node.subject ?? (takesHeading(node, kinds) && fits(heading.subject) ? heading.subject : undefined);
     if (typed) return expanded(typed, this.named);
     // `no steroid` under `L:` in a visit of both feet is meant for neither foot alone.
-    if (node.status === 'avoid' && !node.side && this.force.headed && kinds.includes('patient'))
-      return [{ at: 'patient' }];
+    if (node.status === 'avoid' && !node.side && this.force.headed && kinds.includes('patient')) return ONLY_PATIENT;
     const anySide = node.side ?? heading.side ?? visitSide;
     const sided = anySide !== undefined && !(anySide === 'both' && visitSide === 'both' && !node.side && !heading.side);
-    if (kinds.includes('foot') && (sided || !kinds.includes('patient'))) return [FOOT];
-    return kinds.includes('patient') ? [{ at: 'patient' }] : [];
+    if (kinds.includes('foot') && (sided || !kinds.includes('patient'))) return ONLY_FOOT;
+    return kinds.includes('patient') ? ONLY_PATIENT : NONE;
   }
   /** In a bilateral visit a side is never inherited from the visit line. */
-  private sides(node: FindingNode, subjects: readonly Subject[]): (Side | undefined)[] {
-    if (subjects.length > 0 && subjects.every(({ at }) => at === 'patient')) return [undefined];
+  private sides(node: FindingNode, subjects: readonly Subject[]): readonly (Side | undefined)[] {
+    if (subjects.length > 0 && subjects.every(({ at }) => at === 'patient')) return NO_SIDE;
     const { heading, visitSide } = this.force;
     const side = node.side ?? heading.side ?? (visitSide === 'both' ? avoidedAnywhere(node) : visitSide);
-    return side === 'both' ? ['right', 'left'] : side ? [side] : [];
+    return side ? SIDES_OF[side] : NONE;
   }
 
   private report(node: FindingNode, cause: FactCause, slot?: string): void {
@@ -321,7 +314,7 @@ class FactReader {
 
 const oneLine = (text: string): string => text.trim().replace(/\s+/g, ' ');
 
-type Base = Pick<AnyFact, 'statement' | 'section' | 'quotes' | 'causes' | 'examiner'>;
+type Base = Pick<AnyFact, 'statement' | 'section' | 'quotes' | 'causes'> & { readonly examiner: string | undefined };
 type Where = { readonly subject: Subject; readonly side: Side | undefined };
 type Said = Pick<AnyFact, 'finding' | 'status' | 'values' | 'unclear'>;
 
@@ -371,6 +364,14 @@ const overlapsWhich = ({ id, status, slots }: FindingNode, subjects: readonly Su
 
 const HEADED = { sideFrom: 'heading' } as const;
 const FOOT: Subject = { at: 'foot' };
+const ONLY_FOOT: readonly Subject[] = [FOOT];
+const ONLY_PATIENT: readonly Subject[] = [{ at: 'patient' }];
+const NO_SIDE: readonly undefined[] = [undefined];
+const SIDES_OF: Readonly<Record<Side | 'both', readonly Side[]>> = {
+  right: ['right'],
+  left: ['left'],
+  both: ['right', 'left'],
+};
 const spanOf = ({ start, end }: { start: number; end: number }) => ({ start, end });
 
 const OF_THE_EXAM: readonly FindingNode['section'][] = ['exam', 'stand', 'pain'];
