@@ -43,6 +43,8 @@ export type CauseKind =
   | 'no image'
   | 'wrong subject'
   | 'toe or web'
+  | 'toe or foot'
+  | 'both of what'
   | 'two statuses'
   | 'done or planned'
   | 'which toe'

@@ -5,6 +5,7 @@ import { heard, pauses, spokenPair, typedItem, typedQuantity } from '../spoken/a
 import { readCorrection } from '../spoken/corrections.ts';
 import type { HeadingNode, LineSyntax, Role, SectionHeading, StatementNode } from '../syntax.ts';
 import type { Making } from '../values.ts';
+import { adviceReach, stopReach } from './after-a-stop.ts';
 import { readAhead, readCount, readMeasureAhead } from './ahead.ts';
 import { readCleanAndDry, readEarlier, readImagesHeading } from './asides.ts';
 import { Binder } from './binder.ts';
@@ -63,6 +64,8 @@ export function readStatements(
   tailReach(drafts, items, line, binder.roles);
   webReach(drafts, items);
   if (under === 'images') ofNoImage(drafts, line);
+  stopReach(binder.statements, line);
+  adviceReach(binder.statements, line);
   doneReach(binder.statements, line);
   overlapReach(drafts, line);
   whenReach(drafts, line);

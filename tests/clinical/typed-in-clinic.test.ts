@@ -27,6 +27,19 @@ describe('an overlap of which nobody says which toe lies on which', () => {
   });
 });
 
+describe('both pulses, in a visit of one foot', () => {
+  const unclear = (note: string) => lastVisit(note).reports.filter(({ code }) => code === 'unclear-finding');
+  it('may be those of one foot or of both: nobody knows', () => {
+    expect(unclear('pulses both palpable')[0]?.message).toMatch(/both pulses of this foot, or both feet/);
+    expect(unclear('dp both palpable')).toHaveLength(1);
+  });
+  it('are clear where the feet are named, the pulses are, or the visit is of both', () => {
+    expect(unclear('pulses palpable both feet')).toEqual([]);
+    expect(unclear('dp and pt both palpable')).toEqual([]);
+    expect(unclear('visit 2026-03-09 first both\npulses both palpable')).toEqual([]);
+  });
+});
+
 describe('an injury whose words cannot be read', () => {
   it('is named beside the stage, and never called not mentioned', () => {
     const assumptions = rayOf(`history injury zzq 5 days\n${TWO}`).assumptions.join();

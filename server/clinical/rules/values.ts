@@ -97,6 +97,10 @@ const REASONS: Readonly<Partial<Record<Unclear['why'], (unclear: Unclear) => str
   'done or planned': () =>
     'it is not said to be done: write "operation done" on its day, "plan" before what is to come, or "history previous operation 2nd weil 2025-11"',
   'toe or web': () => 'it may be of the toe or of the web space: write "web 2 numb", or the toe on a line of its own',
+  'toe or foot': () =>
+    'it may be of the toe that was named before, or of the whole foot: say the toe again, as in "2nd swelling mild"',
+  'both of what': () =>
+    'both pulses of this foot, or both feet: write "pulses palpable", or "pulses palpable both feet"',
   'when or how long': ({ text }) =>
     `"${text}" may say when, or for how long: write "for ${text}", or put the order in quotes`,
   'which toe': () =>

@@ -136,4 +136,23 @@ checkRules({
     ['pmh nil, dm', 'no illness; diabetes'],
     ['big toe moves well, no pain', 'unclear: pain', 'word-out-of-place unknown-word unknown-word'],
   ],
+  'a dictated sentence hands its toe to no swelling, an operation to no complication, advice to no drug that is taken':
+    [
+      ['second toe straight full stop swelling moderate', '2 no deviation; unclear: swelling'],
+      ['second toe straight comma swelling moderate', '2 no deviation; 2 swelling degree=moderate'],
+      ['second toe tender full stop drawer two', '2 tenderness; 2 drawer grade=2'],
+      ['2nd straight; swelling moderate', '2 no deviation; 2 swelling degree=moderate'],
+      [
+        'operation done 2nd weil; no complications',
+        'operation/2 procedure what=weil osteotomy; operation/no complication',
+      ],
+      [
+        'operation done 2nd weil, complication none',
+        'operation/2 procedure what=weil osteotomy; operation/no complication',
+      ],
+      ['2nd complication none', '2 no complication'],
+      ['advised elevation, paracetamol', 'unclear: medicine', 'unknown-word word-out-of-place'],
+      ['history on paracetamol', 'history/medicine name=paracetamol'],
+      ['plan paracetamol', 'plan/medicine name=paracetamol'],
+    ],
 });
