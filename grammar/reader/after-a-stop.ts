@@ -20,9 +20,8 @@ export function stopReach(statements: readonly StatementDraft[], line: string): 
   }
 }
 
-/** Has a break come between a subject and what inherits it? */
-const isApart = ({ start }: Draft, subject: Span, line: string): boolean =>
-  /[,;.]|(?:comma|stop)\b/i.test(line.slice(subject.end, start));
+/** Has anything come between a subject and what inherits it? */
+const isApart = ({ start }: Draft, subject: Span, line: string): boolean => /\S/.test(line.slice(subject.end, start));
 
 const ADVISED = /\b(?:advised?|recommend(?:ed|s)?|suggest(?:ed|s)?|encouraged|told to)\b/i;
 /** `advised elevation, paracetamol`: a drug in a list of what was advised is not yet one that is taken. */

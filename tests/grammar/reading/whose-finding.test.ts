@@ -151,6 +151,10 @@ checkRules({
         'operation/2 procedure what=weil osteotomy; operation/no complication',
       ],
       ['2nd complication none', '2 no complication'],
+      [
+        'operation done 2nd weil tourniquet 50 minutes no complications',
+        'operation/2 procedure what=weil osteotomy; operation/tourniquet for=50minutes; operation/no complication',
+      ],
       ['advised elevation, paracetamol', 'unclear: medicine', 'unknown-word word-out-of-place'],
       ['history on paracetamol', 'history/medicine name=paracetamol'],
       ['plan paracetamol', 'plan/medicine name=paracetamol'],
