@@ -6,6 +6,7 @@ import type { Span } from '../values.ts';
 import { findingPast } from './adjectives.ts';
 import { takeReason, takeUnder } from './asides.ts';
 import type { Binder } from './binder.ts';
+import { readBothPulses } from './both-pulses.ts';
 import { causeOf, type Draft, hasValue, isOfPatient, placesOf } from './draft.ts';
 import { beforeClaim, type Match, matchesAt } from './forms.ts';
 import { goOn } from './go-on.ts';
@@ -296,16 +297,7 @@ function heads(binder: Binder, id: string, next: number): boolean {
 const takeSide: Taker = (binder, { form, next }, index) => {
   if (!form.side) return false;
   const at = binder.span(index, next);
-  // `pulses dp and pt both palpable`: both pulses, and not both feet.
-  const named = binder.last();
-  if (
-    form.parts.join(' ') === 'both' &&
-    named?.is === 'finding' &&
-    /\s(?:and|&)\s/i.test(wordOf(binder, named.draft))
-  ) {
-    binder.role('filler', at);
-    return true;
-  }
+  if (form.parts.join(' ') === 'both' && readBothPulses(binder, at, awaitsResult(binder, next))) return true;
   const opens = binder.atSegmentStart() && !binder.current;
   binder.segmentSide = undefined;
   if (form.parts.includes('foot')) binder.footNamed = true;
@@ -354,7 +346,6 @@ function opensStatement(binder: Binder, next: number): boolean {
   return (sectionNamed && binder.roles.at(-1)?.kind === 'keyword') || sidesOpen;
 }
 
-const wordOf = ({ line }: Binder, { word }: Draft): string => line.slice(word.start, word.end);
 /** `pulses both feet palpable`: the side stands between a test and the word that is its result. */
 function awaitsResult(binder: Binder, next: number): boolean {
   const draft = binder.current;

@@ -192,8 +192,6 @@ class FactReader {
     if (subjects.length === 0) causes.push({ why: 'no subject', text: '', ...spanOf(node.word) });
     if (sides.length === 0) causes.push({ why: 'no side', text: '', ...spanOf(node.word) });
     if (mayBeOfWeb(node, this.force.heading)) causes.push({ why: 'toe or web', text: '', ...spanOf(node.word) });
-    if (isPairOfFoot(node, this.force, this.read.text))
-      causes.push({ why: 'both of what', text: '', ...spanOf(node.word) });
     if (overlapsWhich(node, subjects)) causes.push({ why: 'which toe', text: '', ...spanOf(node.word) });
     if (unsaid && node.id !== 'consent' && !this.force.operating)
       causes.push({ why: 'done or planned', text: '', ...spanOf(node.word) });
@@ -359,12 +357,6 @@ const avoidedAnywhere = ({ status, beside }: FindingNode): 'both' | undefined =>
 /** `2nd numb` under the heading `webs` may be of the space. */
 const mayBeOfWeb = ({ id, subject }: FindingNode, heading: HeadingNode): boolean =>
   id === 'numbness' && subject?.at === 'rays' && heading.subject?.at === 'webs';
-
-const PULSES: readonly FindingNode['id'][] = ['pulses', 'dp', 'pt'];
-/** `pulses both palpable` in a visit of one foot. */
-const isPairOfFoot = ({ id, side, word, end }: FindingNode, { visitSide }: InForce, line: string): boolean =>
-  side === 'both' && PULSES.includes(id) && visitSide !== 'both' && BOTH.test(line.slice(word.end, end));
-const BOTH = /^\W*both\b(?!\s+(?:feet|sides|legs))/i;
 
 /** `2nd to 3rd overlap`: nobody says which toe lies on which. */
 const overlapsWhich = ({ id, status, slots }: FindingNode, subjects: readonly Subject[]): boolean =>
