@@ -19,7 +19,7 @@ import {
   type ToldRole,
 } from './draft.ts';
 import { beforeClaim, type Form, type Match, matchesAt, OF_FOOT } from './forms.ts';
-import { heldSide, KEEPS_NO_RAY, sectionBelow } from './inherited.ts';
+import { heldSide, leavesRay, sectionBelow } from './inherited.ts';
 import type { Item } from './items.ts';
 import type { SideMention } from './sides.ts';
 import { tell } from './story.ts';
@@ -210,7 +210,7 @@ export class Binder {
     const told = this.section === 'impression';
     const before = leadIn(this.statement.elements, section).filter(({ is }) => !told || is === 'distancing');
     if (!this.atStart()) this.closeStatement(at.start);
-    if (section !== this.section && KEEPS_NO_RAY.includes(section)) this.subject = undefined;
+    if (leavesRay(this.section, section)) this.subject = undefined;
     const word = sectionWord(this.line.slice(at.start, at.end), section);
     this.section = section;
     this.sectionNamed = true;

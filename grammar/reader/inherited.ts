@@ -9,7 +9,11 @@ export const heldSide = ({ segmentSide, sectionSide }: Binder): Pick<VerbatimNod
 };
 
 /** `third drawer 0. plan mri`: what is told or planned next is of no ray that was only examined before. */
-export const KEEPS_NO_RAY: readonly Section[] = ['history', 'tried', 'plan', 'lab'];
+const KEEPS_NO_RAY: readonly Section[] = ['history', 'tried', 'plan', 'lab'];
+const IMAGES: readonly Section[] = ['xray', 'us', 'mri', 'ct'];
+/** `mri 2nd tear, third normal; pain 6/10`: nor is a pain of what was only seen on an image. */
+export const leavesRay = (from: Section, to: Section): boolean =>
+  from !== to && (KEEPS_NO_RAY.includes(to) || (to === 'pain' && IMAGES.includes(from)));
 
 /** The section of a line that opens none, below a heading or below nothing. */
 export function sectionBelow(under: SectionHeading | undefined): Section {

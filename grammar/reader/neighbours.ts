@@ -4,7 +4,7 @@ import type { Cause } from '../syntax.ts';
 import type { Span } from '../values.ts';
 import type { Binder } from './binder.ts';
 import { isDrug } from './denial.ts';
-import { type Draft, type Element, isBare, type StatementDraft } from './draft.ts';
+import { type Draft, type Element, isBare, placesOf, type StatementDraft } from './draft.ts';
 
 /** Two findings that stand side by side in one segment, each said about the other or about both. */
 export function neighbourReach({ elements }: StatementDraft, line: string): void {
@@ -21,6 +21,7 @@ export function neighbourReach({ elements }: StatementDraft, line: string): void
     }
     if (after?.is === 'finding') {
       pairOf(element.draft, after.draft);
+      putRight(element.draft, after.draft);
       deniedBetween(elements, i, line);
       deniedPlace(element.draft, after.draft);
       nilBefore(element.draft, after.draft, line);
@@ -46,6 +47,16 @@ function pairOf(first: Draft, second: Draft): void {
   first.causes.push(doubt(second, 'either neighbour'));
   second.causes.push(doubt(first, 'either neighbour'));
 }
+/** `tender nt`: put right, or of another joint? */
+function putRight(first: Draft, second: Draft): void {
+  const same = first.id === second.id && first.subject === second.subject && placesOf(first) + placesOf(second) === 0;
+  if (!same || first.denied || second.denied || !(isTold(first) && isTold(second))) return;
+  if (first.status === second.status) return;
+  first.causes.push(doubt(second, 'two statuses'));
+  second.causes.push(doubt(first, 'two statuses'));
+}
+const isTold = ({ status, slots }: Draft): boolean =>
+  (status === 'present' || status === 'absent') && Object.keys(slots).length === 0;
 /**
  * `squeeze neg numbness`: said of the sign before it, or, as some write it, of the one after? So are those that stand in a row with it
  * (`squeeze neg click neg numbness`).

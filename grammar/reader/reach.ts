@@ -19,13 +19,14 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
   let unused: Cause | undefined;
   let unread: Cause | undefined;
   let part: Cause | undefined;
+  let calf: Draft | undefined;
   for (const statement of statements) {
     const { elements, section } = statement;
     deny(statement, line);
     webReach(elements, line);
     openingReach(elements, section, line);
     neighbourReach(statement, line);
-    calfReach(elements);
+    calf = calfReach(elements, calf);
     for (const { by, elements: segment } of segments(elements)) {
       unreadReach(segment, before);
       partReach(segment);

@@ -18,6 +18,7 @@ export function sideReach(statements: readonly StatementDraft[], mentions: reado
     for (const element of elements) {
       if (element.is !== 'finding') continue;
       const { draft } = element;
+      footReach(draft, mentions, line);
       if (!draft.side) draft.beside = named.beside(draft);
       else if (draft.subject?.side === draft.side) {
         const other = named.between(draft.subject.end, draft.start, draft.side);
@@ -25,6 +26,24 @@ export function sideReach(statements: readonly StatementDraft[], mentions: reado
       }
     }
 }
+
+/** `second toe drawer 2, left foot fine`: what a foot shows is of no ray that was named before it; only a test of a ray goes on with that ray. */
+function footReach(
+  { subject, segment, word, entry, causes }: Draft,
+  mentions: readonly SideMention[],
+  line: string,
+): void {
+  if (!subject || entry?.bare === 'incomplete') return;
+  const foot = mentions.find(
+    (each) =>
+      each.segment === segment &&
+      each.start >= subject.end &&
+      each.end <= word.start &&
+      FOOT.test(line.slice(each.start, each.end)),
+  );
+  if (foot) causes.push(causeOf('wrong subject', foot, line));
+}
+const FOOT = /foot$/i;
 
 /** The mentions of a line, asked from left to right: each is passed once. */
 class Named {
