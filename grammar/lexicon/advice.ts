@@ -272,7 +272,7 @@ export const ADVICE = [
     id: 'discharge',
     bare: 'present',
     word: 'discharge',
-    forms: ['discharged', 'd/c', 'discharge to', 'd/c to'],
+    forms: ['discharged', 'd/c', 'dc', 'discharge to', 'd/c to'],
     slots: { to: words(REFERRALS, { many: true }) },
     order: 124.5,
     technique: 'To whom, and when to come back.',

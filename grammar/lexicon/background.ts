@@ -107,6 +107,8 @@ export const BACKGROUND = [
       'ex smoker': 'ex',
       'former smoker': 'ex',
       'stopped smoking': 'ex',
+      'quit smoking': 'ex',
+      'gave up smoking': 'ex',
       'never smoked': 'never',
       'never smoker': 'never',
       'non smoker': 'non-smoker',

@@ -202,6 +202,8 @@ export const RAY_WORDS: readonly string[] = [
   'mtps',
   'mtpj',
   'mtpjs',
+  'mpj',
+  'mpjs',
   'mt',
   'mts',
   'metatarsal',
@@ -211,9 +213,9 @@ export const RAY_WORDS: readonly string[] = [
 ];
 export const WEB_WORDS: readonly string[] = ['web', 'webs', 'web space', 'web spaces', 'space', 'webspace'];
 /** Joint words after an ordinal: part of the subject (`2nd MTPJ`). */
-export const JOINT_WORDS: readonly string[] = ['mtp', 'mtpj', 'mtp joint', 'joint', 'ray', 'toe'];
+export const JOINT_WORDS: readonly string[] = ['mtp', 'mtpj', 'mpj', 'mtp joint', 'joint', 'ray', 'toe'];
 /** The same after several ordinals (`2nd 3rd 4th MTPs`). */
-export const JOINTS_WORDS: readonly string[] = ['mtps', 'mtpjs', 'mtp joints', 'joints', 'rays', 'toes'];
+export const JOINTS_WORDS: readonly string[] = ['mtps', 'mtpjs', 'mpjs', 'mtp joints', 'joints', 'rays', 'toes'];
 /** Parts that no finding of the lexicon takes as a place: the findings beside them are unclear. */
 export const FOREIGN_PARTS: readonly string[] = [
   'calf',

@@ -80,6 +80,16 @@ const EARLIER_CLOTS = Object.fromEntries(
   ),
 );
 
+/** In a history `no dvt` is of all that was; of a calf that is looked at today it would say something else. */
+const NEVER_CLOTS = Object.fromEntries(
+  Object.entries({ dvt: ['dvt'], pe: ['pe'], vte: ['vte', 'dvt/pe', 'dvt or pe'] }).flatMap(([kind, forms]) =>
+    forms.map((form): [string, Lead] => [
+      `no ${form}`,
+      { absent: true, gives: { kind }, noun: true, sections: ['history'] },
+    ]),
+  ),
+);
+
 /** Drugs that matter here, allergies, and what speaks against a drug or an operation. */
 export const DRUGS_AND_RISKS = [
   entry({
@@ -309,7 +319,7 @@ export const DRUGS_AND_RISKS = [
     id: 'clot-history',
     word: 'clot-history',
     forms: ['previous clot', 'past clot', 'history of clot', 'clot history'],
-    leads: EARLIER_CLOTS,
+    leads: { ...EARLIER_CLOTS, ...NEVER_CLOTS },
     slots: { kind: words({ dvt: [], pe: [], vte: [] }, { many: true }), on: date(['since', 'from']) },
     many: true,
     order: 151,

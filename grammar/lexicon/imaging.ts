@@ -8,8 +8,8 @@ const scan = { ...practice, kind: 'sign', sections: ['us', 'mri'] } as const;
 const SHOWN = {
   synovitis: [],
   effusion: [],
-  fracture: ['#'],
-  'stress fracture': ['stress #'],
+  fracture: ['#', 'fx'],
+  'stress fracture': ['stress #', 'stress fx'],
   'stress reaction': [],
   erosion: ['erosions'],
   osteoarthritis: ['oa'],
@@ -46,13 +46,19 @@ export const IMAGING = [
     bare: 'incomplete',
     subjects: ['foot'],
     word: 'view',
-    leads: given('load', {
-      wb: 'weight-bearing',
-      'weight bearing': 'weight-bearing',
-      nwb: 'not weight-bearing',
-      'non weight bearing': 'not weight-bearing',
-    }),
-    slots: { load: words({ 'weight-bearing': ['wb'], 'not weight-bearing': ['nwb', 'non weight bearing'] }) },
+    leads: {
+      ...given('projection', { ap: 'ap', lat: 'lat' }),
+      ...given('load', {
+        wb: 'weight-bearing',
+        'weight bearing': 'weight-bearing',
+        nwb: 'not weight-bearing',
+        'non weight bearing': 'not weight-bearing',
+      }),
+    },
+    slots: {
+      load: words({ 'weight-bearing': ['wb'], 'not weight-bearing': ['nwb', 'non weight bearing'] }),
+      projection: words({ ap: [], lat: [], obl: [] }, { many: true }),
+    },
     order: 70,
     technique: 'Weight-bearing views of both feet where pain allows.',
     meaning: 'Angles change by a degree or two with load; a dislocation on a film without load is to be confirmed.',
@@ -124,7 +130,7 @@ export const IMAGING = [
         narrowed: [],
       }),
       direction: words(
-        { medial: ['medially'], lateral: ['laterally'], dorsal: ['dorsally'], dorsomedial: [] },
+        { medial: ['medially', 'med'], lateral: ['laterally', 'lat'], dorsal: ['dorsally'], dorsomedial: [] },
         { before: true },
       ),
     },

@@ -264,7 +264,12 @@ export const INSPECTION = [
     word: 'tender',
     noun: 'tenderness',
     forms: ['tenderness', 'ttp', 'tender to palpation', 'tender on palpation'],
-    leads: { nt: { absent: true }, 'non tender': { absent: true } },
+    leads: {
+      nt: { absent: true },
+      nttp: { absent: true },
+      'non tender': { absent: true },
+      nontender: { absent: true },
+    },
     slots: {
       place: words(
         {

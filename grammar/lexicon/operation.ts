@@ -57,7 +57,8 @@ const LOAD = {
   'weight-bearing-as-tolerated': ['wbat'],
   'full-weight-bearing': ['fwb'],
 } as const;
-const loadLeads = leadsOf('load', LOAD);
+/** `nwb 2/52 heel 4/52`: a heel is one only beside another order. */
+const loadLeads = { ...leadsOf('load', LOAD), heel: { gives: { load: 'heel only' } } };
 
 /** The operation note: approach, what was found, what was done, how it was held. */
 export const OPERATION = [
@@ -254,7 +255,7 @@ export const ORDERS = [
     word: 'weight-bearing',
     forms: ['weightbearing'],
     leads: loadLeads,
-    slots: { load: words(LOAD), for: duration() },
+    slots: { load: words(LOAD), from: { ...duration(['from', 'at', 'after']), labelled: true }, for: duration() },
     many: true,
     order: 140,
     technique: 'State how much load and for how long.',

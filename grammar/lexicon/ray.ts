@@ -49,7 +49,7 @@ export const RAY = [
     sections: ['exam', 'stand'],
     subjects: ['ray'],
     word: 'deviation',
-    forms: ['deviated', 'drift'],
+    forms: ['deviated', 'drift', 'dev'],
     leads: {
       straight: { absent: true },
       aligned: { absent: true },
@@ -66,7 +66,7 @@ export const RAY = [
     },
     slots: {
       direction: words(
-        { medial: ['medially'], lateral: ['laterally'], dorsomedial: [], dorsolateral: [] },
+        { medial: ['medially', 'med'], lateral: ['laterally', 'lat'], dorsomedial: [], dorsolateral: [] },
         { before: true },
       ),
       degree: amount(),
@@ -107,7 +107,7 @@ export const RAY = [
     sections: ['exam', 'stand'],
     subjects: ['ray'],
     word: 'overlap',
-    forms: ['overlaps', 'overlapping', 'crossover', 'cross over', 'crosses', 'overlying'],
+    forms: ['overlaps', 'overlapping', 'crossover', 'cross over', 'crosses', 'crossing', 'crossing over', 'overlying'],
     slots: {
       onto: words(
         {
@@ -213,7 +213,7 @@ export const RAY = [
     kind: 'measure',
     bare: 'incomplete',
     word: 'mtp',
-    forms: ['mtp joint', 'mtpj', 'mtps', 'mtpjs'],
+    forms: ['mtp joint', 'mtpj', 'mtps', 'mtpjs', 'mpj', 'mpjs'],
     slots: {
       rigidity: words(
         { flexible: ['supple'], correctable: [], stiff: [], 'semi-rigid': [], fixed: ['rigid'] },

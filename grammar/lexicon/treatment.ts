@@ -265,6 +265,7 @@ export const PLAN = [
           ct: [],
           bloods: [],
           results: [],
+          scan: [],
         },
         { labels: ['with', 'w'], labelled: true, many: true },
       ),

@@ -3,6 +3,7 @@ import type { Binder } from './binder.ts';
 import { type Match, matchesAt } from './forms.ts';
 import { isPlain, scoreAt } from './go-on.ts';
 import { endsSegment } from './items.ts';
+import { subjectAt } from './subjects.ts';
 
 /** `wound clean, dry`: both, where the other stands alone after the comma. */
 export function readCleanAndDry(binder: Binder, index: number): number | undefined {
@@ -33,6 +34,20 @@ export function readImagesHeading(binder: Binder, index: number): number | undef
   return index + 1;
 }
 const IMAGES: readonly Section[] = ['xray', 'us', 'mri', 'ct', 'lab'];
+
+/** `op L 2nd weil`: what was operated on, at the start of a line that opens no other section; `op site clean` is said of an operation, and is none. */
+export function readOpHeading(binder: Binder, index: number): number | undefined {
+  const { items } = binder;
+  const word = items[index];
+  if (word?.is !== 'word' || word.text.toLowerCase() !== 'op' || !binder.atStart()) return undefined;
+  if (binder.sectionNamed && binder.section !== 'operation') return undefined;
+  const next = items[index + 1]?.is === 'keeper' ? index + 2 : index + 1;
+  const from = matchesAt(items, next).find(({ form }) => form.side)?.next ?? next;
+  const place = subjectAt({ items, start: from, commaJoins: true, adjoins: true, opensFinding: () => false });
+  if (!place || binder.unsaid === false) return undefined;
+  binder.openSection('operation', word);
+  return index + 1;
+}
 
 /** `drawer not done too sore`: why a test was not done, kept as a remark. */
 export function takeReason(binder: Binder, { form, next }: Match, index: number): boolean {

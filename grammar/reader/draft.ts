@@ -185,6 +185,7 @@ const OF_SO_MANY = /^\d+\s+(?:out\s+)?of\s+(?:the\s+(?:last|past)\s+)?\d/i;
 
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
 const TO_COME: readonly string[] = ['sutures', 'pin-out'];
+const KEPT_DENIAL = /^(?:no longer|denies)\b/i;
 /** Says what can only be said once the finding is complete, and freezes it. */
 export function finished(draft: Draft, line: string): FindingNode {
   const add = (why: CauseKind, at: Span) => draft.causes.push(causeOf(why, at, line));
@@ -203,6 +204,8 @@ export function finished(draft: Draft, line: string): FindingNode {
     if (valued || draft.statusGiven) add('doubt', draft.doubted);
     else draft.status = 'equivocal';
   }
+  const kept = draft.denied ? KEPT_DENIAL.exec(line.slice(draft.start)) : null;
+  if (kept) draft.quotes.push({ text: kept[0], start: draft.start, end: draft.start + kept[0].length });
   // `sutures out in ten days` is to come, wherever it is written.
   // `wires out at six weeks` may have been done or be ordered.
   if (

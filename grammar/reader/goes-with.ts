@@ -17,6 +17,11 @@ export function needsMore(binder: Binder, { id, lead }: Claim, index: number): b
       // `weil 2019` is of the past by its year; `s/p` by what was done.
       if (word === 's/p' || word === 'post') return !hasValueAt(binder, id, index);
       return lead !== undefined && !datedAfter(binder, index);
+    case 'weight-bearing':
+      return (
+        word === 'heel' &&
+        !((binder.current ?? binder.closed)?.id === id && quantityAt(binder.items, index)?.unit !== undefined)
+      );
     case 'walking-distance':
       return !isDistance(binder, index);
     case 'closure':

@@ -38,7 +38,7 @@ export function lacksCircumstance(binder: Binder, claim: Claim, index: number): 
 /** The few words before an item. */
 const wordsBefore = ({ line, items }: Binder, index: number): string =>
   line.slice(items[Math.max(0, index - 3)]?.start, items[index - 1]?.end);
-const SHORT = /\bd\/c$/i;
+const SHORT = /\bd\/?c$/i;
 const ONLY_WITH_VALUE: readonly FindingId[] = ['worse-with', 'eased-by'];
 
 /** What is said of an image before what is seen on it. */

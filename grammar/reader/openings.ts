@@ -13,6 +13,7 @@ const NOT_NATIVE: readonly string[] = ['amputated', 'fused', 'pinned', 'arthrode
 /** In a plan they stop, doubt or put off, and so what is only named after them. */
 const STOPPERS: readonly string[] = [
   'd/c',
+  'dc',
   'stop',
   'wean',
   'finish',

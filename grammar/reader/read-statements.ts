@@ -7,7 +7,7 @@ import type { HeadingNode, LineSyntax, Role, SectionHeading, StatementNode } fro
 import type { Making } from '../values.ts';
 import { adviceReach, stopReach } from './after-a-stop.ts';
 import { readAhead, readCount, readMeasureAhead } from './ahead.ts';
-import { readCleanAndDry, readEarlier, readImagesHeading } from './asides.ts';
+import { readCleanAndDry, readEarlier, readImagesHeading, readOpHeading } from './asides.ts';
 import { Binder } from './binder.ts';
 import { readComparison } from './comparisons.ts';
 import { causeOf, findingsIn, finished } from './draft.ts';
@@ -25,6 +25,7 @@ import { readPair, readSubject, subjectText } from './read-subjects.ts';
 import { readWords, saidValue } from './read-words.ts';
 import { withRedFlags } from './red-flags.ts';
 import { isOtherHeading, ofNoImage, pastListMark, readSectionHeading } from './section-heading.ts';
+import { readGradeOfScale, readMinus, readNotOf, readTenGrams } from './short-answers.ts';
 import { sideReach } from './sides.ts';
 import { readTwoSizes, sutureSize } from './sizes.ts';
 import { mayBeSubject, subjectAt } from './subjects.ts';
@@ -170,12 +171,14 @@ function step(binder: Binder, i: number): number {
       binder.unread(item, 'ambiguous date', 'ambiguous-date');
       return i + 1;
     case 'other':
-      return readSigned(binder, item, i) ?? readSubject(binder, i) ?? readWords(binder, i);
+      return readMinus(binder, i) ?? readSigned(binder, item, i) ?? readSubject(binder, i) ?? readWords(binder, i);
     case 'word':
       return (
         readCleanAndDry(binder, i) ??
         readImagesHeading(binder, i) ??
+        readOpHeading(binder, i) ??
         readEarlier(binder, i) ??
+        readNotOf(binder, i) ??
         readSubject(binder, i) ??
         readMeasureAhead(binder, i) ??
         readWords(binder, i)
@@ -187,6 +190,8 @@ function step(binder: Binder, i: number): number {
     default:
       return (
         saidValue(binder, i) ??
+        readGradeOfScale(binder, i) ??
+        readTenGrams(binder, i) ??
         readNextScore(binder, i) ??
         readNextOf(binder, i) ??
         readNextAngle(binder, i) ??

@@ -1,3 +1,5 @@
+import type { Section } from '../lexicon/entry.ts';
+import { entryOf } from '../lexicon/index.ts';
 import type { SubjectNode } from '../syntax.ts';
 import { isWeb, ordinalOf } from '../values.ts';
 import type { Binder } from './binder.ts';
@@ -65,21 +67,31 @@ export function readSubject(binder: Binder, i: number): number | undefined {
 const hasShortForm = (subject: SubjectNode): boolean =>
   !subject.side || (subject.at === 'rays' && subject.rays.length === 1 && subject.part === undefined);
 
-/** `plan weil 2nd, 3rd`: rays to the end of the statement, after an operation that was only named. */
+/** `plan weil 2nd, 3rd`, `callus 2nd, 3rd`: rays to the end of the statement, after what was only named. */
 function closesWithList(binder: Binder, start: number): boolean {
   const { current, items, section } = binder;
   const last = binder.last();
   const named = last?.is === 'finding' && last.draft === current && !current.subject && current.status === 'present';
-  if (!named || (section !== 'plan' && section !== 'operation') || !LISTED.includes(current.id)) return false;
+  if (!named || !isListed(current, section)) return false;
   for (let i = start; ; i += 2) {
     const [ray, joiner] = [items[i], items[i + 1]];
-    if (ray?.is !== items[start]?.is || (ray?.is !== 'ordinal' && ray?.is !== 'sided')) return false;
+    const isRay = ray?.is === items[start]?.is && (ray?.is === 'ordinal' || ray?.is === 'sided');
+    if (!isRay) return i > start && section === 'plan' && takesNoRay(binder, i);
     if (joiner === undefined || joiner.is === 'comment' || (joiner.is === 'break' && joiner.of !== 'segment'))
       return true;
     if (joiner.is !== 'break') return false;
   }
 }
-const LISTED: readonly string[] = ['operation', 'procedure'];
+/** `tape 2nd, 3rd, review 6/52` */
+const takesNoRay = (binder: Binder, index: number): boolean => {
+  const after = binder.findingAt(index);
+  return after !== undefined && !entryOf(after.id).subjects.includes('ray');
+};
+/** A treatment or a sign with no value of its own, alone in its statement so far. */
+const isListed = (draft: Draft, section: Section): boolean =>
+  section === 'plan' || section === 'operation'
+    ? draft.entry?.kind === 'treatment' || draft.id === 'operation' || draft.id === 'procedure'
+    : (draft.id === 'pain' || draft.entry?.kind === 'sign') && draft.entry?.bare === 'present' && !draft.statusGiven;
 
 /**
  * `webs 2nd click, 3rd nt`: after the word for the spaces an ordinal is a space, there and in the rest of the statement. A toe or a

@@ -14,6 +14,7 @@ import { endsSegment } from './items.ts';
 import { lacksCircumstance, OF_IMAGE, ofAnkle, shortFor } from './meant-finding.ts';
 import { announcesPair, takePair } from './pairs.ts';
 import { fitItem } from './quantities.ts';
+import { deniesNext } from './short-answers.ts';
 import { readSlashList } from './slash-list.ts';
 import { subjectAt } from './subjects.ts';
 import { type Taker, takeClass, takePanel } from './take-classes.ts';
@@ -192,7 +193,7 @@ const takeDenial: Taker = (binder, { form, next }, index) => {
       return true;
     }
     binder.not = { value: planned ? 'avoid' : 'absent', ...at };
-  } else if (form.classes.has('no') || (planned && form.classes.has('avoid'))) {
+  } else if (form.classes.has('no') || (planned && form.classes.has('avoid')) || deniesNext(binder, form, next)) {
     binder.flush();
     binder.no = { value: planned ? 'avoid' : 'absent', ...at };
   } else return false;

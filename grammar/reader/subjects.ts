@@ -215,7 +215,12 @@ function numbered(at: At, from: number, kind: 'ray' | 'web'): SubjectRead | unde
     if (ranged && !/s$/i.test(textBetween(at, from))) return { problem: 'ambiguous web', next };
     return webs(at, numbers, next);
   }
-  return raySubject(at, numbers, next, METATARSAL.test(text) ? 'metatarsal' : /^mtp/i.test(text) ? 'joint' : undefined);
+  return raySubject(
+    at,
+    numbers,
+    next,
+    METATARSAL.test(text) ? 'metatarsal' : /^mt?p/i.test(text) ? 'joint' : undefined,
+  );
 }
 
 /** The index of the next number of a list, if one follows: after `and`, a comma that touches, and, of several, side by side or after any comma. */

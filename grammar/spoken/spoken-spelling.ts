@@ -17,7 +17,9 @@ export function spelledWord(items: readonly Item[], start: number): { item: Item
     letters += wordAt(items, i);
     if (letters.length > 1 && isWritten(letters)) best = { item: wordOf(items, start, i + 1, letters), next: i + 1 };
   }
-  return best;
+  // `a p i p fusion` is a fusion of the PIP joint.
+  const rest = best && wordAt(items, start) === 'a' ? spelledWord(items, start + 1) : undefined;
+  return rest && best && rest.next > best.next ? undefined : best;
 }
 const isWritten = (letters: string): boolean =>
   isForm(letters) || Object.hasOwn(UNIT_WORDS, letters) || Object.hasOwn(CONVERTED, letters);

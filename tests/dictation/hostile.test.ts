@@ -170,7 +170,7 @@ test.each([
     'numbness in the second and fourth toes',
     ['exam right ray 2: numbness present', 'exam right ray 4: numbness present'],
   ],
-  ['denies any injury swelling', ['exam right foot: trigger absent what words=[injury]']],
+  ['denies any injury swelling', ['exam right foot: trigger absent what words=[injury] "denies"']],
   ['stop taping comma start stretching', ['plan right foot: stretching present', 'plan right foot: tape avoid "stop"']],
   [
     'ankle dorsiflexion ten degrees second toe',

@@ -16,9 +16,12 @@ const view: OwnPhrase<'view'> = {
   name: 'the view',
   by: 'taken',
   topic: 'angles',
-  wording: { load: { 'weight-bearing': 'weight-bearing', 'not weight-bearing': 'not weight-bearing' } },
-  present: ({ load }) => was(load ?? 'given as written'),
-  absent: ({ load }) => was(commas('recorded as absent', load)),
+  wording: {
+    load: { 'weight-bearing': 'weight-bearing', 'not weight-bearing': 'not weight-bearing' },
+    projection: { ap: 'from the front', lat: 'from the side', obl: 'oblique' },
+  },
+  present: ({ load, projection }) => was(load || projection ? spaced(load, projection) : 'given as written'),
+  absent: ({ load, projection }) => was(commas('recorded as absent', load, projection)),
 };
 
 const hva: OwnPhrase<'hva'> = {

@@ -120,13 +120,13 @@ const weightBearing: OwnPhrase<'weight-bearing'> = {
       'full-weight-bearing': 'full',
     },
   },
-  present: ({ load, for: time }) => ({
+  present: ({ load, from, for: time }) => ({
     verb: 'is',
-    rest: spaced('ordered', load && `(${load})`, time && `for ${time}`),
+    rest: spaced('ordered', load && `(${load})`, from && `from ${from}`, time && `for ${time}`),
   }),
-  absent: ({ load, for: time }) => ({
+  absent: ({ load, from, for: time }) => ({
     verb: 'is',
-    rest: spaced('not ordered', load && `(${load})`, time && `for ${time}`),
+    rest: spaced('not ordered', load && `(${load})`, from && `from ${from}`, time && `for ${time}`),
   }),
 };
 

@@ -158,6 +158,7 @@ const review: OwnPhrase<'review'> = {
       ct: 'the CT',
       bloods: 'the blood results',
       results: 'the results',
+      scan: 'the scan',
     },
   },
   present: (said) => planned(spaced('planned', reviewDetails(said))),

@@ -61,7 +61,7 @@ checkRules({
   'when it begins is not how long it lasts': [
     ['plan boot from 6 weeks', 'unclear: boot'],
     ['plan can drive at 6/52', 'unclear: driving'],
-    ['plan fwb at 6 weeks', 'unclear: weight-bearing'],
+    ['plan fwb at 6 weeks', 'plan/weight-bearing load=full-weight-bearing from=6weeks'],
     ['plan boot for 6 weeks', 'plan/boot for=6weeks'],
     ['plan pin removed today', 'unclear: pin-out'],
     ['plan pin out 4 weeks', 'plan/pin-out at=4weeks'],

@@ -26,7 +26,28 @@ import {
   WHOSE,
 } from './resolutions.ts';
 
+const HEEL: Resolution = {
+  claims: 'class foreign part, lead weight-bearing',
+  winner: 'after another load, with its weeks, the order to walk on the heel; else a part',
+  shown: [
+    [
+      'operation nwb 2/52, heel 4/52',
+      'operation/weight-bearing load=non-weight-bearing for=2weeks; operation/weight-bearing load=heel only for=4weeks',
+    ],
+    ['operation heel 4/52', ''],
+  ],
+};
 const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
+  'operation/heel': HEEL,
+  'plan/heel': {
+    ...HEEL,
+    shown: [
+      [
+        'plan nwb 2/52 heel 4/52',
+        'plan/weight-bearing load=non-weight-bearing for=2weeks; plan/weight-bearing load=heel only for=4weeks',
+      ],
+    ],
+  },
   'operation/skin': {
     claims: 'class foreign part, lead closure',
     winner: 'in an operation what closed the skin, where its size or material follows; else a part',
@@ -40,6 +61,9 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   'any/toes': raysOrJoints('toes'),
   'any/mtps': raysOrJoints('mtps'),
   'any/mtpjs': raysOrJoints('mtpjs'),
+  'any/mpjs': raysOrJoints('mpjs'),
+  'any/mpj': rayOrJoint('mpj 2 tender', '2nd mpj tender'),
+  'exam/mpj': fixedJoint('mpj', 'class joint word, class ray word, finding mtp'),
   'any/mtp': rayOrJoint('mtp 2 tender', '2nd mtp tender'),
   'any/mtpj': rayOrJoint('mtpj 2 tender', '2nd mtpj tender'),
   'history/pain': { ...pain, shown: [['history 2nd pain', 'history/2 pain']] },
@@ -65,6 +89,13 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
     shown: [
       ['2nd mtpjs fixed', '2 mtp rigidity=fixed'],
       ['mtpjs 2-4 nt', '2,3,4 no tenderness'],
+    ],
+  },
+  'exam/mpjs': {
+    ...fixedJoint('mpjs', 'class joints word, class ray word, finding mtp'),
+    shown: [
+      ['2nd mpjs fixed', '2 mtp rigidity=fixed'],
+      ['mpjs 2-4 nt', '2,3,4 no tenderness'],
     ],
   },
   'exam/mtp joint': fixedJoint('mtp joint', 'class joint word, finding mtp'),
@@ -113,7 +144,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   },
   'any/after': {
     claims:
-      'class distancing, label ordinary-shoes.from, label pin-out.at, label review.in, label sport-return.from, label sutures.at',
+      'class distancing, label ordinary-shoes.from, label pin-out.at, label review.in, label sport-return.from, label sutures.at, label weight-bearing.from',
     winner: 'the label of an open slot, else it distances',
     shown: [
       ['plan review after 8 weeks', 'plan/review in=8weeks'],
@@ -171,7 +202,7 @@ const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
   },
   'any/at': {
     claims:
-      'class filler, label dislocated.at, label image.in, label ordinary-shoes.from, label pin-out.at, label sport-return.from, label sutures.at',
+      'class filler, label dislocated.at, label image.in, label ordinary-shoes.from, label pin-out.at, label sport-return.from, label sutures.at, label weight-bearing.from',
     winner: 'the same: a label is passed over, too',
     shown: [
       ['2nd dislocated at 14:30', '2 dislocated at=14:30'],

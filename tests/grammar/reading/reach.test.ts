@@ -57,7 +57,8 @@ checkRules({
   'a distancing word before its finding reaches the bare findings that follow': [
     ['2nd was red, swollen', 'unclear: redness; unclear: swelling'],
     ['2nd previously tender, swollen, drawer 2', 'unclear: tenderness; unclear: swelling; unclear: drawer'],
-    ['denies fever, redness', 'unclear: fever; unclear: redness', 'unread-red-flag'],
+    ['denies fever, redness', 'no fever "denies"; unclear: redness'],
+    ['denies swelling, redness', 'unclear: swelling; unclear: redness'],
     ['2nd without redness, swelling', 'unclear: redness; unclear: swelling'],
     ['2nd tender when walking, swollen', 'unclear: tenderness; 2 swelling', 'word-out-of-place'],
   ],

@@ -40,7 +40,7 @@ checkRules({
     ['R2, L3 tender', 'unclear: tenderness', 'word-out-of-place'],
     ['R2 tender, R3 drawer 2', 'right 2 tenderness; right 3 drawer grade=2'],
   ],
-  'rays at the end of a plan or an operation are all operated on': [
+  'rays at the end of what was only named are all of it': [
     ['plan weil R2, R3', 'plan/right 2,3 operation procedure=weil osteotomy'],
     ['plan weil 2nd, 3rd', 'plan/2,3 operation procedure=weil osteotomy'],
     [
@@ -56,8 +56,8 @@ checkRules({
       'plan/2 operation procedure=weil osteotomy; plan/3 operation procedure=plate repair',
     ],
     ['plan no weil 2nd, 3rd', 'unclear: operation', 'word-out-of-place'],
-    ['tender 2nd, 3rd', 'unclear: tenderness', 'word-out-of-place'],
-    ['plan tape 2nd, 3rd', 'unclear: tape', 'word-out-of-place'],
+    ['tender 2nd, 3rd', '2,3 tenderness'],
+    ['plan tape 2nd, 3rd', 'plan/2,3 tape'],
   ],
   'a side may stand between the word for the spaces and its numbers': [
     ['webs R 2-3 click', 'right web 2,3 click'],

@@ -141,7 +141,7 @@ checkRules({
     ['plan tape 2nd 8 weeks', 'plan/2 tape for=8weeks'],
     ['drawer 0 2nd-5th, tender', '2,3,4,5 drawer grade=0; tenderness'],
     ['2nd drawer 2, tender 3rd, swelling', '2 drawer grade=2; 3 tenderness; unclear: swelling'],
-    ['tender 3rd, 4th', 'unclear: tenderness', 'word-out-of-place'],
+    ['tender 3rd, 4th', '3,4 tenderness'],
     ['no tenderness 3rd, 4th', 'unclear: tenderness', 'word-out-of-place'],
   ],
   'a subject without a finding makes its neighbours unclear': [

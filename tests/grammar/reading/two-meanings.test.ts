@@ -53,10 +53,12 @@ checkRules({
   'without its time an order would stand for today': [
     [
       'plan nwb 2 weeks, fwb at 6 weeks',
-      'plan/weight-bearing load=non-weight-bearing for=2weeks; unclear: weight-bearing',
+      'plan/weight-bearing load=non-weight-bearing for=2weeks; plan/weight-bearing load=full-weight-bearing from=6weeks',
     ],
     ['plan fwb 2 weeks', 'unclear: weight-bearing'],
-    ['plan pwb at 2 weeks', 'unclear: weight-bearing'],
+    ['plan pwb at 2 weeks', 'plan/weight-bearing load=partial-weight-bearing from=2weeks'],
+    ['plan fwb in 6 weeks', 'unclear: weight-bearing'],
+    ['plan fwb 6/52', 'unclear: weight-bearing'],
     ['plan steroid web 2 in 2 weeks', 'unclear: steroid'],
     ['plan tape 2nd from 6 weeks', 'unclear: tape'],
     ['plan tape 2nd since 3 weeks', 'unclear: tape'],
