@@ -169,7 +169,8 @@ function isAloneBefore({ statement: { elements }, no, not, before, side, questio
   return segment.every(({ is }) => is === 'subject') && segment.length <= 1;
 }
 /** Other rays, or the same of the other side: the same again would put the first right. */
-function isAnother(first: Draft['subject'], here: SubjectNode): boolean {
+export function isAnother(first: Draft['subject'], here: SubjectNode): boolean {
+  if (first?.at === 'webs' && here.at === 'webs') return !here.webs.some((web) => first.webs.includes(web));
   if (first?.at !== 'rays' || here.at !== 'rays') return false;
   const sides = first.side && here.side && first.side !== here.side;
   return Boolean(sides) || !here.rays.some((ray) => first.rays.includes(ray));
