@@ -6,6 +6,7 @@ import {
   COURSES,
   declined,
   fixedJoint,
+  HEELS,
   impression,
   ofFoot,
   ofTheFamily,
@@ -26,28 +27,8 @@ import {
   WHOSE,
 } from './resolutions.ts';
 
-const HEEL: Resolution = {
-  claims: 'class foreign part, lead weight-bearing',
-  winner: 'after another load, with its weeks, the order to walk on the heel; else a part',
-  shown: [
-    [
-      'operation nwb 2/52, heel 4/52',
-      'operation/weight-bearing load=non-weight-bearing for=2weeks; operation/weight-bearing load=heel only for=4weeks',
-    ],
-    ['operation heel 4/52', ''],
-  ],
-};
 const RESOLUTIONS: Readonly<Record<string, Resolution>> = {
-  'operation/heel': HEEL,
-  'plan/heel': {
-    ...HEEL,
-    shown: [
-      [
-        'plan nwb 2/52 heel 4/52',
-        'plan/weight-bearing load=non-weight-bearing for=2weeks; plan/weight-bearing load=heel only for=4weeks',
-      ],
-    ],
-  },
+  ...HEELS,
   'operation/skin': {
     claims: 'class foreign part, lead closure',
     winner: 'in an operation what closed the skin, where its size or material follows; else a part',

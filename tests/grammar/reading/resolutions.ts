@@ -211,3 +211,27 @@ export const WHOSE: Readonly<Record<string, Resolution>> = {
     shown: [['tried physio 6 weeks', 'tried/physiotherapy for=6weeks']],
   },
 };
+
+const HEEL: Resolution = {
+  claims: 'class foreign part, lead weight-bearing',
+  winner: 'after another load, with its weeks, the order to walk on the heel; else a part',
+  shown: [
+    [
+      'operation nwb 2/52, heel 4/52',
+      'operation/weight-bearing load=non-weight-bearing for=2weeks; operation/weight-bearing load=heel only for=4weeks',
+    ],
+    ['operation heel 4/52', ''],
+  ],
+};
+export const HEELS: Readonly<Record<string, Resolution>> = {
+  'operation/heel': HEEL,
+  'plan/heel': {
+    ...HEEL,
+    shown: [
+      [
+        'plan nwb 2/52 heel 4/52',
+        'plan/weight-bearing load=non-weight-bearing for=2weeks; plan/weight-bearing load=heel only for=4weeks',
+      ],
+    ],
+  },
+};
