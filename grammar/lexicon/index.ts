@@ -26,6 +26,7 @@ import { THEATRE } from './theatre.ts';
 import { PLAN, TREATMENT } from './treatment.ts';
 import { WEBS_AND_FOOT } from './webs-and-foot.ts';
 import { WHAT_CHANGES_IT } from './what-changes-it.ts';
+import { WHOLE_SECTIONS } from './whole-sections.ts';
 
 export const LEXICON = [
   ...HISTORY,
@@ -57,6 +58,7 @@ export const LEXICON = [
   ...SCORES,
   ...DECISIONS_AND_DIAGNOSIS,
   ...PLAN,
+  ...WHOLE_SECTIONS,
 ] as const;
 
 export type FindingId = (typeof LEXICON)[number]['id'];

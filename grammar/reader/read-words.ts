@@ -19,9 +19,12 @@ import { readSlashList } from './slash-list.ts';
 import { subjectAt } from './subjects.ts';
 import { type Taker, takeClass, takePanel } from './take-classes.ts';
 import { isElsewhere } from './whether-done.ts';
+import { readWholeSection } from './whole-section.ts';
 
 /** Reads the word or phrase at an index; returns the index after it. */
 export function readWords(binder: Binder, i: number): number {
+  const whole = readWholeSection(binder, i);
+  if (whole !== undefined) return whole;
   const matches = matchesAt(binder.items, i);
   goOn(binder, i);
   for (const match of matches) if (take(binder, match, i)) return match.next;

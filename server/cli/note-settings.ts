@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import { ON_REQUEST } from '../clinical/completeness-on-request.ts';
 import type { Settings } from '../clinical/settings.ts';
 import { foldersUp, type LoadedSettings, loadSettings, settingsIn } from '../workspace/settings-file.ts';
 import { type Invocation, Refusal } from './command.ts';
@@ -18,7 +19,7 @@ export class NoteSettings {
 
   constructor({ settings, complete }: Pick<Invocation, 'settings' | 'complete'>, terminal: Terminal) {
     this.terminal = terminal;
-    this.complete = complete ? { complete } : {};
+    this.complete = complete ? { complete: ON_REQUEST } : {};
     if (settings === undefined) return;
     this.fixed = loadSettings(settings, readText);
     if (!this.fixed) throw new Refusal(`${settings}: no such settings file`);

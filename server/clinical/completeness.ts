@@ -1,95 +1,71 @@
-import type { Section } from '../../grammar/lexicon/entry.ts';
 import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { VisitKind } from '../../grammar/syntax.ts';
 import type { Side } from '../../grammar/values.ts';
-import type { ExamStep } from './analysis.ts';
+import type { Step } from './exam-steps.ts';
+import * as step from './exam-steps.ts';
 import { factsOf } from './fact-index.ts';
 import type { AnyFact, VisitFacts } from './facts.ts';
 
-/** A step of the exam sequence, and what counts as its answer: any statement, with any status. */
-interface Step extends ExamStep {
-  /** Any one of these answers it. */
-  readonly findings: readonly FindingId[];
-  /** As does anything in these sections. */
-  readonly sections?: readonly Section[];
+type Needed = Readonly<Partial<Record<VisitKind, readonly Step[]>>>;
+/** What is asked only of somebody who asks for complete visits; it stands before what is asked of every visit. */
+export interface OnRequest {
+  readonly needed: Needed;
+  /** What to write of a visit that does not say what it is for. */
+  readonly noPurpose: string;
 }
 
-/** The steps in the order of the exam; common practice. `ask` is in the words of the shorthand. */
-export const EXAM_STEPS = {
-  onset: { finding: 'onset', ask: 'history onset, duration', findings: ['onset', 'duration', 'trigger'] },
-  pain: { finding: 'pain', ask: 'pain', findings: ['pain'] },
-  tried: { finding: 'tape', ask: 'tried, with its response', findings: [], sections: ['tried'] },
-  stand: { finding: 'lifted', ask: 'stand', findings: ['lifted', 'gap', 'hallux-valgus'], sections: ['stand'] },
-  wound: { finding: 'wound', ask: 'wound', findings: ['wound'] },
-  swelling: { finding: 'swelling', ask: 'swelling', findings: ['swelling', 'foot-swelling'] },
-  tenderness: { finding: 'tenderness', ask: 'tender', findings: ['tenderness'] },
-  drawer: { finding: 'drawer', ask: 'drawer', findings: ['drawer', 'dislocated'] },
-  alignment: {
-    finding: 'deviation',
-    ask: 'straight or deviated',
-    findings: ['deviation', 'extension', 'overlap', 'rotation', 'dislocated'],
-  },
-  paper: { finding: 'paper', ask: 'paper', findings: ['paper'] },
-  webs: { finding: 'click', ask: 'webs: click, squeeze', findings: ['click', 'squeeze'] },
-  sensation: { finding: 'sensation', ask: 'sense', findings: ['sensation', 'numbness'] },
-  circulation: {
-    finding: 'pulses',
-    ask: 'pulses',
-    findings: ['pulses', 'dp', 'pt', 'perfusion', 'capillary-refill'],
-  },
-  smoking: { finding: 'smoking', ask: 'history smoking', findings: ['smoking'] },
-  diabetes: { finding: 'diabetes', ask: 'history diabetes, with its HbA1c', findings: ['diabetes', 'hba1c'] },
-  anticoagulant: { finding: 'anticoagulant', ask: 'history anticoagulant', findings: ['anticoagulant'] },
-  allergy: { finding: 'allergy', ask: 'history allergy', findings: ['allergy'] },
-} as const satisfies Readonly<Record<string, Step>>;
-export type ExamStepId = keyof typeof EXAM_STEPS;
-
-/** What a visit of each purpose needs, in the order of the exam; common practice. The others are never asked to be complete. */
-export const NEEDED: Readonly<Partial<Record<VisitKind, readonly ExamStepId[]>>> = {
+/** What a visit of each purpose needs, in the order of the exam; common practice. The others are asked only on request. */
+export const NEEDED: Needed = {
   first: [
-    'onset',
-    'pain',
-    'tried',
-    'stand',
-    'swelling',
-    'tenderness',
-    'drawer',
-    'alignment',
-    'paper',
-    'webs',
-    'sensation',
-    'circulation',
+    step.onset,
+    step.pain,
+    step.tried,
+    step.stand,
+    step.swelling,
+    step.tenderness,
+    step.drawer,
+    step.alignment,
+    step.paper,
+    step.webs,
+    step.sensation,
+    step.circulation,
   ],
-  review: ['pain', 'tried', 'swelling', 'tenderness', 'drawer', 'alignment', 'paper'],
+  review: [step.pain, step.tried, step.swelling, step.tenderness, step.drawer, step.alignment, step.paper],
   preop: [
-    'pain',
-    'wound',
-    'drawer',
-    'alignment',
-    'sensation',
-    'circulation',
-    'smoking',
-    'diabetes',
-    'anticoagulant',
-    'allergy',
+    step.pain,
+    step.wound,
+    step.drawer,
+    step.alignment,
+    step.sensation,
+    step.circulation,
+    step.smoking,
+    step.diabetes,
+    step.anticoagulant,
+    step.allergy,
   ],
-  postop: ['pain', 'wound', 'swelling', 'alignment'],
-  emergency: ['onset', 'pain', 'wound', 'alignment', 'sensation', 'circulation'],
+  postop: [step.pain, step.wound, step.swelling, step.alignment],
+  emergency: [step.onset, step.pain, step.wound, step.alignment, step.sensation, step.circulation],
 };
 
+/** Every finding that may answer a step. */
+export const findingsAskedFor = (): FindingId[] =>
+  [...new Set(Object.values(step).flatMap(({ findings }) => findings))].sort();
+
 /** The steps that the purpose of a visit needs and that nobody mentions, for one foot. Silence is never an answer. */
-export function missingSteps(visit: VisitFacts, side?: Side): ExamStepId[] {
-  const needed = (visit.kind && NEEDED[visit.kind]) ?? [];
-  return needed.filter((id) => !isAnswered(visit.facts, EXAM_STEPS[id], side) && !isWritten(visit, EXAM_STEPS[id]));
+export function missingSteps(visit: VisitFacts, side?: Side, onRequest?: OnRequest): Step[] {
+  const needed = (visit.kind && (onRequest?.needed[visit.kind] ?? NEEDED[visit.kind])) ?? [];
+  return needed.filter((each) => !isAnswered(visit, each, side));
 }
 
-/** Words under a section that answers the step, though they were not read: asking again would not help. */
-const isWritten = ({ verbatim }: VisitFacts, { sections }: Step): boolean =>
-  sections !== undefined && verbatim.some(({ section }) => sections.includes(section));
-
-function isAnswered(facts: readonly AnyFact[], { findings, sections }: Step, side: Side | undefined): boolean {
+function isAnswered({ facts, verbatim }: VisitFacts, { findings, section, is }: Step, side?: Side): boolean {
   const isOfFoot = (fact: AnyFact) => !side || !fact.side || fact.side === side;
   for (const finding of findings)
-    for (const fact of factsOf(facts, finding)) if (fact.section !== 'plan' && isOfFoot(fact)) return true;
-  return sections?.some((section) => facts.some((fact) => fact.section === section && isOfFoot(fact))) ?? false;
+    for (const fact of factsOf(facts, finding))
+      if (fact.section !== 'plan' && isOfFoot(fact) && (is?.(fact) ?? true)) return true;
+  if (!section) return false;
+  // Words that were not read answer it too: asking again would not help.
+  return (
+    verbatim.some((each) => each.section === section) ||
+    facts.some((fact) => fact.section === section && isOfFoot(fact))
+  );
 }

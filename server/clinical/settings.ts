@@ -1,6 +1,7 @@
 import type { FindingId } from '../../grammar/lexicon/index.ts';
 import type { DrawerScale, Status, Value } from '../../grammar/values.ts';
 import type { Severity } from './analysis.ts';
+import type { OnRequest } from './completeness.ts';
 
 /** One thing that `normal` says of its subject. */
 export interface PanelMember {
@@ -24,7 +25,7 @@ export interface Settings {
   /** What the formatter writes for a word that has a canonical form. */
   readonly words?: 'canonical' | 'as-written';
   /** Every visit is asked to be complete, not only one that plans or stages. No key of the file: the command line asks. */
-  readonly complete?: true;
+  readonly complete?: OnRequest;
 }
 
 export const NO_SETTINGS: Settings = {};

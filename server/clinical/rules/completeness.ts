@@ -1,23 +1,29 @@
 import type { Side } from '../../../grammar/values.ts';
-import { EXAM_STEPS, missingSteps } from '../completeness.ts';
+import { findingsAskedFor, missingSteps } from '../completeness.ts';
 import { factsOf } from '../fact-index.ts';
-import type { AnyFact, Place, VisitFacts } from '../facts.ts';
+import type { AnyFact, Place, Verbatim, VisitFacts } from '../facts.ts';
 import { defineRule, type RuleView } from './define-rule.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 /** Nobody fills in a longer list. */
 const AT_ONCE = 3;
 
-/** Where the visit asks to be complete: at its first plan, else at its stage. Elsewhere only on request, at its first word. */
-function asked({ visit, context }: RuleView): Place | undefined {
-  const plan = firstPlanned(visit.facts);
-  const [stage] = factsOf(visit.facts, 'stage');
-  const onRequest = context.settings?.complete ? { line: 0, start: 0, end: 'visit'.length } : undefined;
-  return (plan ?? stage)?.origin.word ?? onRequest;
-}
+const AT_VISIT: Place = { line: 0, start: 0, end: 'visit'.length };
 
-function firstPlanned(facts: readonly AnyFact[]): AnyFact | undefined {
-  for (const fact of facts) if (fact.section === 'plan') return fact;
+/** Where the visit asks to be complete: at its first plan, else at its stage. Elsewhere only on request, at its first word. */
+const asked = ({ visit, context, lines }: RuleView): Place | undefined =>
+  planned(visit, lines) ??
+  factsOf(visit.facts, 'stage')[0]?.origin.word ??
+  (context.settings?.complete ? AT_VISIT : undefined);
+
+/** The first word that is planned, read or not; else a plan that has no word yet. */
+function planned({ facts, verbatim }: VisitFacts, lines: RuleView['lines']): Place | undefined {
+  const isPlanned = ({ section }: AnyFact | Verbatim): boolean => section === 'plan';
+  const told = facts.find(isPlanned)?.origin.word ?? verbatim.find(isPlanned)?.place;
+  if (told) return told;
+  for (const [line, { roles }] of lines.entries())
+    for (const { kind, canonical, start, end } of roles)
+      if (kind === 'keyword' && canonical === 'plan') return { line, start, end };
   return undefined;
 }
 
@@ -35,7 +41,7 @@ export const incompleteVisit = defineRule({
   name: 'Incomplete visit',
   severity: 'missing',
   scope: 'visit',
-  reads: [...Object.values(EXAM_STEPS).flatMap(({ findings }) => findings), 'stage'],
+  reads: [...findingsAskedFor(), 'stage'],
   what: 'A visit that plans or stages does not mention a step of the exam that its purpose needs.',
   why: 'What nobody mentions is not normal; it is open, to the reader of the note and to the stage.',
   instead: 'Write the step, or say that it was not done.',
@@ -58,15 +64,17 @@ export const incompleteVisit = defineRule({
     const place = asked(view);
     // What is urgent comes first, and alone.
     if (!place || view.redFlags.length > 0) return;
+    const onRequest = view.context.settings?.complete;
+    if (onRequest && !view.visit.kind) yield { place: AT_VISIT, message: onRequest.noPurpose };
     for (const side of sidesOf(view.visit)) {
-      const missing = missingSteps(view.visit, side);
+      const missing = missingSteps(view.visit, side, onRequest);
       if (missing.length === 0) continue;
-      const steps = missing.slice(0, AT_ONCE).map((id) => EXAM_STEPS[id].ask);
+      const asks = missing.slice(0, AT_ONCE).map(({ ask }) => ask);
       const more = missing.length > AT_ONCE ? ` (and ${missing.length - AT_ONCE} more)` : '';
       const foot = side ? ` of the ${side} foot` : '';
       yield {
         place,
-        message: `Not mentioned${foot} in this ${view.visit.kind} visit: ${steps.join('; ')}${more}. Write it, or that it was not done.`,
+        message: `Not mentioned${foot} in this ${view.visit.kind} visit: ${asks.join('; ')}${more}. Write it, or that it was not done.`,
       };
       return;
     }

@@ -26,6 +26,7 @@ import { THEATRE_PHRASES } from './theatre.ts';
 import { TREATMENT_PHRASES } from './treatment.ts';
 import { WEB_AND_FOOT_PHRASES } from './webs-and-foot.ts';
 import { WHAT_CHANGES_IT_PHRASES } from './what-changes-it.ts';
+import { WHOLE_SECTION_PHRASES } from './whole-sections.ts';
 
 /** How each finding is written. A finding of the lexicon without its phrase doesn't compile. */
 export const PHRASES: { readonly [F in FindingId]: Phrase<F> } = {
@@ -46,6 +47,7 @@ export const PHRASES: { readonly [F in FindingId]: Phrase<F> } = {
   ...INSPECTION_PHRASES,
   ...RAY_PHRASES,
   ...WEB_AND_FOOT_PHRASES,
+  ...WHOLE_SECTION_PHRASES,
   ...IMAGING_PHRASES,
   ...BACKGROUND_PHRASES,
   ...DRUG_AND_RISK_PHRASES,
