@@ -11,6 +11,7 @@ import { type Lines, type TextEdit, textEdits } from '../workspace/text-edits.ts
 import { planAcceptances } from './accept-plan.ts';
 import { acceptances } from './accept-stage.ts';
 import { carryFindings } from './carry-findings.ts';
+import { namedCures } from './named-cures.ts';
 import { wants } from './protocol-numbers.ts';
 import { signVisit } from './sign-visit.ts';
 import { sortVisit } from './sort-visit.ts';
@@ -41,7 +42,7 @@ function quickFixes(note: Note, range: Range, given: readonly Diagnostic[]): Cod
     const firstLine = note.firstLine(index);
     const offered = new Set<Fix>();
     const visit = note.visit(index);
-    const more = visit ? lazyFixes(note.block(index), visit.analysis.facts) : () => [];
+    const more = lazyFixes(note.block(index), visit?.analysis.facts);
     for (const report of note.reports(index)) {
       const line = firstLine + report.place.line;
       if (line < range.start.line || line > range.end.line || !touches(report.place, line, range)) continue;
@@ -58,9 +59,10 @@ function quickFixes(note: Note, range: Range, given: readonly Diagnostic[]): Cod
 }
 
 /** Fixes that are made when somebody asks for them. */
-function lazyFixes(lines: readonly LineSyntax[], facts: VisitFacts): (report: Report) => readonly Fix[] {
-  const [unread, carried] = [unreadFixes(lines, facts), carriedFixes(lines, facts)];
-  return (report) => [...unread(report), ...carried(report)];
+function lazyFixes(lines: readonly LineSyntax[], facts?: VisitFacts): (report: Report) => readonly Fix[] {
+  const ofVisit = facts ? [unreadFixes(lines, facts), carriedFixes(lines, facts)] : [];
+  const all = [namedCures(lines, facts), ...ofVisit];
+  return (report) => all.flatMap((each) => each(report));
 }
 
 /** On one line, only the reports that the selection touches; a bare cursor asks for its whole line. */

@@ -19,7 +19,7 @@ interface SoundIndex {
 
 const SHORTEST = 3;
 /** How many letters may differ, by the length of the word. */
-const reach = (length: number): number => (length < 4 ? 1 : 2);
+export const reach = (length: number): number => (length < 4 ? 1 : 2);
 const joined = (text: string): string => text.replaceAll(/[\s'’-]/g, '').toLowerCase();
 
 /** Words that mean something by themselves: what only joins, denies or moves a finding is never proposed for a misheard word. */

@@ -1,0 +1,142 @@
+import {
+  HEADER_WORDS,
+  SEX_BY_FORM,
+  VISIT_KIND_BY_FORM,
+  VISIT_SIDE_BY_FORM,
+} from '../../grammar/lexicon/header-words.ts';
+import { readLine } from '../../grammar/read-line.ts';
+import type { LineSyntax } from '../../grammar/syntax.ts';
+import type { Fix, Report, SyntaxEdit } from '../clinical/analysis.ts';
+import { dayOf } from '../clinical/dates.ts';
+import type { Place, VisitFacts } from '../clinical/facts.ts';
+import { READING_MESSAGES } from '../clinical/reading-reports.ts';
+import { replace } from '../clinical/rules/define-rule.ts';
+import { RULES } from '../clinical/rules/index.ts';
+import { speltLike } from '../workspace/suggest/spelling.ts';
+
+/** What a report is of: its words, their line, and the visit, if it stands in one. */
+interface Reported {
+  readonly words: string;
+  readonly place: Place;
+  readonly line: LineSyntax;
+  readonly visit: VisitFacts | undefined;
+}
+type Cure = (reported: Reported) => readonly Fix[];
+
+const fix = (title: string, edits: readonly SyntaxEdit[]): Fix => ({ title, safety: 'needs review', edits });
+const write = (place: Place, text: string, why = ''): Fix =>
+  fix(`Write ${/^\d/.test(text) ? text : `"${text}"`}${why}`, [replace(place, text)]);
+const inPlaceOf = (words: string, place: Place, text: string): Fix =>
+  fix(`Replace "${words}" with "${text}"`, [replace(place, text)]);
+
+/** `web 2-3`: the space between the second and the third ray, or two spaces. */
+const oneWebOrTwo: Cure = ({ words, place }) => {
+  const [first, last] = [...words.matchAll(/\d/g)].map(([digit]) => Number(digit));
+  if (first === undefined || last === undefined || last <= first) return [];
+  return [...(last === first + 1 ? [write(place, `web ${first}`)] : []), write(place, `webs ${first}-${last}`)];
+};
+
+/** At the end of the line, with the mark that fits the one that opened it. */
+const closeQuote: Cure = ({ place, line: { text } }) => {
+  const end = text.trimEnd().length;
+  const mark = text.charAt(place.start - 1) === '“' || text.charAt(place.start) === '“' ? '”' : '"';
+  return [fix('Close the quote at the end of the line', [replace({ ...place, start: end, end }, mark)])];
+};
+
+/** Both days that a date of two small numbers may be; of a day that does not exist, none. */
+const bothDates: Cure = ({ words, place }) => {
+  const [, first, second, years] = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4}|\d{2})$/.exec(words) ?? [];
+  if (!first || !second || !years) return [];
+  const year = years.length === 2 ? `20${years}` : years;
+  const iso = (month: string, day: string): string => `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
+  const dates = [
+    { date: iso(second, first), how: first === second ? '' : ' (day first)' },
+    { date: iso(first, second), how: ' (month first)' },
+  ].slice(0, first === second ? 1 : 2);
+  return dates.filter(({ date }) => dayOf(date) !== undefined).map(({ date, how }) => write(place, date, how));
+};
+
+const removeLine: Cure = ({ place, line }) =>
+  line.roles.some(({ kind }) => kind === 'comment')
+    ? []
+    : [fix('Remove this line, which hides nothing', [{ edit: 'remove line', line: place.line }])];
+
+const codeLike: Cure = ({ words, place }) =>
+  speltLike(words, [...RULES.map(({ code }) => code), ...Object.keys(READING_MESSAGES)]).map((code) =>
+    inPlaceOf(words, place, code),
+  );
+
+const HEADER_FORMS: Readonly<Record<string, readonly string[]>> = {
+  visit: [...VISIT_KIND_BY_FORM.keys(), ...VISIT_SIDE_BY_FORM.keys()],
+  patient: ['born', ...SEX_BY_FORM.keys()],
+  scales: ['drawer'],
+};
+/** A word that its header line takes in place of a misspelt one. */
+const headerWordLike: Cure = ({ words, place, line }) => {
+  const opener = /^\s*(\p{L}+)/u.exec(line.text)?.[1]?.toLowerCase() ?? '';
+  return mending(line, place, speltLike(words, HEADER_FORMS[opener] ?? []));
+};
+/** The opener of a header line in place of the misspelt first word of a line. */
+const openerLike: Cure = ({ words, place, line }) => {
+  const [first = ''] = words.split(/\s/);
+  if (line.text.slice(0, place.start).trim() !== '') return [];
+  return mending(line, { ...place, end: place.start + first.length }, speltLike(first, HEADER_WORDS)).filter(
+    ({ edits: [edit] }) => edit?.edit === 'replace' && isHeader(line, edit),
+  );
+};
+function mending(line: LineSyntax, place: Place, words: readonly string[]): Fix[] {
+  const left = (text: string): number => readLine(text, line.under).problems.length;
+  return words
+    .filter((each) => left(withWord(line.text, place, each)) < line.problems.length)
+    .map((each) => inPlaceOf(line.text.slice(place.start, place.end), place, each));
+}
+const withWord = (text: string, { start, end }: Place, by: string): string =>
+  text.slice(0, start) + by + text.slice(end);
+const isHeader = ({ text }: LineSyntax, { place, text: by }: { place: Place; text: string }): boolean => {
+  const read = readLine(withWord(text, place, by));
+  return read.kind === 'header' && read.problems.length === 0;
+};
+
+/** The side of the heading above, before each part of a plan that took it from there; only where the line then says just that. */
+const sideOfHeading: Cure = ({ place, line, visit }) => {
+  const facts = (visit?.facts ?? []).filter(
+    ({ section, origin }) => section === 'plan' && origin.sideFrom === 'heading' && origin.place.line === place.line,
+  );
+  const side = facts[0]?.side;
+  const starts = [...new Set(facts.map(({ origin }) => origin.place.start))].sort((a, b) => b - a);
+  if (!side || facts.some((fact) => fact.side !== side)) return [];
+  const text = starts.reduce((so, start) => `${so.slice(0, start)}${side} ${so.slice(start)}`, line.text);
+  const after = readLine(text, line.under);
+  const findings = after.statements.flatMap((each) => each.findings);
+  const sided = findings.filter((each) => each.side === side).length;
+  if (sided !== starts.length || after.problems.length > line.problems.length) return [];
+  const edits = starts.map((start) => replace({ line: place.line, start, end: start }, `${side} `));
+  return [fix(`Write "${side}" with what is planned here`, edits)];
+};
+
+/** For each report whose message names the cure. Words of the header are looked for by their spelling. */
+const CURES: Readonly<Record<string, Cure>> = {
+  'ambiguous-web': oneWebOrTwo,
+  'open-quote': closeQuote,
+  'ambiguous-date': bothDates,
+  'unused-allow': removeLine,
+  'unknown-code': codeLike,
+  'bad-header': headerWordLike,
+  'unknown-word': openerLike,
+  'side-from-heading': sideOfHeading,
+};
+
+/** The fixes that do what the message of a report says, made when somebody asks; every one needs review. */
+export function namedCures(
+  lines: readonly LineSyntax[],
+  visit: VisitFacts | undefined,
+): (report: Report) => readonly Fix[] {
+  return ({ code, place }) => {
+    const line = lines[place.line];
+    if (!line) return [];
+    // A word that costs a finding is reported there, and not by its own code.
+    const problem = line.problems.find((each) => each.start === place.start && each.code in CURES);
+    const cure = CURES[code === 'unclear-finding' ? (problem?.code ?? code) : code];
+    return cure?.({ words: line.text.slice(place.start, place.end), place, line, visit }) ?? [];
+  };
+}

@@ -1,0 +1,77 @@
+import { expect, test } from 'vitest';
+import { codeActions } from '../../server/features/code-actions.ts';
+import { dictationActions } from '../../server/features/dictation.ts';
+import { applied, noteWithCursor } from './fixture.ts';
+
+/** What each fix at the cursor makes of the note, by its title. */
+function fixesAt(fixture: string): Record<string, string> {
+  const { note, position } = noteWithCursor(fixture);
+  const range = { start: position, end: position };
+  const actions = [...codeActions(note, range), ...dictationActions(note, range)];
+  return Object.fromEntries(
+    actions.map(({ title, edit }) => [title, applied(note, edit!.changes![note.uri]!)] as const),
+  );
+}
+const VISIT = 'visit 2026-03-09 first right';
+
+test.each([
+  ['web| 2-3 click', { 'Write "web 2"': 'web 2 click', 'Write "webs 2-3"': 'webs 2-3 click' }],
+  ['web| 1-3 click', { 'Write "webs 1-3"': 'webs 1-3 click' }],
+  ['pain "worst| barefoot', { 'Close the quote at the end of the line': 'pain "worst barefoot"' }],
+  ['pain “worst| barefoot', { 'Close the quote at the end of the line': 'pain “worst barefoot”' }],
+  [
+    'us 03/07/26| 2nd tear partial',
+    {
+      'Write 2026-07-03 (day first)': 'us 2026-07-03 2nd tear partial',
+      'Write 2026-03-07 (month first)': 'us 2026-03-07 2nd tear partial',
+    },
+  ],
+  ['us 13.7.2026| 2nd tear partial', { 'Write 2026-07-13 (day first)': 'us 2026-07-13 2nd tear partial' }],
+  ['us 07/07/26| 2nd tear partial', { 'Write 2026-07-07': 'us 2026-07-07 2nd tear partial' }],
+  [
+    'allow stage-unsuported| seen',
+    { 'Replace "stage-unsuported" with "stage-unsupported"': 'allow stage-unsupported seen' },
+  ],
+])('%s: the message names the cure, and a fix does it', (line, cures) => {
+  const fixes = fixesAt(`${VISIT}\n${line}`);
+  for (const [title, after] of Object.entries(cures))
+    expect(fixes[title], Object.keys(fixes).join('\n')).toBe(`${VISIT}\n${after}`);
+});
+
+test('a day that does not exist, or a date without its year, is no date to write', () => {
+  for (const date of ['2026-02-30', '31/31/26', '03/07'])
+    expect(Object.keys(fixesAt(`${VISIT}\nus ${date}| 2nd tear partial`)).join('\n')).not.toMatch(/^Write \d/m);
+});
+
+test.each([
+  ['visit 2026-03-09 frist| right', 'Replace "frist" with "first"', 'visit 2026-03-09 first right'],
+  ['visit 2026-03-09 first rihgt|', 'Replace "rihgt" with "right"', 'visit 2026-03-09 first right'],
+  ['patient KM-207 born 1971 femal|', 'Replace "femal" with "female"', 'patient KM-207 born 1971 female'],
+  ['patient KM-207 bron| 1971', 'Replace "bron" with "born"', 'patient KM-207 born 1971'],
+  ['scales draw| 0-4', 'Replace "draw" with "drawer"', 'scales drawer 0-4'],
+  ['scals| drawer 0-4', 'Replace "scals" with "scales"', 'scales drawer 0-4'],
+  ['visti| 2026-03-09 first right', 'Replace "visti" with "visit"', 'visit 2026-03-09 first right'],
+])('%s: a misspelt word of the header', (line, title, after) => {
+  const fixes = fixesAt(line);
+  expect(fixes[title], Object.keys(fixes).join('\n')).toBe(after);
+});
+
+test('a word that is like none of the header is left alone', () => {
+  expect(fixesAt('visit 2026-03-09 zzqxy| right')).toEqual({});
+});
+
+test('an allowance that hides nothing is removed with its line', () => {
+  const cure = 'Remove this line, which hides nothing';
+  expect(fixesAt(`${VISIT}\nallow| stage-unsupported seen\n2nd tender`)[cure]).toBe(`${VISIT}\n2nd tender`);
+  expect(fixesAt(`allow| stage-unsupported seen\n${VISIT}`)[cure]).toBe(VISIT);
+  expect(fixesAt(`${VISIT}\nallow| stage-unsupported seen // ask`)).not.toHaveProperty([cure]);
+});
+
+test.each([
+  ['plan tape| 2nd', 'plan left tape 2nd'],
+  ['plan tape| 2nd 8 weeks; steroid web 2', 'plan left tape 2nd 8 weeks; left steroid web 2'],
+  ['plan tape| 2nd, insole; review in 6 weeks', 'plan left tape 2nd, left insole; review in 6 weeks'],
+])('a plan takes the side of its heading: %s', (line, after) => {
+  const before = 'forefoot 1\n\nvisit 2026-03-09 first both\nL:\n2nd tender plantar\n';
+  expect(fixesAt(before + line)['Write "left" with what is planned here']).toBe(before + after);
+});
