@@ -52,6 +52,8 @@ function wordsOf({ problems }: LineSyntax, report: Report): Report[] {
   return inside.map((each) => ({ ...report, code: each.code, place: { line, start: each.start, end: each.end } }));
 }
 
+export const QUOTE_UNREAD = "Keep what isn't understood on this line as quoted remarks";
+
 /** What can be done with all unread words of a line at once; the reports of the line share these fixes. */
 function wholeLine(line: LineSyntax, at: number, visit: VisitFacts): Fix[] {
   const { verbatim, facts } = visit;
@@ -83,7 +85,7 @@ function wholeLine(line: LineSyntax, at: number, visit: VisitFacts): Fix[] {
   const rest = readTheRest(line, at, visit, runs);
   if (runs.length === 0) return [...rest, ...(read.length > 0 ? [] : keepAsHistory(line, at))];
   const quote: Fix = {
-    title: "Keep what isn't understood on this line as quoted remarks",
+    title: QUOTE_UNREAD,
     safety: 'needs review',
     edits: runs.map(({ place }) => wholeRun(line, place)),
   };

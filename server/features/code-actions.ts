@@ -4,7 +4,7 @@ import type { Fix, Report } from '../clinical/analysis.ts';
 import { carriedFixes } from '../clinical/carried-fixes.ts';
 import type { VisitFacts } from '../clinical/facts.ts';
 import { touchesSigned } from '../clinical/lifecycle.ts';
-import { unreadFixes } from '../clinical/line-fixes.ts';
+import { QUOTE_UNREAD, unreadFixes } from '../clinical/line-fixes.ts';
 import type { Range } from '../workspace/blocks.ts';
 import type { Note } from '../workspace/note.ts';
 import { type Lines, type TextEdit, textEdits } from '../workspace/text-edits.ts';
@@ -24,7 +24,7 @@ export function codeActions(
   only?: readonly string[],
 ): CodeAction[] {
   const wanted = (kind: string) => wants(only, kind);
-  return [
+  return eachOnce([
     ...(wanted('quickfix')
       ? [...quickFixes(note, range, given), ...acceptances(note, range), ...planAcceptances(note, range)]
       : []),
@@ -32,7 +32,20 @@ export function codeActions(
     ...(only !== undefined && wanted('source.sortVisit') ? sortVisit(note, range) : []),
     ...(only !== undefined && wanted('source.signVisit') ? signVisit(note, range) : []),
     ...(only !== undefined && wanted('source.carryFindings') ? carryFindings(note, range) : []),
-  ];
+  ]);
+}
+
+/** Of actions that would change the same, the one whose title says most of what it does, for the reports of all of them. */
+function eachOnce(actions: readonly CodeAction[]): CodeAction[] {
+  const kept = new Map<string, CodeAction>();
+  for (const each of actions) {
+    const key = JSON.stringify([each.kind, each.edit]);
+    const same = kept.get(key);
+    const diagnostics = [...new Set([...(same?.diagnostics ?? []), ...(each.diagnostics ?? [])])];
+    const [less, more] = same && each.title === QUOTE_UNREAD ? [each, same] : [same, each];
+    kept.set(key, { ...less, ...more, ...(diagnostics.length > 0 ? { diagnostics } : {}) });
+  }
+  return [...kept.values()];
 }
 
 function quickFixes(note: Note, range: Range, given: readonly Diagnostic[]): CodeAction[] {

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { clinicNoteOf } from '../../server/features/clinic-note.ts';
 import { codeActions } from '../../server/features/code-actions.ts';
@@ -28,6 +29,21 @@ describe('quick fixes', () => {
       /Keep "blorp"/,
       'visit 2026-03-09 first right\n2nd drawer 2, "blorp"',
     );
+  });
+
+  test('are offered once, for every report that they mend', () => {
+    const text = readFileSync('samples/faulty.forefoot', 'utf8');
+    const note = settled(text);
+    for (let line = 0; line < note.lineCount; line++) {
+      const at = { line, character: 0 };
+      const edits = codeActions(note, { start: at, end: at }).map(({ edit }) => JSON.stringify(edit));
+      expect(edits, text.split('\n')[line]).toEqual([...new Set(edits)]);
+    }
+    const { note: two, position } = noteWithCursor('visit 2026-03-09 first right\n2nd drawer 2, blo|rp');
+    const range = { start: { line: 1, character: 14 }, end: { line: 1, character: 19 } };
+    const given = ['unknown-word', 'unclear-finding'].map((code) => ({ range, code, message: '' }));
+    const actions = codeActions(two, { start: position, end: position }, given);
+    expect(actions.filter(({ title }) => title.includes('quoted'))).toHaveLength(1);
   });
 
   test('write a header line where it belongs', () => {

@@ -21,7 +21,7 @@ function fixesAt(fixture: string) {
 
 describe('a line that is not all understood', () => {
   test('keeps its unread words as remarks, and the rest as read', () => {
-    expect(fixesAt('2nd drawer 2, zzq| blorp, swollen').after(/as quoted remarks/)).toBe(
+    expect(fixesAt('2nd drawer 2, zzq| blorp, swollen').after(/as a quoted remark/)).toBe(
       '2nd drawer 2, "zzq blorp", swollen',
     );
   });
