@@ -6,6 +6,7 @@ import { own } from '../../grammar/own.ts';
 import { readLine } from '../../grammar/read-line.ts';
 import type { RoleKind } from '../../grammar/syntax.ts';
 import type { CompletionContext } from './completion-context.ts';
+import { SECTION_DETAIL } from './describe-language.ts';
 import { HEADER_WORDS } from './header-words.ts';
 
 export interface Candidate {
@@ -77,21 +78,6 @@ const IN_VISIT: readonly string[] = ['visit', ...LIFECYCLE_WORDS, ...PREFIX_WORD
 const headerStarts = (words: readonly string[]): Candidate[] =>
   words.map((word) => plain('header', HEADER_WORDS[word]?.form ?? word, 'header line'));
 
-const SECTION_DETAIL: Readonly<Record<Section, string>> = {
-  history: 'what the patient reports',
-  pain: 'where and how much',
-  tried: 'treatment so far',
-  stand: 'what is seen standing',
-  exam: 'examination',
-  xray: 'radiographs',
-  us: 'ultrasound',
-  mri: 'magnetic resonance',
-  ct: 'computed tomography',
-  lab: 'laboratory results',
-  operation: 'what was operated',
-  impression: 'what the clinician thinks it is',
-  plan: 'what is planned',
-};
 const sections = (): Candidate[] =>
   Object.entries(SECTION_DETAIL).map(([section, detail]) => plain('section', SECTION_WORD[section as Section], detail));
 

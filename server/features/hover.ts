@@ -11,6 +11,7 @@ import { spanOn } from '../workspace/text-edits.ts';
 import { paragraphs } from './describe.ts';
 import { describeRay, describeSite } from './describe-computed.ts';
 import { describeFinding } from './describe-finding.ts';
+import { describeWord } from './describe-language.ts';
 import { describeRule } from './describe-rule.ts';
 import { describeAnatomicalGrades, describeScales } from './describe-scales.ts';
 import { HEADER_WORDS } from './header-words.ts';
@@ -30,8 +31,11 @@ export function hover(note: Note, position: Position, rulesPage?: string): Hover
   return value === '' || !range ? null : { contents: { kind: 'markdown', value }, range };
 }
 
-const aboutWord = (note: Note, position: Position, word: WordAt): string =>
-  word.role.finding ? finding(note, position, word) : subject(note, position, word) || header(word);
+function aboutWord(note: Note, position: Position, word: WordAt): string {
+  const language = describeWord(word, note.settings);
+  if (word.role.finding) return [language, finding(note, position, word)].filter((part) => part !== '').join(RULE);
+  return language || subject(note, position, word) || header(word);
+}
 
 /** The reports on the words at a position, as far as they are known. */
 function reportsAt(note: Note, { line, character }: Position): { report: Report; range: Range }[] {

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { readSettings } from '../../server/clinical/read-settings.ts';
 import { hover } from '../../server/features/hover.ts';
+import { openNote } from '../workspace/open-note.ts';
 import { noteWithCursor } from './fixture.ts';
 
 function checkHover(fixture: string, word: string, ...contents: RegExp[]): void {
@@ -122,6 +124,40 @@ describe('hover', () => {
     const { note, position } = noteWithCursor(inVisit('we|b 3 no click'));
     expect(hover(note, position)).toBeNull();
   });
+
+  test('shows what normal says of a ray, built in', () => {
+    checkHover(
+      inVisit('2nd nor|mal'),
+      'normal',
+      /\*\*normal\*\* of a ray says: swelling none; tender none; deviation none; overlap none\./,
+      /Built in/,
+      /what it does not name stays not mentioned/,
+    );
+    checkHover(inVisit('webs 2-3 nor|mal'), 'normal', /of a web space says: click none; squeeze none; numbness none/);
+  });
+
+  test('shows what normal says in this clinic', () => {
+    const read = readSettings('{"panels":{"ray":["tender none","numbness none"]}}');
+    const settings = 'settings' in read ? read.settings : expect.fail(read.problems.join('\n'));
+    const note = openNote(inVisit('2nd normal'), undefined, undefined, settings);
+    note.settle();
+    const { value } = hover(note, { line: 1, character: 6 })!.contents as { value: string };
+    expect(value).toContain('says: tender none; numbness none.');
+    expect(value).toContain('From the settings of the clinic');
+  });
+
+  test.each([
+    ['pl|an tape 2nd', 'plan', /\*\*plan\*\*: what is planned/],
+    ['Im|aging:', 'Imaging', /each line names its image/],
+    ['xr|ay wb 2nd', 'xray', /\*\*xray\*\*: radiographs/],
+    ['x-r|ay: hva 22', 'x-ray', /\*\*xray\*\*: radiographs/],
+    ['2nd n|o swelling', 'no', /denies the one finding after it/],
+    ['plan n|o steroid', 'no', /to be avoided/],
+    ['2nd no|t swollen', 'not', /stands directly before a finding/],
+    ['2nd drawer not d|one', 'not done', /not done.*says nothing of the result[\s\S]*\*\*drawer\*\*/],
+    ['2nd swelling no|ne', 'none', /denies the finding before it/],
+    ['2nd drawer prev|iously 2', 'previously', /is kept as written/],
+  ])('explains a word that is no finding: %s', (line, word, about) => checkHover(inVisit(line), word, about));
 
   test('explains a header word', () => {
     checkHover('sca|les drawer 0-4', 'scales', /Three scales exist/);
