@@ -1,7 +1,7 @@
 import { NOT_DONE, SECTION_WORD } from '../../grammar/lexicon/closed-words.ts';
 import type { Entry, Lead, Section, Slot, SubjectKind } from '../../grammar/lexicon/entry.ts';
 import { entryOf, type FindingId, LEXICON } from '../../grammar/lexicon/index.ts';
-import { LIFECYCLE_WORDS, PREFIX_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
+import { LIFECYCLE_WORDS, PREFIX_WORDS, SIGNER_ROLES } from '../../grammar/lexicon/lifecycle-words.ts';
 import { own } from '../../grammar/own.ts';
 import { readLine } from '../../grammar/read-line.ts';
 import type { RoleKind } from '../../grammar/syntax.ts';
@@ -43,9 +43,11 @@ const ROLES: Readonly<Record<Candidate['kind'], readonly RoleKind[]>> = {
   status: ['modifier'],
 };
 /** Would the reader take the word at this place, in the role that it is offered in? */
-function isTaken({ text, kind }: Candidate, { before, under, header, lineStart }: CompletionContext): boolean {
-  // A header word alone still lacks what it names, and a code is whatever the rules call themselves.
+function isTaken({ text, kind }: Candidate, context: CompletionContext): boolean {
+  const { before, under, header, lineStart, prefix, behindPrefix } = context;
+  // A header word alone still lacks what it names, as does a ray of what was carried; a code is whatever the rules call themselves.
   if (header === 'allow' || (kind === 'header' && lineStart)) return true;
+  if (kind === 'subject' && (prefix || behindPrefix)) return true;
   const { roles, problems } = readLine(before + text, under);
   const role = roles.find(({ end }) => end > before.length);
   const spoiled = kind !== 'header' && problems.some(({ end }) => end > before.length);
@@ -54,20 +56,28 @@ function isTaken({ text, kind }: Candidate, { before, under, header, lineStart }
 
 function headerWords(word: string, { before, today, codes }: CompletionContext): Candidate[] {
   const written = before.toLowerCase().split(/\s+/);
+  if (SIGNING.includes(word) && /\d{4}-\d{2}-\d{2}/.test(before))
+    return written.some((each) => SIGNER_ROLES.includes(each)) ? [] : signers('who signs');
   if (word === 'allow') return codes.map((code) => plain('value', code, 'a report of this visit'));
   return (own(HEADER_WORDS, word)?.after(today) ?? [])
     .filter((each) => !written.includes(each))
     .map((each) => plain('header', each, each === today ? 'today' : `after ${word}`));
 }
 
+const SIGNING: readonly string[] = ['signed', 'addendum'];
+const signers = (detail: string): Candidate[] => SIGNER_ROLES.map((role) => plain('header', role, detail));
+
 function statementWords(context: CompletionContext): Candidate[] {
-  const { lineStart, inHeader, finding, segmentStart } = context;
+  const { lineStart, inHeader, finding, segmentStart, prefix, earlier, behindPrefix } = context;
   if (lineStart && inHeader) return headerStarts(['forefoot', 'patient', 'scales', 'visit', 'allow']);
+  if (prefix === 'examiner') return signers('who examined');
+  const opens = lineStart || behindPrefix;
   return [
+    ...earlier.map((date) => plain('header', date, 'an earlier visit')),
     ...(finding ? slotWords(entryOf(finding.id), finding.filled, context) : []),
-    ...(lineStart ? [...subjects(), ...sections()] : []),
+    ...(opens || prefix ? [...subjects(), ...sections()] : []),
     ...findings(context),
-    ...(segmentStart && !lineStart && !context.subject ? subjects() : []),
+    ...(segmentStart && !opens && !prefix && !context.subject ? subjects() : []),
     ...(lineStart ? headerStarts(IN_VISIT) : []),
   ];
 }
@@ -86,7 +96,7 @@ const subjects = (): Candidate[] => [
   ...['web 2', 'web 3', 'webs 2-3'].map((web) => plain('subject', web, 'web space')),
 ];
 
-/** Findings of the section that may be said of the subject, in exam order; what the line has stated stands apart. */
+/** Findings of the section that may be said of the subject, its own first, in exam order; what the line has stated stands apart. */
 function findings({ section, subject, stated }: CompletionContext): Candidate[] {
   const fits = (kinds: readonly SubjectKind[]) => subject === undefined || kinds.includes(subject);
   return (LEXICON as readonly Entry[])
@@ -94,11 +104,18 @@ function findings({ section, subject, stated }: CompletionContext): Candidate[] 
       const repeated = !many && [...stated].some((each) => each === id);
       return sections.includes(section) && fits(subjects) && !repeated;
     })
-    .toSorted((a, b) => a.order - b.order)
+    .toSorted((a, b) => rank(a, section) - rank(b, section) || a.order - b.order)
     .flatMap((entry) => [
       { ...plain('finding', entry.word, KINDS[entry.kind]), about: entry.id as FindingId, forms: entry.forms },
       ...leads(entry, section),
     ]);
+}
+
+/** What the section is for comes before what it may hold as well: treatments in a plan, elsewhere the findings whose own section it is. */
+function rank({ kind, sections }: Entry, section: Section): number {
+  const own = sections[0] === section ? 0 : 1;
+  if (section !== 'plan') return own;
+  return (kind === 'treatment' || kind === 'procedure') && sections[0] !== 'exam' ? 0 : own + 1;
 }
 
 /** The words that open a finding and say more than its own word: `medial`, `straight`, `plate repair`. */

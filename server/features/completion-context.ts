@@ -5,6 +5,7 @@ import { readLine } from '../../grammar/read-line.ts';
 import { sectionBelow } from '../../grammar/reader/inherited.ts';
 import type { LineSyntax, Role, SectionHeading, SubjectNode } from '../../grammar/syntax.ts';
 import type { DrawerScale } from '../../grammar/values.ts';
+import { isoDayOf } from '../clinical/episode.ts';
 import type { Note } from '../workspace/note.ts';
 
 /** What stands before the word that is being completed. */
@@ -15,6 +16,12 @@ export interface CompletionContext {
   /** The words of a header line before the cursor; missing in a statement. */
   readonly header?: string;
   readonly inHeader: boolean;
+  /** `carried` or `examiner`, where the cursor stands right behind it. */
+  readonly prefix?: string | undefined;
+  /** Who examined, or from when findings were carried, is said, and no statement yet. */
+  readonly behindPrefix: boolean;
+  /** The dates of the visits before this one, the last first. */
+  readonly earlier: readonly string[];
   readonly lineStart: boolean;
   /** A comma, a semicolon, a subject or a section stands right before. */
   readonly segmentStart: boolean;
@@ -37,8 +44,12 @@ export function contextOf(note: Note, line: number, before: string): CompletionC
   if (last?.kind === 'comment' || isOpenQuote(before, last)) return undefined;
   const index = note.indexAt(line);
   const { drawerScale } = note.header;
+  const prefix = /^\s*(carried|proposed|examiner)(?:\s+from)?\s+$/i.exec(before)?.[1]?.toLowerCase();
   return {
     before,
+    ...(prefix ? { prefix } : {}),
+    behindPrefix: syntax.statements.length === 0 && (syntax.carried ?? syntax.examiner) !== undefined,
+    earlier: prefix ? datesBefore(note, index) : [],
     ...(syntax.under ? { under: syntax.under } : {}),
     ...(syntax.kind === 'header' || /^\s*event\s+$/i.test(before)
       ? { header: before.trim().split(/\s+/)[0]?.toLowerCase() ?? '' }
@@ -52,6 +63,14 @@ export function contextOf(note: Note, line: number, before: string): CompletionC
     codes: [...new Set(note.reports(index).flatMap(({ code, severity }) => (severity === 'danger' ? [] : [code])))],
   };
 }
+
+function datesBefore(note: Note, index: number): string[] {
+  const visits = Array.from({ length: index }, (_, each) => note.visit(index - 1 - each)?.analysis.facts);
+  const days = visits.flatMap((facts) => (facts?.date ? isoDayOf(facts) : []));
+  return [...new Set(days)].slice(0, OFFERED);
+}
+/** Nobody carries findings over from further back. */
+const OFFERED = 5;
 
 const isOpenQuote = (before: string, last: Role | undefined): boolean =>
   last?.kind === 'verbatim' && last.end === before.length && !/["”]$/.test(before.slice(last.start + 1));

@@ -1,5 +1,6 @@
 import type { DocumentSymbol } from 'vscode-languageserver-types';
 import type { LineSyntax } from '../../grammar/syntax.ts';
+import { canonicalText } from '../workspace/format-line.ts';
 import type { Note } from '../workspace/note.ts';
 import { spanOn } from '../workspace/text-edits.ts';
 import { SYMBOL } from './protocol-numbers.ts';
@@ -43,7 +44,7 @@ function lineSymbol(line: LineSyntax, at: number): DocumentSymbol[] {
   if (!(line.kind === 'statements' || divides) || !head) return [];
   const own = head.kind === 'subject' || head.kind === 'keyword' || head.kind === 'finding';
   const name = own ? (head.canonical ?? line.text.slice(head.start, head.end)) : 'statement';
-  const detail = line.text.slice(own ? head.end : head.start).trim();
+  const detail = detailOf(line, own);
   return [
     {
       name,
@@ -53,4 +54,20 @@ function lineSymbol(line: LineSyntax, at: number): DocumentSymbol[] {
       selectionRange: spanOn(at, head.start, head.end),
     },
   ];
+}
+
+/** What the line says behind its first word, in the words of the language, without its comment. */
+function detailOf(line: LineSyntax, own: boolean): string {
+  const { text, roles, kind } = line;
+  const [head] = roles;
+  const comment = roles.find((role) => role.kind === 'comment');
+  const remark = comment ? text.length - comment.start : 0;
+  const written = kind === 'statements' ? canonicalText(line) : text;
+  const typed = text.slice(head?.start, head?.end);
+  const first = own ? [head?.canonical ?? typed, typed].find((each) => written.trimStart().startsWith(each)) : '';
+  const said = written.trimStart().slice(first?.length);
+  return said
+    .slice(0, said.length - remark)
+    .replace(/^[\s:]+/, '')
+    .trim();
 }

@@ -21,6 +21,9 @@ export function formatLine(line: LineSyntax, verbatim: readonly Span[] = [], wor
   return sameMeaning(line, readLine(written, line.under)) ? written : line.text;
 }
 
+/** The line in canonical words, for a reader and not for the file: nobody has checked that it would be read back the same. */
+export const canonicalText = (line: LineSyntax): string => write(line, keptSpans(line), 'canonical');
+
 function write(line: LineSyntax, kept: readonly Span[], words: Words): string {
   let text = '';
   line.roles.forEach((role, index) => {

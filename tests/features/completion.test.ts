@@ -32,6 +32,33 @@ describe('completion', () => {
     expect(labels).not.toContain('click');
   });
 
+  test('starts with the exam of the ray, in the order of the exam, and keeps what is told of it for later', () => {
+    const labels = labelsAt(inVisit('2nd |'));
+    expect(labels.slice(0, 2)).toEqual(['pain-out-of-proportion', 'callus']);
+    for (const told of ['trigger', 'pain', 'lifted', 'earlier-surgery', 'dressing'])
+      expect(labels.indexOf(told), told).toBeGreaterThan(labels.indexOf('stage'));
+  });
+
+  test('starts a plan with its treatments', () => {
+    const labels = labelsAt(inVisit('plan |'));
+    expect(labels.slice(0, 2)).toEqual(['ice', 'elevate']);
+    for (const first of ['tape', 'steroid', 'operation', 'review'])
+      for (const later of ['work', 'home', 'driving', 'sutures'])
+        expect(labels.indexOf(first), `${first}, ${later}`).toBeLessThan(labels.indexOf(later));
+  });
+
+  test('offers who examined or signed, and from which visit findings were carried', () => {
+    expect(labelsAt(inVisit('examiner |')).slice(0, 3)).toEqual(['surgeon', 'consultant', 'registrar']);
+    expect(labelsAt(inVisit('examiner |'))).not.toContain('drawer');
+    expect(labelsAt(inVisit('examiner surgeon |'))).toContain('drawer');
+    expect(labelsAt(inVisit('signed 2026-05-04 |')).slice(0, 2)).toEqual(['surgeon', 'consultant']);
+    expect(labelsAt(inVisit('signed 2026-05-04 surgeon |'))).toEqual([]);
+    const visits = 'visit 2026-01-12 first right\n2nd drawer 1\nvisit 2026-02-16 review right\n';
+    expect(labelsAt(`${visits}${inVisit('carried |')}`).slice(0, 2)).toEqual(['2026-02-16', '2026-01-12']);
+    expect(labelsAt(`${visits}${inVisit('carried 2026-02-16 |')}`)).toContain('2nd');
+    expect(labelsAt(inVisit('carried |'))).toContain('2nd');
+  });
+
   test('after a web space offers its findings', () => {
     const labels = labelsAt(inVisit('webs 2-3 |'));
     expect(labels).toContain('click');

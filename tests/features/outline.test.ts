@@ -26,6 +26,25 @@ describe('the outline of a note', () => {
     ]);
   });
 
+  test('tells of each line its findings, by their words and values, and of an unread one its text', () => {
+    const details = (text: string) =>
+      documentSymbols(settled(`visit 2026-03-09 right\n${text}`))[0]!.children!.map(({ name, detail }) => [
+        name,
+        detail,
+      ]);
+    expect(
+      details(
+        '2nd mtpj  TTP plantar, lachman 2 // ask\nplan: tape 2nd 8 weeks, no steroid\nodd words\npain\nhistory "a long story"',
+      ),
+    ).toEqual([
+      ['2nd MTP', 'tender plantar, drawer 2'],
+      ['plan', 'tape 2nd 8 weeks, no steroid'],
+      ['statement', 'odd words'],
+      ['pain', undefined],
+      ['history', '"a long story"'],
+    ]);
+  });
+
   test('holds each selection in its range, and each child in its visit', () => {
     const inside = (inner: { start: { line: number }; end: { line: number } }, outer: typeof inner) =>
       inner.start.line >= outer.start.line && inner.end.line <= outer.end.line;
