@@ -2,9 +2,8 @@ import { RED_FLAG_WORDS } from '../../grammar/lexicon/closed-words.ts';
 import type { Section } from '../../grammar/lexicon/entry.ts';
 import { HEARD_AS } from '../../grammar/spoken/spoken-words.ts';
 import type { LineSyntax, ReadingCode, ReadingProblem } from '../../grammar/syntax.ts';
-import type { Fix, Report, Severity } from './analysis.ts';
+import type { Report, Severity } from './analysis.ts';
 import type { Place, VisitFacts } from './facts.ts';
-import { replace } from './rules/define-rule.ts';
 
 type AllowCode = 'unused-allow' | 'allow-without-reason';
 
@@ -12,11 +11,15 @@ interface Message {
   readonly severity: Severity;
   /** Stories are kept as typed; in these sections that is nothing to warn of. */
   readonly quietIn?: readonly Section[];
-  readonly text: (words: string) => string;
-  readonly fix?: (place: Place, words: string) => Fix;
+  /** `opener` is the first word of the line. */
+  readonly text: (words: string, opener: string) => string;
 }
 const STORIES: readonly Section[] = ['history', 'pain', 'tried', 'plan'];
 
+const HEADER_ADVICE: Readonly<Record<string, string>> = {
+  forefoot: 'The language has version 1: write forefoot 1',
+  patient: 'After patient stands one pseudonym, such as KM-207, never a name; then born 1971, female or male',
+};
 /** What the reader itself reports: code, severity and words, in one table. */
 export const READING_MESSAGES: Readonly<Record<ReadingCode | AllowCode, Message>> = {
   'unknown-word': {
@@ -24,11 +27,6 @@ export const READING_MESSAGES: Readonly<Record<ReadingCode | AllowCode, Message>
     quietIn: STORIES,
     text: (words) =>
       `"${words}" isn't understood and is kept as typed. Put it in quotes, or use a word of the language.`,
-    fix: (place, words) => ({
-      title: `Keep "${words}" as a quoted remark`,
-      safety: 'needs review',
-      edits: [replace(place, `"${words}"`)],
-    }),
   },
   'word-out-of-place': {
     severity: 'contradiction',
@@ -61,15 +59,11 @@ export const READING_MESSAGES: Readonly<Record<ReadingCode | AllowCode, Message>
     severity: 'style',
     text: (words) =>
       `"${words}" is read as the number ${HEARD_AS[words.toLowerCase()]}, since only a number fits here. Write the digit if that is right.`,
-    fix: (place, words) => ({
-      title: `Write ${HEARD_AS[words.toLowerCase()]} for "${words}"`,
-      safety: 'needs review',
-      edits: [replace(place, String(HEARD_AS[words.toLowerCase()]))],
-    }),
   },
   'bad-header': {
     severity: 'contradiction',
-    text: (words) => `"${words}" isn't understood on this line. Check the word or the date.`,
+    text: (words, opener) =>
+      `"${words}" isn't understood on this line. ${HEADER_ADVICE[opener] ?? 'Check the word or the date'}.`,
   },
   'bad-signer': {
     severity: 'contradiction',
@@ -90,16 +84,22 @@ export const READING_MESSAGES: Readonly<Record<ReadingCode | AllowCode, Message>
   },
 };
 
-export function readingReport(code: ReadingCode | AllowCode, words: string, place: Place, section?: Section): Report {
-  const { severity, quietIn, text, fix } = READING_MESSAGES[code];
+export function readingReport(
+  code: ReadingCode | AllowCode,
+  words: string,
+  place: Place,
+  section?: Section,
+  opener = '',
+): Report {
+  const { severity, quietIn, text } = READING_MESSAGES[code];
   const quiet = section !== undefined && quietIn?.includes(section);
   return {
     code,
     severity: quiet ? 'missing' : severity,
     place,
-    message: text(words),
+    message: text(words, opener),
     related: [],
-    fixes: fix ? [fix(place, words)] : [],
+    fixes: [],
   };
 }
 
@@ -114,7 +114,7 @@ export function readingReports(lines: readonly LineSyntax[], visit?: VisitFacts)
     if (each.problems.length === 0) return;
     const own = each.problems.filter(({ code, start }) => code === 'unread-red-flag' || !told.has(`${line}:${start}`));
     for (const { code, text, section, ...at } of inRuns(each, own))
-      reports.push(readingReport(code, text, { line, ...span(at) }, section));
+      reports.push(readingReport(code, text, { line, ...span(at) }, section, each.roles[0]?.canonical));
   });
   return reports;
 }

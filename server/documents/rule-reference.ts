@@ -1,13 +1,25 @@
 import { entryOf } from '../../grammar/lexicon/index.ts';
+import { readLine } from '../../grammar/read-line.ts';
+import { readBelow } from '../../grammar/reader/section-heading.ts';
 import { analyseNote } from '../clinical/analyse-note.ts';
 import type { Fix, Report } from '../clinical/analysis.ts';
+import { namedCures } from '../clinical/named-cures.ts';
 import { EXAMPLE_DAY, exampleNote } from '../clinical/rules/example-note.ts';
 import { type RulePage, SEVERITY_WORDS } from './rule-pages.ts';
 
 /** What an example gives when it is executed: the reports with the code of its page. */
 export function reportsOf(example: string, code: string): Report[] {
-  const { headerReports, visits } = analyseNote(exampleNote(example), EXAMPLE_DAY);
-  return [...headerReports, ...visits.flatMap(({ analysis }) => analysis.reports)].filter((each) => each.code === code);
+  return analysed(example).flatMap(({ reports }) => reports.filter((each) => each.code === code));
+}
+
+/** The header of an example and its visits, each with its reports and the fixes that its messages name. */
+function analysed(example: string) {
+  const { lines, headerReports, visits } = analyseNote(exampleNote(example), EXAMPLE_DAY);
+  const header = { reports: headerReports, cures: namedCures(readBelow(lines, readLine), undefined) };
+  return [
+    header,
+    ...visits.map(({ syntax, analysis: { reports, facts } }) => ({ reports, cures: namedCures(syntax, facts) })),
+  ];
 }
 
 const block = (text: string): string => `\`\`\`forefoot\n${text.replace(/\n$/, '')}\n\`\`\``;
@@ -16,9 +28,13 @@ const paragraphs = (...parts: readonly string[]): string => parts.filter((part) 
 const fixLine = ({ title, safety }: Fix): string =>
   `- ${title} (${safety === 'safe' ? 'safe' : 'needs review: it changes what the note says'})`;
 
-/** The fixes that the invalid example is offered, as the rule gives them. */
-export const fixesOf = (page: RulePage): readonly Fix[] =>
-  page.examples ? reportsOf(page.examples.invalid, page.code).flatMap(({ fixes }) => fixes) : [];
+/** The fixes that the invalid example is offered: those of the rule, and those that do what its message says. */
+export const fixesOf = ({ examples, code }: RulePage): readonly Fix[] =>
+  examples
+    ? analysed(examples.invalid).flatMap(({ reports, cures }) =>
+        reports.filter((each) => each.code === code).flatMap((report) => [...report.fixes, ...cures(report)]),
+      )
+    : [];
 
 function examplesText(page: RulePage): string {
   const { examples, code } = page;

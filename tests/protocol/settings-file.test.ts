@@ -60,14 +60,17 @@ test('the nearest file above the note holds, above the folder of the workspace t
   const folder = folderWith({
     '.forefoot.json': '{ "severity": { "unknown-word": "off" } }',
     'a b/c/1.forefoot': '',
-    'd/.forefoot.json': '{ "scales": x }',
+    'd e/.forefoot.json': '{ "scales": x }',
   });
   const server = new ServerProcess('--stdio');
   const at = (...path: string[]) => pathToFileURL(join(folder, ...path)).href;
   await server.initialize({}, {}, at('a b', 'c'));
-  const codes = async (uri: string) =>
-    (await server.open(uri, 'visit 2026-03-09 first right\n2nd blorp\n')).diagnostics.map(({ code }) => code);
+  const reports = async (uri: string) =>
+    (await server.open(uri, 'visit 2026-03-09 first right\n2nd blorp\n')).diagnostics;
+  const codes = async (uri: string) => (await reports(uri)).map(({ code }) => code);
   expect(await codes(at('a b', 'c', '1.forefoot'))).not.toContain('unknown-word');
-  expect(await codes(at('d', '2.forefoot'))).toContain('settings-not-used');
+  const [broken] = await reports(at('d e', '2.forefoot'));
+  expect(broken).toMatchObject({ code: 'settings-not-used' });
+  expect(broken!.message).toContain('/d e/.forefoot.json: ');
   expect(await server.stop()).toBe(0);
 });

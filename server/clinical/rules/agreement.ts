@@ -55,13 +55,11 @@ function* repeated(facts: readonly AnyFact[]): Iterable<Finding> {
     const same = sameMeaning(fact, other);
     const denies = many && (fact.status === 'absent') !== (other.status === 'absent') && isDenied(fact, other);
     if (!same && many && !denies) continue;
-    const what = `${entryOf(fact.finding).word} of ${subjectKey(fact.subject, fact.side)}`;
+    const of = fact.subject.at === 'patient' ? '' : ` of ${subjectKey(fact.subject, fact.side)}`;
     yield {
       place: fact.origin.place,
       severity: same ? 'style' : 'contradiction',
-      message: same
-        ? `The ${what} is stated twice, alike. Keep one.`
-        : `The ${what} is stated twice, differently. Keep the one that is right.`,
+      message: `"${entryOf(fact.finding).word}"${of} is stated twice, ${same ? 'alike. Keep one' : 'differently. Keep the one that is right'}.`,
       related: [{ place: other.origin.place, message: 'the other statement' }],
     };
   }

@@ -1,6 +1,7 @@
 import { doubleMetaphone } from 'double-metaphone';
 import { distance } from 'fastest-levenshtein';
 import { type Form, formIndex } from '../../../grammar/reader/forms.ts';
+import { reach } from '../../clinical/spelling.ts';
 
 /** A form of the language that is like an unknown word. */
 export interface Alike {
@@ -18,8 +19,6 @@ interface SoundIndex {
 }
 
 const SHORTEST = 3;
-/** How many letters may differ, by the length of the word. */
-export const reach = (length: number): number => (length < 4 ? 1 : 2);
 const joined = (text: string): string => text.replaceAll(/[\s'’-]/g, '').toLowerCase();
 
 /** Words that mean something by themselves: what only joins, denies or moves a finding is never proposed for a misheard word. */

@@ -1,7 +1,9 @@
 import { distance } from 'fastest-levenshtein';
-import { reach } from './sound-index.ts';
 
 const OFFERED = 2;
+
+/** How many letters may differ, by the length of the word. */
+export const reach = (length: number): number => (length < 4 ? 1 : 2);
 
 /** Those of a few words that are spelt like another one, the most alike first; two letters that changed places count as one. */
 export function speltLike(word: string, words: Iterable<string>): string[] {

@@ -5,14 +5,15 @@ import {
   VISIT_SIDE_BY_FORM,
 } from '../../grammar/lexicon/header-words.ts';
 import { readLine } from '../../grammar/read-line.ts';
+import { HEARD_AS } from '../../grammar/spoken/spoken-words.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
-import type { Fix, Report, SyntaxEdit } from '../clinical/analysis.ts';
-import { dayOf } from '../clinical/dates.ts';
-import type { Place, VisitFacts } from '../clinical/facts.ts';
-import { READING_MESSAGES } from '../clinical/reading-reports.ts';
-import { replace } from '../clinical/rules/define-rule.ts';
-import { RULES } from '../clinical/rules/index.ts';
-import { speltLike } from '../workspace/suggest/spelling.ts';
+import type { Fix, Report, SyntaxEdit } from './analysis.ts';
+import { dayOf } from './dates.ts';
+import type { Place, VisitFacts } from './facts.ts';
+import { READING_MESSAGES } from './reading-reports.ts';
+import { replace } from './rules/define-rule.ts';
+import { RULES } from './rules/index.ts';
+import { speltLike } from './spelling.ts';
 
 /** What a report is of: its words, their line, and the visit, if it stands in one. */
 interface Reported {
@@ -114,6 +115,14 @@ const sideOfHeading: Cure = ({ place, line, visit }) => {
   return [fix(`Write "${side}" with what is planned here`, edits)];
 };
 
+const keepAsRemark: Cure = ({ words, place }) => [
+  fix(`Keep "${words}" as a quoted remark`, [replace(place, `"${words}"`)]),
+];
+const writeDigit: Cure = ({ words, place }) => {
+  const digit = HEARD_AS[words.toLowerCase()];
+  return digit === undefined ? [] : [fix(`Write ${digit} for "${words}"`, [replace(place, String(digit))])];
+};
+
 /** For each report whose message names the cure. Words of the header are looked for by their spelling. */
 const CURES: Readonly<Record<string, Cure>> = {
   'ambiguous-web': oneWebOrTwo,
@@ -122,7 +131,8 @@ const CURES: Readonly<Record<string, Cure>> = {
   'unused-allow': removeLine,
   'unknown-code': codeLike,
   'bad-header': headerWordLike,
-  'unknown-word': openerLike,
+  'unknown-word': (reported) => [...keepAsRemark(reported), ...openerLike(reported)],
+  'heard-number': writeDigit,
   'side-from-heading': sideOfHeading,
 };
 
@@ -135,7 +145,7 @@ export function namedCures(
     const line = lines[place.line];
     if (!line) return [];
     // A word that costs a finding is reported there, and not by its own code.
-    const problem = line.problems.find((each) => each.start === place.start && each.code in CURES);
+    const problem = line.problems.find((each) => each.start === place.start && each.code.startsWith('ambiguous'));
     const cure = CURES[code === 'unclear-finding' ? (problem?.code ?? code) : code];
     return cure?.({ words: line.text.slice(place.start, place.end), place, line, visit }) ?? [];
   };
