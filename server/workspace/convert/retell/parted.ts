@@ -26,6 +26,9 @@ const DEALT_WITH =
   /^(?:(?:was|were|been|got|had|all|since|\w+ly) )*(?:done|operated|corrected|removed|fused|excised|repaired|replaced|amputated|straightened|sorted|surgery|operation|op)(?![^ ])/;
 const OTHER_TOE = new RegExp(`(?<![^ ])(?:big|great|little) toe ${SAYS}(?: [^ ]+){0,5}$`);
 const IMAGE = /(?<![^ ])(?:x ?rays?|films?|radiographs?|xr|scan\w*|mri|m r i|ultrasound|ct|c t|views?)(?![^ ])/;
+/** So many things have a direction or a length: alone, they are of none. */
+const NAMES_APPROACH = /(?<![^ ])(?:approach\w*|incision|incised|longitudinal|transverse)(?![^ ])/;
+const NAMES_BONE = /(?<![^ ])(?:mets?|metatarsals?|longer|shorter)(?![^ ])/;
 const WOUND = /(?<![^ ])(?:wound|incision|scar|dressing|edges?|stitch\w*|sutures?)(?![^ ])/;
 
 /** Reasons for which words may not be parted from those beside them; each keeps the clause as it was said. */
@@ -38,6 +41,9 @@ const PARTED: readonly ((beside: Beside) => boolean)[] = [
   // `joint medial`, where nobody spoke of a film.
   ({ before, own, after, reading }) =>
     reading.findings.some(isBareDirection) && !IMAGE.test(`${before} ${own} ${after}`),
+  // `dorsal` of a capsule, `long` of a walk.
+  ({ own, reading }) => says(reading, 'approach') && !NAMES_APPROACH.test(own),
+  ({ own, reading }) => reading.findings.some(isBareLength) && !NAMES_BONE.test(own),
   // A ray that was named before holds no longer where the words just before are of another toe.
   ({ before, own, reading }) => !NAMES_RAY.test(own) && OTHER_TOE.test(before) && reading.findings.some(isOfLesserRay),
   // Numbness is told of the foot: a ray that was named before it lends it none.
@@ -47,6 +53,7 @@ const PARTED: readonly ((beside: Beside) => boolean)[] = [
 const says = ({ findings }: Reading, id: string): boolean => findings.some((each) => each.id === id);
 const isBareDirection = ({ id, slots }: Reading['findings'][number]): boolean =>
   id === 'film-joint' && Object.keys(slots).every((slot) => slot === 'direction');
+const isBareLength = ({ id, slots }: Reading['findings'][number]): boolean => id === 'protrusion' && !slots.by;
 const isSign = ({ id }: Reading['findings'][number]): boolean =>
   id !== 'panel' && ['sign', 'measure', 'event'].includes(entryOf(id).kind);
 const isOfLesserRay = ({ subject }: Reading['findings'][number]): boolean =>

@@ -124,9 +124,12 @@ function mayBeUnsaid(line: LineSyntax, section: Section, said: boolean, prefix: 
 const isRashFromTape = ({ id, slots, word }: FindingNode): boolean =>
   id === 'allergy' && slots.reaction !== undefined && slots.reaction.start === word.start;
 
-/** `lateral` alone may be the place of anything. */
-const isOnlyDirection = ({ id, slots, word }: FindingNode): boolean =>
-  id === 'deviation' && slots.direction?.start === word.start && !slots.angle && !slots.degree;
+/** `lateral` alone may be the place of anything, and a number after it may count something else (`lateral two thirds`). */
+const isOnlyDirection = ({ id, slots, word }: FindingNode, { text }: LineSyntax): boolean =>
+  id === 'deviation' &&
+  slots.direction?.start === word.start &&
+  !slots.degree &&
+  (!slots.angle || /\d$/.test(text.slice(slots.angle.start, slots.angle.end)));
 
 /** `painful` alone is of what was said before it. */
 const isOnlyPainful = ({ id, word }: FindingNode, { text }: LineSyntax): boolean =>
@@ -199,7 +202,7 @@ const isRestPain = ({ id, slots }: FindingNode): boolean =>
 function placed(line: LineSyntax, section: Section, prefix: number, context: Context): Reading | undefined {
   const found = findingsOf(line);
   if (found.some((each) => isOnlyWord(each, line, context.imaged))) return undefined;
-  if (found.some(isOnlyDirection) || found.some((each) => isOnlyPainful(each, line))) return undefined;
+  if (found.some((each) => isOnlyDirection(each, line) || isOnlyPainful(each, line))) return undefined;
   const imaged = prefix === 0 && IMAGES.includes(section);
   const toes = found.every(({ id, word }) => id === 'perfusion' && /^toes /.test(line.text.slice(word.start)));
   const crossed =
@@ -268,7 +271,11 @@ function subjectFor(
   // An operation has complications, and not one toe.
   if (open.every(({ id }) => id === 'complication')) return undefined;
   // `no redness` after a toe was named may be of the toe, or of the foot.
-  if (open.every(({ id }) => OF_THE_WHOLE.includes(id))) return undefined;
+  if (
+    open.some(({ id }) => OF_THE_WHOLE.includes(id)) &&
+    open.every(({ id }) => OF_THE_WHOLE.includes(id) || id === 'capillary-refill')
+  )
+    return undefined;
   if (fits && subject.weak)
     return open.some((each) => takes(each, 'foot')) || open.some(({ id }) => id === 'swelling')
       ? undefined
