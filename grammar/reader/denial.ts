@@ -51,9 +51,12 @@ export function deny({ elements, section }: StatementDraft, line: string): void 
   list.settle();
 }
 
-/** In an operation note what was agreed is not what was done; elsewhere a consent without a result opens a list of risks (`consent: infection, numbness`). */
+/** In an operation note what was agreed is not what was done; elsewhere a consent without a result opens a list of risks (`consent: infection, numbness`, `consented infection, numbness`). */
 const isConsent = (draft: Draft, section: Section, line: string): boolean =>
-  draft.id === 'consent' && (section === 'operation' || lacksResult(draft) || /^\s*:/.test(line.slice(draft.end)));
+  draft.id === 'consent' &&
+  (section === 'operation' ||
+    lacksResult(draft) ||
+    /^\s*:|^ (?!(?:comma|period|full|stop|semicolon|new|today)\b)[a-z]/.test(line.slice(draft.end)));
 
 /** What follows is of the family, or wished for. */
 const HELD_AFTER: readonly string[] = ['family-history', 'goal'];

@@ -304,7 +304,10 @@ test.each([
     ],
   ],
   // What a ray, a verb, a deed or another toe beside it makes of a clause.
-  ['m r i full thickness tear of the second plantar plate partial tear of the third', []],
+  [
+    'm r i full thickness tear of the second plantar plate partial tear of the third',
+    ['mri right ray 2: tear present extent words=[full]', 'mri right ray 3: tear present extent words=[partial]'],
+  ],
   ['no numbness no tingling the second toe is starting to lean', []],
   ['right bunion done privately comma it has held up', []],
   ['right first m t p joint medial incision over the tophus', []],

@@ -151,7 +151,7 @@ function settled(
 ): { reading: Reading; end: number } | undefined {
   const found = longest(words, from, edges, context);
   const next = found && words[found.end];
-  if (!next || !qualities().has(next.text)) return found;
+  if (!next || !qualities().has(next.text) || partsPhrase(words, found.end + 1)) return found;
   const longer = said(words.slice(from, found.end + 1), context);
   if (!('text' in longer) || longer.findings.length !== found.reading.findings.length) return found;
   return context.qualitiesLead ? undefined : { reading: longer, end: found.end + 1 };
@@ -245,8 +245,11 @@ function partsPhrase(words: readonly SaidWord[], end: number): boolean {
   for (let at = Math.max(0, end - 4); at < end; at++)
     for (const { parts } of formIndex().get(words[at]?.text ?? '') ?? [])
       if (parts.length > end - at && parts.every((part, i) => words[at + i]?.text === part)) return true;
-  return false;
+  return LOCATING.test(words[end - 1]?.text ?? '') && LOCATED.test(words[end]?.text ?? '');
 }
+/** `pain for five weeks | dorsal swelling`: a place stands before its noun. */
+const LOCATING = /^(?:dorsal|plantar|medial|lateral)$/;
+const LOCATED = /^(?:swelling|tenderness|bruising|callus|corn|deviation|drift|numbness|incision|approach)$/;
 /** `swelling mild second | toe floats`, `drawer two right | normal`: a ray or a side at the end with nothing to bind it may open what follows. */
 function trailsPlace(words: readonly SaidWord[], from: number, end: number): boolean {
   if (end >= words.length) return false;

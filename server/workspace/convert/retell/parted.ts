@@ -44,6 +44,8 @@ const PARTED: readonly ((beside: Beside) => boolean)[] = [
   // `dorsal` of a capsule, `long` of a walk.
   ({ own, reading }) => says(reading, 'approach') && !NAMES_APPROACH.test(own),
   ({ own, reading }) => reading.findings.some(isBareLength) && !NAMES_BONE.test(own),
+  // `wound edges`: it is named, and nothing is said of it yet.
+  ({ own, reading }) => reading.findings.some(isBareWound) && !/ulcer|incision/.test(own),
   // A ray that was named before holds no longer where the words just before are of another toe.
   ({ before, own, reading }) => !NAMES_RAY.test(own) && OTHER_TOE.test(before) && reading.findings.some(isOfLesserRay),
   // Numbness is told of the foot: a ray that was named before it lends it none.
@@ -54,6 +56,8 @@ const says = ({ findings }: Reading, id: string): boolean => findings.some((each
 const isBareDirection = ({ id, slots }: Reading['findings'][number]): boolean =>
   id === 'film-joint' && Object.keys(slots).every((slot) => slot === 'direction');
 const isBareLength = ({ id, slots }: Reading['findings'][number]): boolean => id === 'protrusion' && !slots.by;
+const isBareWound = ({ id, slots, status }: Reading['findings'][number]): boolean =>
+  id === 'wound' && status === 'present' && Object.keys(slots).length === 0;
 const isSign = ({ id }: Reading['findings'][number]): boolean =>
   id !== 'panel' && ['sign', 'measure', 'event'].includes(entryOf(id).kind);
 const isOfLesserRay = ({ subject }: Reading['findings'][number]): boolean =>

@@ -142,9 +142,11 @@ const isOnlyPainful = ({ id, word }: FindingNode, { text }: LineSyntax): boolean
 function isOnlyWord(
   { id, status, subject, slots, word }: FindingNode,
   { text, statements: [first] }: LineSyntax,
-  imaged: boolean,
+  { imaged: named, section }: Context,
 ): boolean {
   const examined = first?.section === 'exam';
+  // Web spaces that are fine right after the exam are no image.
+  const imaged = named && !(subject?.at === 'webs' && section === 'exam');
   if (id === 'panel') return imaged && examined;
   if (id === 'unremarkable') return (imaged && examined) || /^ok(?:ay)?$/i.test(text.slice(word.start, word.end));
   const bare = !subject && Object.keys(slots).length === 0;
@@ -201,7 +203,7 @@ const isRestPain = ({ id, slots }: FindingNode): boolean =>
 /** The line with the side and the subject that it stands under; nothing where either is not certain. */
 function placed(line: LineSyntax, section: Section, prefix: number, context: Context): Reading | undefined {
   const found = findingsOf(line);
-  if (found.some((each) => isOnlyWord(each, line, context.imaged))) return undefined;
+  if (found.some((each) => isOnlyWord(each, line, context))) return undefined;
   if (found.some((each) => isOnlyDirection(each, line) || isOnlyPainful(each, line))) return undefined;
   const imaged = prefix === 0 && IMAGES.includes(section);
   const toes = found.every(({ id, word }) => id === 'perfusion' && /^toes /.test(line.text.slice(word.start)));
@@ -246,6 +248,8 @@ function subjectFor(
   const open = found.filter(({ subject }) => subject === undefined);
   if (open.length === 0) return undefined;
   const { subject, sentence, named } = context;
+  // A film that is normal is that of the foot.
+  if (imaged && found.length === 1 && found[0]?.id === 'unremarkable') return undefined;
   // `normal` and `fine` say nothing of a place that was named before them.
   if (open.some(({ id }) => id === 'panel' || id === 'unremarkable')) return null;
   const needs = open.some((each) => kindsOf(each).every((kind) => kind === 'ray' || kind === 'web'));

@@ -1,4 +1,5 @@
 import type { Span } from '../../../../grammar/values.ts';
+import { bareRays } from './bare-rays.ts';
 import { HEARD, REPHRASED } from './phrases/index.ts';
 import type { Phrase } from './phrases/phrase.ts';
 import type { SaidWord } from './said-words.ts';
@@ -48,7 +49,7 @@ function hasAlternatives(phrase: string): boolean {
 /** The words with the turns of phrase of the table put as the language writes them; what replaces a phrase stands where the phrase was said. */
 export function rephrase(said: readonly SaidWord[]): SaidWord[] {
   rules ??= { heard: made(HEARD), told: made(REPHRASED) };
-  return applied(spread(applied(said, rules.heard)), rules.told);
+  return applied(bareRays(spread(applied(said, rules.heard))), rules.told);
 }
 function applied(said: readonly SaidWord[], rows: readonly Rule[]): SaidWord[] {
   let words = [...said];

@@ -181,12 +181,14 @@ function isToldIn(runs: readonly Placed[], ahead = false): boolean {
   let left = HELD_FOR;
   for (const { words, reading } of runs.toReversed()) {
     const near = ahead ? words.slice(0, left) : words.slice(Math.max(0, words.length - left));
-    if (!reading && holds(textOf(near))) return true;
+    if (!reading ? holds(textOf(near)) : !ahead && reading.findings.some(isAgreed)) return true;
     left -= words.length;
     if (left <= 0) return false;
   }
   return false;
 }
+/** What was agreed to opens a list of risks (`consented, floating toe, stiffness`). */
+const isAgreed = ({ id }: NonNullable<Run['reading']>['findings'][number]): boolean => id === 'consent';
 /** What was planned or done goes on with a condition; what an image or the exam shows does not. */
 const RELEASING: readonly Section[] = ['exam', 'xray', 'us', 'mri', 'ct', 'history'];
 const denies = ({ words }: Run): boolean => ['no', 'not', 'non'].includes(words[0]?.text ?? '');
@@ -220,7 +222,9 @@ const VALUES_FIRST = (() => {
 })();
 /** `no ulcer`, `no change`: the denial has what it denies, and is spent. */
 const deniesItsOwn = (word: string): boolean =>
-  /^(?:changes?|problems?|issues?|trouble|complaints?)$/.test(word) || isFinding(word);
+  /^(?:changes?|problems?|issues?|trouble|complaints?|better|worse|help|relief|use|good|benefit|difference|improvement|effect|response)$/.test(
+    word,
+  ) || isFinding(word);
 const DIRECTLY = 3;
 const NEXT = 2;
 /** They end what is said of the thing before them, and turn nothing that opens after them. */

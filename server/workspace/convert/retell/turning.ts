@@ -75,7 +75,7 @@ const TURNING = pattern(
 export const turns = (text: string): boolean => TURNING.test(text);
 
 const BACK =
-  /^(?:not|none|never|neg|negative|absent|but|except|only|actually|sorry|wait|correction|scratch|unless|until|when|which|was|were|had|maybe|possibly|probably|perhaps|though|although|apparently|gone|resolved|resolving|better|worse|than|versus|compared|last|ago|previously|before|initially|originally|normally|usually|sometimes|occasionally|rarely|hardly|barely|almost|nearly|then|after|now|i mean|make|rather|or)(?![\p{L}])/iu;
+  /^(?:not|none|never|neg|negative|absent|but|except|only|actually|sorry|wait|correction|scratch|unless|until|when|which|was|were|had|maybe|possibly|probably|perhaps|though|although|apparently|gone|resolved|resolving|better|worse|than|versus|compared|last|ago|previously|before|initially|originally|normally|usually|sometimes|occasionally|rarely|hardly|barely|almost|nearly|then|after|now|i mean|make|rather|or|apart|aside|bar|save|excluding|besides|other than)(?![\p{L}])/iu;
 /** `no wait there is one`, `no make that ten weeks` */
 const PUTS_RIGHT =
   /^(?:(?:um|uh|er|oh|well) )*(?:no|nope) (?:wait|make (?:that|it)|sorry|hang on|hold on|actually|there is|it is|its|it's)(?![^ ])/;

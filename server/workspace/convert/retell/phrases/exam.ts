@@ -1,5 +1,8 @@
 import { IT, OF, OPENS, ORD, type Phrase, RAY, RAYS, remark, THE } from './phrase.ts';
 
+/** `drawer second two third toe`: a ray that dangles may be that of the grade before it. */
+export const NO_PAIR = `(?!(?: ,)? (?:${RAY}|second|third|fourth|fifth)(?: (?:toe|mtp|joint|ray))?(?: ,| ;|$))`;
+
 /** Drawer and paper, and what is said of the pain that they give. */
 export const EXAM: readonly Phrase[] = [
   [
@@ -27,7 +30,7 @@ export const EXAM: readonly Phrase[] = [
     '$1 drawer $2',
   ],
   [
-    `drawer (?:test |sign )?(${RAYS})(?: (?:toes?|joints?|mtps?|rays?))? (?:(?:is|are|all|grade) )*(\\d)(?! (?:mm|weeks|months|days|degrees))`,
+    `drawer (?:test |sign )?(${RAYS})(?: (?:toes?|joints?|mtps?|rays?))? (?:(?:is|are|all|grade) )*(\\d)(?! (?:mm|weeks|months|days|degrees))${NO_PAIR}`,
     '$1 drawer $2',
   ],
   [

@@ -25,7 +25,7 @@ export const IMAGES: readonly Phrase[] = [
   ['(?:at|near|off|from) (?:its|the) (distal|proximal|phalangeal) (?:attachment|insertion|end)', 'insertion'],
   [`(${RAY}) plate and (${RAY}) plate (?:are |is |both )*(?:normal|intact|fine|ok|okay)`, '$1 and $2 plate intact'],
   [
-    `(?:there is |also |and )*(?:an? )?(?:small |tiny |large )?(?:(neuroma|bursa|bursitis)(?: seen)? (?:in|at|of) (?:the )?(web [1-4])|(web [1-4]) (neuroma|bursa|bursitis)) ,? ?(?:of |measuring |about )?(${NUM} mm)`,
+    `(?:there is |also |and )*(?:an? )?(?:small |tiny |large )?(?:(neuroma|bursa|bursitis)(?: seen)? (?:in|at|of) (?:the )?(web [1-4])|(web [1-4]) (neuroma|bursa|bursitis)) ,? ?(?:of |measuring |about )?(${NUM} mm)(?! ")`,
     (m) => `| ${m[2] ?? m[3]} ${m[1] ?? m[4]} ${m[5]} |`,
   ],
   ['(?:the )?screws? (?:is|are)? ?(?:still )?in (?:place|situ|good position)', '| screw in place |'],

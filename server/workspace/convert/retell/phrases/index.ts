@@ -1,3 +1,6 @@
+import { CLIPPED } from './clipped.ts';
+import { CLIPPED_FEEL } from './clipped-feel.ts';
+import { CLIPPED_IMAGES } from './clipped-images.ts';
 import { COMPLETE } from './complete.ts';
 import { CORRECTED } from './corrected.ts';
 import { EXAM, SHAPE, VESSELS, WEBS } from './exam.ts';
@@ -9,6 +12,7 @@ import type { Phrase } from './phrase.ts';
 import { MISHEARD, PLACES, SMALL } from './places.ts';
 import { PLANS } from './plans.ts';
 import { QUANTITIES } from './quantities.ts';
+import { NUMBERED } from './rays.ts';
 import { REVIEWS } from './reviews.ts';
 import { ASIDES, SENTENCES } from './sentences.ts';
 import { TALK } from './talk.ts';
@@ -17,10 +21,13 @@ import { TREATMENT } from './treatment.ts';
 import { TRIED } from './tried.ts';
 
 /** What is put right before anything is taken for a list, in the order in which they apply. */
-export const HEARD: readonly Phrase[] = [...MISHEARD, ...QUANTITIES, ...CORRECTED];
+export const HEARD: readonly Phrase[] = [...MISHEARD, ...QUANTITIES, ...CORRECTED, ...NUMBERED];
 /** Every other row, in the order in which they apply. */
 export const REPHRASED: readonly Phrase[] = [
   ...PLACES,
+  ...CLIPPED,
+  ...CLIPPED_FEEL,
+  ...CLIPPED_IMAGES,
   ...SENTENCES,
   ...ASIDES,
   ...REVIEWS,
