@@ -48,6 +48,8 @@ const FIXATION = {
 const APPROACH = {
   dorsal: ['dorsal approach', 'dorsal incision', 'dorsal longitudinal incision', 'from the top', 'from above'],
   plantar: ['plantar approach', 'plantar incision', 'from below', 'from the sole'],
+  // No bare `medial`: it is where a plate is torn.
+  'medial approach': ['medial incision'],
 } as const;
 const LOAD = {
   'non-weight-bearing': ['nwb', 'off the foot', 'no weight'],
@@ -184,6 +186,7 @@ const HALLUX = {
   'chevron osteotomy': ['chevron'],
   'lapidus fusion': ['lapidus'],
   'lateral release': ['lat release'],
+  'hallux fusion': ['hallux mtp fusion', 'great toe fusion'],
 } as const;
 
 /** Anaesthetic, what is done at the great toe beside the lesser rays, and a pin that stays. */

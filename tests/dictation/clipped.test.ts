@@ -1,103 +1,32 @@
-import { expect, test } from 'vitest';
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
 import { confirmed, convertedText } from './convert-passage.ts';
 import { factsOf } from './passages.ts';
 
-/* Clipped phrases of an exam, as surgeons dictate them, each with the lines that its speaker would have typed: what they mean once confirmed. */
-const VISIT = 'visit 2026-03-09 first right';
-const confirmedOf = (said: string): string[] =>
-  [...new Set(factsOf(VISIT, confirmed(convertedText(VISIT, said))))].sort();
-const typed = (text: string): string[] => [...new Set(factsOf(VISIT, text))].sort();
+/*
+ * History, treatment, orders, operations and what follows them as they are clipped in dictation (common practice). Each file of `clipped/` holds
+ * utterances under a visit line, and indented under each all that is understood of it once every proposal is confirmed.
+ */
+interface Utterance {
+  readonly visit: string;
+  readonly said: string;
+  readonly facts: string[];
+}
+const FOLDER = new URL('./clipped/', import.meta.url);
 
-test.each([
-  // A ray by its ordinal alone.
-  ['third and fourth stable', '3rd-4th mtp stable'],
-  ['purchase third weak comma the others hold the paper', '3rd purchase weak\nothers paper holds'],
-  ['grip second gone', '2nd purchase lost'],
-  ['corn fourth', '4th corn'],
-  ['tender second and third', '2nd-3rd tender'],
-  ['drawer third still grade one as before', '3rd drawer 1 "as before"'],
-  ['second swollen too stable', '2nd swollen; 2nd mtp stable'],
-  ['third m t p tender but stable', '3rd tender; 3rd mtp stable'],
-  ['drawer second gone from two to one', '2nd drawer 1 "was 2"'],
-  ['second drawer firm', '2nd mtp stable "drawer firm"'],
-  ['transfer pain third and fourth heads', '3rd-4th transfer-pain'],
-  // Rays by their numbers.
-  ['callus under three and four', '3rd-4th callus plantar'],
-  ['callosity under two to four', '2nd-4th callus plantar'],
-  ['m t p joints not tender two to five', '2nd-5th not tender'],
-  ['m t p joints stable two to four', '2nd-4th mtp stable'],
-  ['toes straight two to five', '2nd-5th straight'],
-  ['heads tender two to four', '2nd-4th tender head'],
-  ['metatarsal heads two to four tender plantar', '2nd-4th tender head plantar'],
-  ['claw toes two to five rigid', '2nd-5th claw rigid'],
-  ['drawer two three four negative', '2nd-4th drawer negative'],
-  ['lachman three to five negative', '3rd-5th drawer negative'],
-  ['ray two drawer grade two ray three stable', '2nd drawer 2\n3rd mtp stable'],
-  // Webs.
-  ['mulder negative second and third', 'webs 2-3 click negative'],
-  ['mulder silent third', 'web 3 click negative'],
-  ['mulders doubtful third web', 'web 3 click equivocal'],
-  ['squeeze third positive', 'web 3 squeeze positive'],
-  ['click second and third negative', 'webs 2-3 click negative'],
-  ['webs two three four squeeze free', 'webs 2-4 squeeze negative'],
-  ['webs clear', 'webs 1-4 fine'],
-  ['cleft two three numb', 'web 2 numb'],
-  ['three four cleft numb', 'web 3 numb'],
-  // The great toe.
-  ['hallux no purchase', '1st purchase lost'],
-  ['big toe purchase weak', '1st purchase weak'],
-  ['big toe still numb', '1st numb'],
-  ['hallux dorsiflexion sixty', '1st mtp dorsiflexion 60°'],
-  ['hallux straight motion free', '1st straight; 1st rom full'],
-  ['hallux underriding the second toe', '2nd overlap hallux "hallux under"'],
-  // Feeling.
-  ['sensation third toe dull', '3rd sense reduced'],
-  ['light touch reduced second toe lateral border', '2nd sense reduced "lateral border"'],
-  ['sensation tip of fourth absent', '4th sense lost "tip"'],
-  ['toes two and three dull to light touch', '2nd-3rd sense reduced "to light touch"'],
-  [
-    'monofilament absent under heads two and three comma felt at four and five',
-    '2nd-3rd sense lost "monofilament not felt"\n4th-5th sense normal "monofilament felt"',
-  ],
-  ['monofilament felt heads one to five', '1st-5th sense normal "monofilament felt"'],
-  ['vibration reduced hallux', 'vibration reduced "hallux"'],
-  ['sensation tip of second reduced no sorry third toe reduced', '3rd sense reduced'],
-  ['tingling fourth toe on long walks', '4th tingling "on long walks"'],
-  // Motion.
-  [
-    'second m t p stiff comma forty up comma ten down',
-    '2nd mtp stiff; 2nd mtp dorsiflexion 40°; 2nd mtp plantarflexion 10°',
-  ],
-  ['motion third thirty up fifteen down painless', '3rd dorsiflexion 30° painless; 3rd plantarflexion 15° painless'],
-  [
-    'ankle dorsiflexion minus five knee straight comma five knee bent',
-    'ankle dorsiflexion -5° knee straight; ankle dorsiflexion 5° knee bent',
-  ],
-  // Vessels.
-  ['pulses both there', 'pulses good'],
-  ['tibial pulse not felt through the swelling', 'pt unable "not felt through the swelling"'],
-  ['dorsalis pedis not palpable because of oedema', 'dp unable "not palpable because of oedema"'],
-  // Pain and callus.
-  ['new ache under the third head', 'pain 3rd head "new"'],
-  ['callus third head starting', '3rd callus head "starting"'],
-  ['tender over the third metatarsal shaft comma not at the joint', '3rd shaft tender "not at the joint"'],
-  ['third web pain down eight to two', 'web 3 pain 2/10 was 8/10'],
-  // Images and the laboratory.
-  ['m r i full thickness tear lateral half second plate', 'mri 2nd tear full lateral'],
-  ['m r i third plate partial thickness tear lateral', 'mri 3rd tear partial lateral'],
-  [
-    'ultrasound third web neuroma six by nine millimetres comma second web small bursa only',
-    'ultrasound web 3 neuroma 6 mm "by 9 mm"; web 2 bursa "small only"',
-  ],
-  ['ultrasound today seven millimetre lesion third web fits neuroma', 'ultrasound web 3 lesion 7 mm "fits neuroma"'],
-  ['ultrasound synovitis second and third doppler positive', 'ultrasound 2nd-3rd synovitis "doppler positive"'],
-  ['m r i marrow oedema second shaft no fracture line', 'mri no fracture; 2nd bone oedema shaft'],
-  ['x ray clean', 'xray unremarkable'],
-  ['x ray hardware intact no lucency', 'xray hardware in place'],
-  ['hallux valgus angle thirty two comma intermetatarsal fourteen', 'xray hva 32°; ima 14°'],
-  ['first met short and raised on standing film', 'xray 1st shorter "and raised on standing film"'],
-  ['rheumatoid factor and c r p sent', 'lab sent rheumatoid factor crp'],
-])('%s', (said, lines) => {
-  const plain = (facts: readonly string[]) => facts.map((fact) => fact.replace(/ ".*$/, '')).sort();
-  expect(plain(confirmedOf(said))).toEqual(plain(typed(lines)));
+function utterancesIn(file: string): Utterance[] {
+  const found: Utterance[] = [];
+  let visit = '';
+  for (const line of readFileSync(new URL(file, FOLDER), 'utf8').split('\n')) {
+    if (line.startsWith('visit ')) visit = line.replace('visit', 'visit 2026-03-09');
+    else if (line.startsWith('  ')) found.at(-1)?.facts.push(line.trim());
+    else if (line !== '' && !line.startsWith('//')) found.push({ visit, said: line, facts: [] });
+  }
+  return found;
+}
+
+describe.each(readdirSync(FOLDER).sort())('%s', (file) => {
+  test.each(utterancesIn(file))('$visit: $said', ({ visit, said, facts }) => {
+    expect(factsOf(visit, confirmed(convertedText(visit, said)))).toEqual(facts);
+  });
 });

@@ -41,6 +41,7 @@ const hallux: OwnPhrase<'hallux-procedure'> = {
       'chevron osteotomy': 'chevron osteotomy',
       'lapidus fusion': 'Lapidus fusion',
       'lateral release': 'lateral release',
+      'hallux fusion': 'fusion of the first MTP joint',
     },
   },
   present: ({ what }, section) => ahead(section, 'done', 'planned', what),

@@ -44,7 +44,7 @@ const approach: OwnPhrase<'approach'> = {
   name: 'the approach',
   by: 'chosen',
   preposition: 'to',
-  wording: { from: { dorsal: 'dorsal', plantar: 'plantar' } },
+  wording: { from: { dorsal: 'dorsal', plantar: 'plantar', 'medial approach': 'medial' } },
   present: ({ from }) => was(from ?? 'given as written'),
   absent: ({ from }) => was(spaced('not', from ?? 'given')),
 };

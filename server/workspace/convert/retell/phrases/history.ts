@@ -10,7 +10,7 @@ export const HISTORY: readonly Phrase[] = [
     (m) => `| pain ${m[1]} ${remark(m[2] ?? '')} | pain ${m[3]}/10 rest |`,
   ],
   [
-    'pain (?:has |is )?(?:gone |come |dropped |went |fallen |improved )?(?:down )?from (\\d+)(?:/10)? (?:down )?to (\\d+)(?:/10)?',
+    'pain (?:has |is )?(?:gone |come |dropped |went |fallen |improved )?(?:(?:down )?from|down) (\\d+)(?:/10)? (?:down )?to (\\d+)(?:/10)?',
     '| pain $2/10 was $1/10 |',
   ],
   [

@@ -3,11 +3,15 @@ import { CLIPPED_FEEL } from './clipped-feel.ts';
 import { CLIPPED_IMAGES } from './clipped-images.ts';
 import { COMPLETE } from './complete.ts';
 import { CORRECTED } from './corrected.ts';
+import { COURSES } from './courses.ts';
 import { EXAM, SHAPE, VESSELS, WEBS } from './exam.ts';
 import { EXAMINED } from './examined.ts';
+import { HEALING } from './healing.ts';
 import { BACKGROUND, HISTORY } from './history.ts';
 import { IMAGES } from './images.ts';
+import { OPERATED } from './operated.ts';
 import { OPINIONS } from './opinions.ts';
+import { ORDERS } from './orders.ts';
 import type { Phrase } from './phrase.ts';
 import { MISHEARD, PLACES, SMALL } from './places.ts';
 import { PLANS } from './plans.ts';
@@ -15,8 +19,10 @@ import { QUANTITIES } from './quantities.ts';
 import { NUMBERED } from './rays.ts';
 import { REVIEWS } from './reviews.ts';
 import { ASIDES, SENTENCES } from './sentences.ts';
+import { STEPS } from './steps.ts';
 import { TALK } from './talk.ts';
 import { THEATRE } from './theatre.ts';
+import { TOLD } from './told.ts';
 import { TREATMENT } from './treatment.ts';
 import { TRIED } from './tried.ts';
 
@@ -28,6 +34,12 @@ export const REPHRASED: readonly Phrase[] = [
   ...CLIPPED,
   ...CLIPPED_FEEL,
   ...CLIPPED_IMAGES,
+  ...STEPS,
+  ...OPERATED,
+  ...HEALING,
+  ...COURSES,
+  ...ORDERS,
+  ...TOLD,
   ...SENTENCES,
   ...ASIDES,
   ...REVIEWS,

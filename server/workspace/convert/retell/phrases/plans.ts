@@ -99,7 +99,7 @@ export const PLANS: readonly Phrase[] = [
     '| plan discharge | plan calf stretches |',
   ],
   [
-    '(?:so |and )?(?:ultrasound guided |us guided )?(steroid|cortisone)(?: injection)?(?: to| into| in)?(?: the)? (web [1-4]|[2-5](?:nd|rd|th)(?: mtp)?)(?= ,| ;|$| then| and| review| wide)(?<!tried [^;]*)',
+    '(?<!(?:since|after|following|from|post|last|previous|earlier|first|for|of|had|with|no|not|tried) )(?:so |and )?(?:ultrasound guided |us guided )?(steroid|cortisone)(?: injection)?(?: to| into| in)?(?: the)? (web [1-4]|[2-5](?:nd|rd|th)(?: mtp)?)(?= ,| ;|$| then| and| review| wide)(?<!tried [^;]*)',
     (m) => `| plan steroid ${m[2]}${/guided/.test(m[0]) ? ' us-guided' : ''} |`,
   ],
   [
@@ -214,7 +214,7 @@ export const PLANS: readonly Phrase[] = [
   ['(?:as (?:a |an )?)day case', '| plan day case |'],
   // Reviews.
   [
-    `(?:and |then )?(?:plan )?(?:to )?(?:i'll |we'll |i will )?(?:review|see|follow up|come back|back|recheck|return|rebook|book|check)(?: (?:her|him|them|the patient|again|back|me|here|in clinic|in for clinic|for clinic|for review|on|to clinic|to me))* (?:in|at) (${NUM} ${TIME}|1 (?:week|month|year))(?: (?:with|for) (?:the |an? |her |his |repeat |new )*(mri|ultrasound|scan|results?|bloods|xray|x-rays?|films?)(?: results?)?)?`,
+    `(?<!(?:wound|dressing) )(?:and |then )?(?:plan )?(?:to )?(?:i'll |we'll |i will )?(?:review|see|follow up|come back|back|recheck|return|rebook|book|check)(?: (?:her|him|them|the patient|again|back|me|here|in clinic|in for clinic|for clinic|for review|on|to clinic|to me))* (?:in|at) (${NUM} ${TIME}|1 (?:week|month|year))(?: (?:with|for) (?:the |an? |her |his |repeat |new )*(mri|ultrasound|scan|results?|bloods|xray|x-rays?|films?)(?: results?)?)?`,
     (m) =>
       `| plan review in ${m[1]}${m[2] ? ` with ${/scan|result/.test(m[2]) ? 'results' : /film|x-?ray/.test(m[2]) ? 'film' : m[2]}` : ''} |`,
   ],
@@ -241,11 +241,11 @@ export const PLANS: readonly Phrase[] = [
     '$1 $2 $3 $4 $2',
   ],
   [
-    `(?<!(?:tried|had|has|used|wore|no|not|the|her|his) )((?:walker |walking )?boot|taping|tape|stiff insole|crutches|met pad|insoles?)(?: and| ,)? (?=(?:(?:crutches|stiff insole|taping|met pad) (?:and )?)*\\| plan)`,
+    `(?<=(?:^|[,;|\\n] |(?:boot|tape|taping|insoles?|pad|crutches) (?:and |, )?))((?:walker |walking )?boot|taping|tape|stiff insole|crutches|met pad|insoles?)(?: and| ,)? (?=(?:(?:crutches|stiff insole|taping|met pad) (?:and )?)*\\| plan)`,
     '| plan $1 ',
   ],
   [
-    `(?<!(?:tried|had|has|used|wore|no|not|the|her|his) )((?:walker |walking )?boot|taping|tape|stiff insole|crutches|met pad|insoles?)(?: and| ,)? (?=(?:(?:crutches|stiff insole|taping|met pad) (?:and )?)*\\| plan)`,
+    `(?<=(?:^|[,;|\\n] |(?:boot|tape|taping|insoles?|pad|crutches) (?:and |, )?))((?:walker |walking )?boot|taping|tape|stiff insole|crutches|met pad|insoles?)(?: and| ,)? (?=(?:(?:crutches|stiff insole|taping|met pad) (?:and )?)*\\| plan)`,
     '| plan $1 ',
   ],
   [`(?:tape|strapping) on for (${NUM} ${TIME})`, '| plan tape for $1'],

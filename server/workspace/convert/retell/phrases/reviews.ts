@@ -1,28 +1,8 @@
-import { type Phrase, RAYS, remark, TIME } from './phrase.ts';
+import { type Phrase, remark, TIME } from './phrase.ts';
 
 const SAYS =
   "(?:(?:she|he|patient) (?:reckons|thinks|feels|says|estimates|tells me|told me|would say)(?: that)? )?(?:(?:she's|he's|she is|he is|it's|it is|things are|overall) )?(?:now |overall |about )*";
 const TIMES = `~?\\d+(?:-\\d+)? ${TIME}`;
-const PROC =
-  '(?:(?:plantar )?plate repair|(?<=(?:2nd|3rd|4th) (?:plate )?)repair|weil osteotom(?:y|ies)|weils?|pip fusion|toe fusion|tendon transfer|flexor transfer|neuroma excision|bunion (?:surgery|correction)|hallux valgus correction)';
-const PROCS = `${PROC}(?:(?: and| with|,)? (?:an? )?${PROC})*`;
-/** The ray may follow what was done to it. */
-const AT_END = `(?: (?:(?:of|on|to) (?:the )?|(?=[^,;|]{3,14}(?: ,| ;|$)))(?:(right|left) )?(${RAYS})(?: (?:toe|mtp|ray|joint)s?)*)?`;
-const earlier = (procedures: string): string => {
-  const found = procedures.match(new RegExp(PROC, 'g')) ?? [];
-  return found
-    .map((each) =>
-      /weil/.test(each)
-        ? 'weil'
-        : /plate|^repair/.test(each)
-          ? 'plate repair'
-          : /bunion/.test(each)
-            ? 'bunion surgery'
-            : each,
-    )
-    .join(' ');
-};
-
 /** How it goes since the last visit, and what was done before this one. */
 export const REVIEWS: readonly Phrase[] = [
   [
@@ -81,15 +61,6 @@ export const REVIEWS: readonly Phrase[] = [
     `(?<!(?:in|for|at|after) )(?:an? )?${TIMES} (?:follow up|review|check|check up|recheck|post ?op check|visit|appointment)(?! (?:right|left|2nd|3rd|4th|please))`,
     '§visit',
   ],
-  // What was done before, and how long ago.
-  [
-    `(~?\\d+ ${TIME}|week \\d+|day \\d+) (?:post ?op(?:eratively)?|out|down the line|on|check|review|follow up)?(?: ?,? ?(?:following|after|since|from|post|of|check) | )(?:an? |her |his |the )?(?:(right|left) )?(?:(${RAYS}) )?(?:toe |mtp |ray )?(${PROCS})(?: (?:and|with) (?:an? )?(${RAYS}) (?:toe |mtp )?(${PROCS}))?${AT_END}`,
-    (m) => operated(m),
-  ],
-  [
-    `post ?op (week \\d+|day \\d+|month \\d+) ,? ?(?:from |of |after |following )?(?:(right|left) )?(?:(${RAYS}) )?(?:toe |mtp )?(${PROCS})(?: (?:and|with) (?:an? )?(${RAYS}) (?:toe |mtp )?(${PROCS}))?${AT_END}`,
-    (m) => operated(m),
-  ],
   [
     '(?:post ?op(?:eratively)? (?:day|week|month) \\d+|(?:day|week|month) \\d+ (?:post ?op(?:eratively)?|after surgery|following surgery)|\\d+ (?:days?|weeks?|months?) post ?op(?:eratively)?|(?:day|week) \\d+ following surgery)',
     '§postop',
@@ -133,14 +104,3 @@ export const REVIEWS: readonly Phrase[] = [
     (m) => `| activity ${/run/.test(m[0]) ? 'running' : 'walking'} ${remark(m[0])} |`,
   ],
 ];
-
-function operated(m: RegExpMatchArray): string | undefined {
-  const [, when = '', before = '', named, first = '', more, second, after, last = ''] = m;
-  const [side, rays] = [before || (after ?? ''), named ?? last];
-  const ago = /^(?:~?\d)/.test(when) ? ` ${when} ago` : ` ${when.split(' ')[1]} ${when.split(' ')[0]}s ago`;
-  const told = (ray: string, procedures: string) =>
-    ray === ''
-      ? `| history ${side} previous surgery ${earlier(procedures)}${ago}`
-      : `| history previous surgery ${[side, ray].filter((each) => each !== '').join(' ')} ${earlier(procedures)}${ago}`;
-  return `${told(rays, first)}${more && second ? ` ${told(more, second)}` : ''} |`;
-}

@@ -121,7 +121,7 @@ export const TRIED: readonly Phrase[] = [
   ),
   ...RESPONSES.map(
     ([said, is]): Phrase => [
-      `(?<!(?:if|that|tried|no|not|when|any) )(?:the |an? )?(${MEASURE}) (?:has |have |really )*(?:${said})(?= ,| ;|$| and| but| or| then| she| he| \\|| so| no| now|(?: the)? (?:${MEASURE}))`,
+      `(?<!(?:if|that|tried|no|not|when|any|met|metatarsal|gel|stiff|carbon|toe|soft|budin) )(?:the |an? )?(${MEASURE}) (?:has |have |really )*(?:${said})(?= ,| ;|$| and| but| or| then| she| he| \\|| so| no| now|(?: the)? (?:${MEASURE}))`,
       `| tried $1 ${is}`,
     ],
   ),

@@ -1,0 +1,96 @@
+import { COMPLETE_MARK, type Phrase, remark, TIME } from './phrase.ts';
+import { ENDS, NOT_THEN, NTH } from './rays-said.ts';
+
+const SHOES = '(?:tight shoes|narrow shoes|high heels|heels|shoes)';
+const ACTIVITIES = '(?:running|walking|standing|stairs|hills|dancing|jumping|barefoot walking)';
+/** Shoes for one purpose: the language has shoes, and keeps which in a remark. */
+const SPECIAL =
+  '(?:(?:ski|work|safety|football|walking|cowboy|riding|army) boots|(?:pointe|cycling|climbing|dress|court|pointed|smart|work) shoes|boots|stilettos|loafers)';
+const JOBS =
+  '(?:(?:staff |night |district |school |practice )?nurse|driver|postal worker|postwoman|waiter|bartender|cook|baker|carer|midwife|security guard|engineer|accountant|solicitor|lawyer|student|dancer teacher|labourer|surgeon|dentist|pharmacist|housewife|paramedic|firefighter|flight attendant|butcher|sales assistant|cashier|barista)';
+const ON_FEET =
+  '(?:long shifts|on (?:her|his) feet(?: all day| all shift)?|on feet(?: all day)?|stands all day|standing all day|always standing)';
+const RISK =
+  '(?:infection|wound (?:infection|problems|breakdown)|bleeding|stiffness|stiff toe|floating toe|recurrence|recurrent deformity|numbness|nerve (?:injury|damage)|stump neuroma|transfer (?:pain|metatarsalgia|lesions?)|non ?union|delayed union|malunion|clots?|dvt|pe|(?:persistent |ongoing |residual )?(?:swelling|pain)|scar(?:ring)?(?: pain)?|tender scar|further surgery|revision(?: surgery)?|failure|avascular necrosis|avn|crps|(?:loss of (?:the )?)toe|toe loss|amputation|short toe|metalwork problems|anaesthetic risks?|need for (?:further|more) surgery|under ?correction|over ?correction)';
+const RISKS = `${RISK}(?:(?: ,)?(?: and| or)? ${RISK})*`;
+const DAY = '(?:mon|tues|wednes|thurs|fri|satur|sun)day';
+
+/** What the patient tells, clipped. */
+export const TOLD: readonly Phrase[] = [
+  // What sets it off and what eases it.
+  [
+    `(?<!(?:no longer|not|old|new|if|than) )(${SHOES}|${ACTIVITIES}) (?:sets?|bring|brings)(?: it| this| the pain| things)? (?:off|on)${NOT_THEN}`,
+    '| history trigger $1 |',
+  ],
+  [
+    `(?<!(?:no longer|not|old|new|if|than) )(${SHOES}|${ACTIVITIES}) (?:makes?|making) (?:it|this|the pain|things) worse`,
+    '| history worse $1 |',
+  ],
+  [`worse (?:in|with|wearing) (${SPECIAL})`, (m) => `| history worse shoes ${remark(m[1] ?? '')} |`],
+  [
+    'better (?:when )?(?:barefoot|out of (?:her |his |the )?shoes)',
+    (m) => `| history eased by shoes off ${remark(m[0])} |`,
+  ],
+  [
+    '(?:better|eases|eased|settles|relieved) (?:with|by|on|when) (?:resting|rest|sitting)(?! days?)',
+    '| history eased by rest |',
+  ],
+  [
+    '(?:settles|eases|goes|stops|better) (?:when|once|as soon as|if) (?:the |her |his )?shoes? (?:is |are |comes? |come )?off',
+    '| history eased by shoes off |',
+  ],
+  [
+    '(?<!(?:no|not|without|any) )(?:(?:sudden|recent|big) )?(?:jump|increase|rise|step up) in (?:her |his |the )?(mileage|training)|(?<!(?:no|not|without|any) )(?:ramped up|upped|increased|doubled) (?:her |his |the )?(mileage|training)(?= ,| ;|$| and)',
+    (m) => `| history trigger ${(m[1] ?? m[2]) === 'mileage' ? 'mileage' : 'more training'} ${remark(m[0])} |`,
+  ],
+  // What the operation may bring: spoken of, and not found.
+  [
+    `(consented|consent (?:given|taken|signed|obtained)|consents)(?: (?:for|to|with|including|understands))?(?: ,)?(?: (?:the )?risks?(?: of)?)?(?: ,)? (${RISKS})(?: (?:discussed|explained|understood|accepted)|(?= ;|$| \\n| \\|| day case| plan))`,
+    (m) => `| consent given ${remark(m[2] ?? '')} |`,
+  ],
+  [
+    `(?:risks?|complications|warned)(?: (?:of|about|include|including|discussed|explained))*(?: ,)? (${RISKS})(?: (?:all )?(?:discussed|explained|understood|accepted)|(?= ;|$| \\n))`,
+    () => `${COMPLETE_MARK}spoken`,
+  ],
+  // What else follows a consent is of it.
+  ['consented(?! (?:;|today|\\||\\n)|$)', 'consenting'],
+  // A quality before a sign that follows a time is of the sign, and a place before a test that is named again is of the second.
+  [
+    `(?<=\\d ${TIME} )(?=(?:dorsal|plantar|marked|mild|slight|moderate) (?:swelling|tenderness|redness|callus|bruising)(?: |$))`,
+    '|',
+  ],
+  [
+    `(?:click|mulders)(?: (?!no |not |web )[a-z\\d]+){1,3} (?=(?:web [1-4]|${NTH}) (?:click|mulders)(?: |$))`,
+    (m) => `${m[0]}| `,
+  ],
+  // Work.
+  [
+    `(?<=(?:^|[;\\n] ))(?:(?:works as|is|occupation|job)(?: an?)? |an? )?(${JOBS})(?: ,)?(?: (${ON_FEET}))?(?= ,| ;|$| gradual| pain| with| \\n| \\d| forefoot| left| right)`,
+    (m) => (m[2] ? `| history work on feet ${remark(`${m[1]}, ${m[2]}`)} |` : `| history work ${remark(m[1] ?? '')} |`),
+  ],
+  [`(?:works as|working as) (?:an? )?(${JOBS})`, (m) => `| history work ${remark(m[1] ?? '')} |`],
+  ['(?:has an? )?(?:desk|office) (?:job|work|based)', '| history work sitting |'],
+  // Smoking, and the pill.
+  [
+    '(?<=smok(?:er|es|ing)[^;\\n]*?)(?:, )?(?:and )?(?:told|advised|asked|urged|counselled|must|needs|encouraged)(?: her| him)? to (?:stop|quit|give up)(?: smoking)?',
+    '| plan smoking cessation |',
+  ],
+  ['not (?:on|taking) the (?:contraceptive )?pill', '| no contraceptive pill |'],
+  [
+    `(?<!(?:not|off|no longer|stopped|was|previously|came|never) )(?:she is |she's |is )?(?:on|takes|taking) the (?:combined |contraceptive |oral contraceptive )?pill(?! (?:until|before|when|in the past))`,
+    '| contraceptive pill |',
+  ],
+  // A knock.
+  [
+    `(?<!(?:not|no|never|nearly|denies|didn't|if|almost) )(?:(?:she|he) )?(?:took a (?:knock|bang)|knocked (?:it|the toe|her toe|his toe)|banged (?:it|the toe)|stubbed (?:it|the toe|her toe|his toe|the ${NTH} toe))(?: (?:on|against|into) (?:the|a|her|his) [a-z]+)?(?: (?:last night|yesterday|this morning|on ${DAY}|last week|\\d+ (?:days|weeks|months) ago))?(?= ,| ;|$| more| pain| and| no| since)`,
+    (m) => `| injury ${remark(m[0].replace(/^(?:she|he) /, ''))} |`,
+  ],
+  [
+    `(aspirin|clopidogrel|warfarin|apixaban|rivaroxaban|edoxaban|dabigatran|blood thinners?|methotrexate) (?:was )?(?:stopped|held|paused) (\\d+ (?:days|weeks) (?:ago|before)|yesterday|on ${DAY}|last week)(?! (?:restart|re))`,
+    (m) => `| plan stop ${m[1]} ${remark(`stopped ${m[2]}`)} |`,
+  ],
+  [
+    `(?:she |he |patient )?(?:wants|prefers|would like|would rather|elects|chose) to wait(?: and see)?${ENDS}`,
+    '| patient wants to wait |',
+  ],
+];
