@@ -1,4 +1,4 @@
-import { date, duration, entry, given, leadsOf, words } from './entry.ts';
+import { date, duration, entry, given, leadsOf, within, words } from './entry.ts';
 import { DOSING } from './medicines.ts';
 import { COURSE } from './treatment.ts';
 
@@ -13,11 +13,36 @@ const shared = {
 const ordered = { ...practice, kind: 'event', sections: ['plan'], subjects: ['patient'], many: true } as const;
 
 const FOOTWEAR = {
-  'wide shoes': ['wider shoes', 'soft wide shoes', 'wide toe box', 'wide fitting shoes'],
+  'wide shoes': ['wider shoes', 'wide fitting shoes'],
+  'soft wide shoes': [],
+  'wide toe box': [],
   'extra depth shoes': ['extra depth', 'extra depth footwear'],
-  'larger shoes': ['bigger shoes', 'bigger boots', 'larger boots'],
-  'flat shoes': ['flats', 'lower heels'],
+  'larger shoes': ['bigger shoes'],
+  'bigger boots': ['larger boots'],
+  'flat shoes': ['flats'],
+  'lower heels': [],
+  'cushioned shoes': [],
+  'soft shoes': [],
+  'shoe advice': ['footwear advice'],
+} as const;
+const WIDER_FOOTWEAR = within({
+  'wide shoes': ['soft wide shoes', 'wide toe box'],
+  'larger shoes': ['bigger boots'],
+  'flat shoes': ['lower heels'],
   'cushioned shoes': ['soft shoes'],
+});
+const STRETCHES = {
+  stretches: [],
+  'achilles stretches': [],
+  'gastrocnemius stretches': ['gastroc stretches'],
+} as const;
+const EXERCISES = { exercises: [], 'foot exercises': [] } as const;
+const SPLINTS = {
+  'budin splint': [],
+  'toe prop': ['prop'],
+  'silicone prop': ['silicone toe prop'],
+  'toe spacer': ['spacer'],
+  'silicone spacer': [],
 } as const;
 /** Every way to say that it is left out. */
 const leaveOut = (...what: readonly string[]): readonly string[] =>
@@ -33,7 +58,8 @@ const RESTRICTIONS = {
   dancing: leaveOut('dancing'),
 } as const;
 const RETURNS = {
-  running: ['jogging'],
+  running: [],
+  jogging: [],
   walking: [],
   sport: ['sports'],
   dancing: [],
@@ -57,7 +83,9 @@ const REFERRALS = {
   physiotherapy: ['physio'],
   'sports medicine': ['sports med'],
   'general practitioner': ['gp'],
-  'diabetic foot clinic': ['foot clinic', 'mdt foot clinic', 'foot mdt', 'diabetic foot team'],
+  'diabetic foot clinic': ['diabetic foot team'],
+  'foot clinic': [],
+  'multidisciplinary foot clinic': ['mdt foot clinic', 'foot mdt'],
   'fracture clinic': [],
   'falls clinic': [],
   'dressing clinic': ['dressings clinic'],
@@ -65,8 +93,8 @@ const REFERRALS = {
 } as const;
 /** A clinic's own name refers to it; the name of a speciality needs a word that does. */
 const CLINICS: Readonly<Record<string, string>> = {
-  'foot clinic': 'diabetic foot clinic',
-  'mdt foot clinic': 'diabetic foot clinic',
+  'foot clinic': 'foot clinic',
+  'mdt foot clinic': 'multidisciplinary foot clinic',
   'fracture clinic': 'fracture clinic',
   'falls clinic': 'falls clinic',
   'dressing clinic': 'dressing clinic',
@@ -85,16 +113,9 @@ export const ADVICE = [
     id: 'stretching',
     subjects: ['foot', 'patient'],
     word: 'stretching',
-    forms: [
-      'calf stretching',
-      'calf stretches',
-      'calf stretch',
-      'stretches',
-      'achilles stretches',
-      'gastrocnemius stretches',
-      'gastroc stretches',
-    ],
-    slots: { ...COURSE, often: DOSING.often },
+    forms: ['calf stretching', 'calf stretches', 'calf stretch'],
+    leads: leadsOf('kind', STRETCHES),
+    slots: { ...COURSE, often: DOSING.often, kind: words(STRETCHES) },
     order: 114.1,
     technique: 'Calf, knee straight and bent, several times a day.',
     meaning: 'A tight calf raises the load of the forefoot.',
@@ -104,8 +125,9 @@ export const ADVICE = [
     id: 'physiotherapy',
     subjects: ['ray', 'foot', 'patient'],
     word: 'physiotherapy',
-    forms: ['physio', 'physical therapy', 'exercises', 'toe exercises', 'foot exercises'],
+    forms: ['physio', 'physical therapy', 'toe exercises'],
     leads: {
+      ...leadsOf('of', EXERCISES),
       'scar massage': { gives: { of: 'scar massage' }, noun: true },
       'plantarflexion exercises': { gives: { of: 'plantarflexion' }, noun: true },
       ...given(
@@ -131,6 +153,7 @@ export const ADVICE = [
           gait: ['gait training'],
           balance: [],
           'scar massage': [],
+          ...EXERCISES,
         },
         { many: true },
       ),
@@ -145,9 +168,9 @@ export const ADVICE = [
     id: 'footwear',
     subjects: ['foot', 'patient'],
     word: 'footwear',
-    forms: ['shoe advice', 'footwear advice', 'shoe change'],
+    forms: ['shoe change'],
     leads: leadsOf('kind', FOOTWEAR),
-    slots: { ...COURSE, kind: words(FOOTWEAR, { many: true }) },
+    slots: { ...COURSE, kind: words(FOOTWEAR, { many: true, wider: WIDER_FOOTWEAR }) },
     order: 112.5,
     technique: 'Name what is worn: width, depth, heel.',
     meaning: 'Room for the toes and less load in front.',
@@ -188,19 +211,9 @@ export const ADVICE = [
     id: 'toe-splint',
     subjects: ['ray', 'foot', 'patient'],
     word: 'toe-splint',
-    forms: [
-      'toe splint',
-      'splint',
-      'budin splint',
-      'toe prop',
-      'silicone toe prop',
-      'silicone prop',
-      'prop',
-      'toe spacer',
-      'silicone spacer',
-      'spacer',
-    ],
-    slots: COURSE,
+    forms: ['toe splint', 'splint'],
+    leads: leadsOf('kind', SPLINTS),
+    slots: { ...COURSE, kind: words(SPLINTS) },
     order: 110.5,
     technique: 'Name the toe that it holds, and check the skin under it.',
     meaning: 'Holds the toe down or apart; not on numb or fragile skin.',
@@ -246,7 +259,7 @@ export const ADVICE = [
     bare: 'incomplete',
     word: 'return-to',
     forms: ['return to', 'back to', 'may go back to'],
-    slots: { what: words(RETURNS), from: duration(['from', 'at', 'in', 'after']) },
+    slots: { what: words(RETURNS, { wider: { jogging: 'running' } }), from: duration(['from', 'at', 'in', 'after']) },
     order: 119.5,
     technique: 'To what, and from when; a length of time counts from the operation where the note says so.',
     meaning: 'Advice as given; the windows of a milestone are another matter.',

@@ -1,4 +1,4 @@
-import { date, duration, entry, given, type Lead, number, words } from './entry.ts';
+import { date, duration, entry, given, type Lead, number, within, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const asked = { ...practice, sections: ['history', 'exam'], subjects: ['patient'] } as const;
@@ -20,11 +20,23 @@ export const BACKGROUND = [
           psoriasis: [],
           gout: [],
           diabetes: ['dm'],
-          'hallux valgus': ['bunions', 'bunion', 'hv'],
-          thrombosis: ['dvt', 'clot', 'clots', 'vte'],
-          'heart disease': ['ihd'],
+          'hallux valgus': ['hv'],
+          bunions: ['bunion'],
+          thrombosis: [],
+          dvt: [],
+          clot: ['clots'],
+          vte: [],
+          'heart disease': [],
+          'ischaemic heart disease': ['ihd'],
         },
-        { many: true },
+        {
+          many: true,
+          wider: within({
+            'hallux valgus': ['bunions'],
+            thrombosis: ['dvt', 'clot', 'vte'],
+            'heart disease': ['ischaemic heart disease'],
+          }),
+        },
       ),
       who: words({ mother: ['mum'], father: ['dad'], sister: [], brother: [] }, { many: true, locating: true }),
     },
@@ -81,10 +93,11 @@ export const BACKGROUND = [
       treatment: words(
         {
           diet: ['diet controlled', 'on diet'],
-          tablets: ['on tablets', 'metformin', 'on metformin'],
+          tablets: ['on tablets'],
+          metformin: ['on metformin'],
           insulin: ['on insulin'],
         },
-        { many: true },
+        { many: true, wider: { metformin: 'tablets' } },
       ),
       for: duration(),
     },
@@ -143,8 +156,9 @@ export const BACKGROUND = [
     kind: 'event',
     bare: 'present',
     word: 'neuropathy',
-    forms: ['known neuropathy', 'peripheral neuropathy', 'diabetic neuropathy', 'neuropathic foot', 'neuropathic feet'],
-    slots: {},
+    forms: ['known neuropathy', 'peripheral neuropathy', 'neuropathic foot', 'neuropathic feet'],
+    leads: { 'diabetic neuropathy': { gives: { kind: 'diabetic' }, noun: true } },
+    slots: { kind: words({ diabetic: [] }) },
     order: 36,
     technique: 'Ask, and examine with the monofilament: a diagnosis is no examination.',
     meaning: 'Known beforehand; the feeling found today decides.',

@@ -1,11 +1,12 @@
-import { date, duration, entry, type Lead, words } from './entry.ts';
+import { date, duration, entry, given, type Lead, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const practical = { ...practice, kind: 'event', subjects: ['patient'] } as const;
 
 /** Drugs that a plan may stop, continue or bring back around an operation, with their other names. */
 export const HANDLED = {
-  anticoagulant: ['blood thinner', 'blood thinners', 'doac'],
+  anticoagulant: ['blood thinner', 'blood thinners'],
+  doac: [],
   warfarin: [],
   apixaban: [],
   rivaroxaban: [],
@@ -57,9 +58,13 @@ export const BEFORE_OPERATION = [
     bare: 'incomplete',
     sections: ['exam', 'operation', 'plan'],
     word: 'consent',
-    forms: ['consent form', 'informed consent', 'written consent', 'verbal consent'],
-    leads: { consented: { gives: { state: 'given' } } },
+    forms: ['consent form'],
+    leads: {
+      consented: { gives: { state: 'given' } },
+      ...given('how', { 'informed consent': 'informed', 'written consent': 'written', 'verbal consent': 'verbal' }),
+    },
     slots: {
+      how: words({ informed: [], written: [], verbal: [] }, { locating: true }),
       state: words(
         {
           given: ['obtained', 'done', 'taken'],
@@ -86,7 +91,7 @@ export const BEFORE_OPERATION = [
     leads,
     slots: {
       what: words({ stopped: [], continued: [], restarted: [], bridged: [] }),
-      drug: words(HANDLED),
+      drug: words(HANDLED, { wider: { doac: 'anticoagulant' } }),
       for: duration(),
       when: words({
         'before the operation': ['before surgery', 'before op', 'before operation', 'preop', 'pre op'],

@@ -1,4 +1,4 @@
-import { entry, number, words } from './entry.ts';
+import { entry, given, number, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const later = { ...practice, kind: 'measure', bare: 'incomplete', sections: ['xray', 'ct'] } as const;
@@ -13,7 +13,7 @@ export const BONE_HEALING = [
     word: 'union',
     leads: {
       united: { gives: { state: 'united' } },
-      bridging: { gives: { state: 'healing' } },
+      bridging: { gives: { state: 'bridging' } },
       'not united': { gives: { state: 'not united' } },
     },
     slots: {
@@ -27,7 +27,7 @@ export const BONE_HEALING = [
         },
         { before: true, locating: true },
       ),
-      state: words({ united: [], healing: ['bridging'], 'not united': [] }),
+      state: words({ united: [], healing: [], bridging: [], 'not united': [] }, { wider: { bridging: 'healing' } }),
       share: number('%', 0, 100, false),
     },
     many: true,
@@ -40,15 +40,21 @@ export const BONE_HEALING = [
     id: 'implant-film',
     subjects: ['foot'],
     word: 'implant',
-    forms: ['implants', 'hardware', 'screw', 'screws', 'staple'],
+    forms: ['implants', 'hardware'],
+    leads: given('what', { screw: 'screw', screws: 'screws', staple: 'staple' }),
     slots: {
-      state: words({
-        unremarkable: ['ok', 'fine', 'in place'],
-        loose: [],
-        broken: [],
-        prominent: ['proud'],
-        'moved back': ['backed out'],
-      }),
+      what: words({ screw: [], screws: [], staple: [] }, { locating: true }),
+      state: words(
+        {
+          unremarkable: ['ok', 'fine'],
+          'in place': [],
+          loose: [],
+          broken: [],
+          prominent: ['proud'],
+          'moved back': ['backed out'],
+        },
+        { wider: { 'in place': 'unremarkable' } },
+      ),
       by: number('mm', 0, 30, false),
     },
     many: true,

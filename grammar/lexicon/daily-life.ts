@@ -1,4 +1,4 @@
-import { date, duration, entry, given, type Lead, number, words } from './entry.ts';
+import { date, duration, entry, given, type Lead, number, within, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 /** Read where they name the patient's work; any other is quoted. */
@@ -114,16 +114,19 @@ export const DAILY_LIFE = [
     slots: {
       what: words(
         {
-          running: ['runner', 'runs', 'jogging'],
-          walking: ['walker', 'walks', 'hiking'],
-          dancing: ['dancer', 'dance', 'ballet'],
+          running: ['runner', 'runs'],
+          jogging: [],
+          walking: ['walker', 'walks'],
+          hiking: [],
+          dancing: ['dancer', 'dance'],
+          ballet: [],
           football: ['footballer'],
           cycling: ['cyclist', 'cycles'],
           swimming: ['swimmer', 'swims'],
           sport: ['sports'],
           sedentary: ['little activity'],
         },
-        { many: true },
+        { many: true, wider: within({ running: ['jogging'], walking: ['hiking'], dancing: ['ballet'] }) },
       ),
     },
     many: true,
@@ -148,22 +151,38 @@ export const DAILY_LIFE = [
         'not back at work': 'off work',
         'back at work': 'back at work',
         'back to work': 'back at work',
-        'on feet all day': 'on feet',
-        'on her feet all day': 'on feet',
-        'on his feet all day': 'on feet',
+        'on feet all day': 'on feet all day',
+        'on her feet all day': 'on feet all day',
+        'on his feet all day': 'on feet all day',
       }),
     },
     slots: {
       load: words(
         {
-          sitting: ['desk', 'desk job', 'office'],
-          'on feet': ['on the feet', 'on feet all day', 'standing all day'],
-          heavy: ['manual', 'heavy manual'],
+          sitting: [],
+          desk: ['desk job'],
+          office: [],
+          'on feet': ['on the feet'],
+          'on feet all day': [],
+          'standing all day': [],
+          heavy: [],
+          manual: [],
+          'heavy manual': [],
           retired: [],
-          'off work': ['sick leave', 'not working'],
+          'off work': [],
+          'sick leave': [],
+          'not working': [],
           'back at work': [],
         },
-        { many: true },
+        {
+          many: true,
+          wider: within({
+            sitting: ['desk', 'office'],
+            'on feet': ['on feet all day', 'standing all day'],
+            heavy: ['manual', 'heavy manual'],
+            'off work': ['sick leave', 'not working'],
+          }),
+        },
       ),
       job: words(Object.fromEntries(OCCUPATIONS.map((job) => [job, []])) as unknown as Record<Occupation, []>),
       for: duration(),

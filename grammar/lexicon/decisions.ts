@@ -37,7 +37,8 @@ export const DIAGNOSES = {
   'crossover toe': ['cross over toe'],
   'plantar plate sprain': ['plate sprain'],
   sesamoiditis: [],
-  'stump neuroma': ['recurrent/stump neuroma'],
+  'stump neuroma': [],
+  'recurrent/stump neuroma': [],
   'recurrent neuroma': [],
   metatarsalgia: [],
   'transfer metatarsalgia': [],
@@ -51,13 +52,15 @@ export const DIAGNOSES = {
   freiberg: ["freiberg's disease", 'freiberg disease'],
   'stress fracture': [],
   'stress injury': [],
-  synovitis: ['mtp synovitis'],
+  synovitis: [],
+  'mtp synovitis': [],
   capsulitis: [],
   bursitis: [],
   'intermetatarsal bursitis': [],
   'inflammatory arthritis': [],
   'rheumatoid arthritis': [],
-  osteoarthritis: ['mtp osteoarthritis'],
+  osteoarthritis: [],
+  'mtp osteoarthritis': [],
   gout: [],
   'fat pad atrophy': [],
 } as const;
@@ -68,6 +71,8 @@ const WIDER = within({
   'hallux valgus': ['bunion'],
   bursitis: ['intermetatarsal bursitis'],
   'inflammatory arthritis': ['rheumatoid arthritis'],
+  synovitis: ['mtp synovitis'],
+  osteoarthritis: ['mtp osteoarthritis'],
 });
 /** After `imp` the diagnosis stands by itself. */
 const diagnosed: Readonly<Record<string, Lead>> = Object.fromEntries(

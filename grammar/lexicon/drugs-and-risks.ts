@@ -1,3 +1,4 @@
+import { DATED_SURGERY, EARLIER_SURGERY, WIDER_SURGERY } from './earlier-surgery.ts';
 import { date, duration, entry, given, type Lead, leadsOf, number, within, words } from './entry.ts';
 import { DOSING, MEDICINES, NSAIDS } from './medicines.ts';
 
@@ -19,20 +20,6 @@ const NAMED_DRUGS = {
   heparin: [],
   methotrexate: [],
   sulfasalazine: [],
-} as const;
-
-/** Of the past only with its year (`fusion 1st mtp 2015`). */
-const DATED_SURGERY = {
-  weil: 'weil osteotomy',
-  'weil osteotomy': 'weil osteotomy',
-  'plate repair': 'plate repair',
-  'pip fusion': 'pip fusion',
-  fusion: 'fusion',
-  arthrodesis: 'fusion',
-  neurectomy: 'neuroma excision',
-  bunionectomy: 'hallux valgus correction',
-  'bunion surgery': 'hallux valgus correction',
-  'hv correction': 'hallux valgus correction',
 } as const;
 
 const DMARDS = { methotrexate: ['mtx'], sulfasalazine: [], leflunomide: [], hydroxychloroquine: [] } as const;
@@ -376,24 +363,7 @@ export const DRUGS_AND_RISKS = [
     ],
     leads: given('what', DATED_SURGERY, { noun: true, sections: ['history'] }),
     slots: {
-      what: words(
-        {
-          'plate repair': ['plantar plate repair'],
-          'weil osteotomy': ['weil'],
-          'tendon transfer': ['flexor transfer'],
-          'pip fusion': ['toe fusion', 'pip arthrodesis'],
-          'neuroma excision': ['neurectomy'],
-          'hallux valgus correction': ['bunion', 'bunion surgery', 'bunion operation', 'bunionectomy', 'hv correction'],
-          amputation: [],
-          fusion: ['arthrodesis'],
-          'scarf osteotomy': [],
-          'akin osteotomy': [],
-          'chevron osteotomy': [],
-          'lapidus fusion': [],
-          'hammer toe correction': ['hammertoe correction', 'hammer toe surgery'],
-        },
-        { many: true },
-      ),
+      what: words(EARLIER_SURGERY, { many: true, wider: WIDER_SURGERY }),
       on: date(['since', 'from']),
     },
     many: true,

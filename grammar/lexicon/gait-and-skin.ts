@@ -1,4 +1,4 @@
-import { amount, entry, given, type Lead, number, words } from './entry.ts';
+import { amount, entry, given, type Lead, number, within, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const standing = {
@@ -21,8 +21,8 @@ export const GAIT_AND_SKIN = [
       antalgic: { gives: { kind: 'antalgic' }, noun: true },
       limp: { gives: { kind: 'limping' }, noun: true },
       limping: { gives: { kind: 'limping' }, noun: true },
-      'avoids toe off': { gives: { kind: 'short push-off' } },
-      'avoids push off': { gives: { kind: 'short push-off' } },
+      'avoids toe off': { gives: { kind: 'avoids push-off' } },
+      'avoids push off': { gives: { kind: 'avoids push-off' } },
     },
     slots: {
       kind: words(
@@ -31,9 +31,11 @@ export const GAIT_AND_SKIN = [
           antalgic: [],
           limping: ['limp', 'limps'],
           'lateral loading': ['on the lateral border', 'lateral border'],
-          'short push-off': ['no push-off', 'avoids push-off', 'reduced push-off', 'avoids toe off', 'avoids push off'],
+          'short push-off': ['reduced push-off'],
+          'no push-off': [],
+          'avoids push-off': ['avoids toe off'],
         },
-        { many: true },
+        { many: true, wider: within({ 'short push-off': ['no push-off', 'avoids push-off'] }) },
       ),
       degree: amount(),
     },
@@ -104,14 +106,18 @@ export const GAIT_AND_SKIN = [
       { noun: true },
     ),
     slots: {
-      height: words({
-        normal: [],
-        flat: ['low', 'planus'],
-        high: ['cavus'],
-        cavovarus: [],
-        planovalgus: [],
-        unremarkable: ['ok', 'fine'],
-      }),
+      height: words(
+        {
+          normal: [],
+          flat: ['planus'],
+          low: [],
+          high: ['cavus'],
+          cavovarus: [],
+          planovalgus: [],
+          unremarkable: ['ok', 'fine'],
+        },
+        { wider: { low: 'flat' } },
+      ),
       degree: amount(),
     },
     order: 38,
@@ -126,7 +132,8 @@ export const GAIT_AND_SKIN = [
     sections: ['exam', 'stand'],
     subjects: ['ray', 'foot'],
     word: 'callus',
-    forms: ['callosity', 'callosities', 'hyperkeratosis', 'ipk', 'calluses'],
+    forms: ['callosity', 'callosities', 'hyperkeratosis', 'calluses'],
+    leads: { ipk: { gives: { kind: 'ipk' }, noun: true } },
     slots: {
       place: words(
         {
@@ -142,17 +149,26 @@ export const GAIT_AND_SKIN = [
             'the head',
             'the met head',
           ],
-          'pip knuckle': ['pip', 'dorsal pip', 'knuckle'],
-          tip: ['toe tip', 'tip of toe', 'pulp'],
+          'pip knuckle': ['pip', 'knuckle'],
+          'dorsal pip': [],
+          tip: ['toe tip', 'tip of toe'],
+          pulp: [],
           medial: [],
           lateral: [],
         },
-        { locating: true, before: true, many: true, labels: ['under', 'beneath'] },
+        {
+          locating: true,
+          before: true,
+          many: true,
+          labels: ['under', 'beneath'],
+          wider: { 'dorsal pip': 'pip knuckle', pulp: 'tip' },
+        },
       ),
       degree: amount(),
       pain: words({ painful: ['tender', 'sore'], painless: ['non tender', 'nt'] }, { before: true }),
       thickness: words({ thin: [], thick: [] }, { before: true }),
       size: number('mm', 0, 60, false),
+      kind: words({ ipk: [] }),
       bleeding: words({ 'with haemorrhage': ['w haemorrhage', 'haemorrhagic', 'haemorrhage', 'hemorrhagic'] }),
     },
     many: true,
@@ -170,7 +186,10 @@ export const GAIT_AND_SKIN = [
     word: 'fat-pad',
     forms: ['fat pad', 'plantar fat pad'],
     slots: {
-      state: words({ thin: ['thinned', 'atrophic', 'atrophied', 'wasted'], displaced: [], full: ['normal', 'good'] }),
+      state: words(
+        { thin: ['thinned'], atrophic: ['atrophied'], wasted: [], displaced: [], full: [], normal: [], good: [] },
+        { wider: within({ thin: ['atrophic', 'wasted'], full: ['normal', 'good'] }) },
+      ),
       thickness: number('mm', 0, 40, true),
     },
     order: 44.5,
@@ -212,16 +231,25 @@ export const GAIT_AND_SKIN = [
     slots: {
       condition: words(
         {
-          intact: ['healthy', 'good', 'ok', 'no break', 'no breaks', 'unbroken'],
-          fragile: ['thin', 'papery'],
+          intact: ['no break', 'no breaks', 'unbroken'],
+          healthy: [],
+          good: [],
+          ok: [],
+          fragile: [],
+          thin: [],
+          papery: [],
           dry: [],
           macerated: ['maceration'],
           fissured: ['cracked', 'fissures'],
           blistered: ['blister', 'blisters'],
-          fungal: ['tinea'],
+          fungal: [],
+          tinea: [],
           atrophic: ['atrophy'],
         },
-        { many: true },
+        {
+          many: true,
+          wider: within({ intact: ['healthy', 'good', 'ok'], fragile: ['thin', 'papery'], fungal: ['tinea'] }),
+        },
       ),
     },
     many: true,

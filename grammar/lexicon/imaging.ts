@@ -1,5 +1,5 @@
 import { entry, given, type Lead, leadsOf, number, words } from './entry.ts';
-import { PLATE_PLACES } from './plate-places.ts';
+import { PLATE_PLACES, WIDER_PLACES } from './plate-places.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const film = { ...practice, kind: 'measure', sections: ['xray'] } as const;
@@ -123,12 +123,16 @@ export const IMAGING = [
       subluxation: { gives: { state: 'subluxed' }, noun: true },
     },
     slots: {
-      state: words({
-        congruent: ['normal'],
-        subluxed: ['subluxated', 'subluxation'],
-        dislocated: ['dislocation'],
-        narrowed: [],
-      }),
+      state: words(
+        {
+          congruent: [],
+          normal: [],
+          subluxed: ['subluxated', 'subluxation'],
+          dislocated: ['dislocation'],
+          narrowed: [],
+        },
+        { wider: { normal: 'congruent' } },
+      ),
       direction: words(
         { medial: ['medially', 'med'], lateral: ['laterally', 'lat'], dorsal: ['dorsally'], dorsomedial: [] },
         { before: true },
@@ -144,12 +148,17 @@ export const IMAGING = [
     bare: 'present',
     subjects: ['ray'],
     word: 'tear',
-    forms: ['plate tear', 'plantar plate tear', 'torn', 'plate torn', 'plantar plate torn', 'plate rupture'],
-    leads: { 'plate intact': { absent: true }, 'intact plate': { absent: true } },
+    forms: ['plate tear', 'plantar plate tear', 'torn', 'plate torn', 'plantar plate torn'],
+    leads: {
+      'plate rupture': { gives: { kind: 'rupture' }, noun: true },
+      'plate intact': { absent: true },
+      'intact plate': { absent: true },
+    },
     slots: {
+      kind: words({ rupture: [] }),
       extent: words({ partial: ['partial thickness'], full: ['complete', 'full thickness'] }, { before: true }),
       shape: words({ transverse: [], longitudinal: ['lengthwise'] }, { many: true, before: true }),
-      place: words(PLATE_PLACES, { many: true, locating: true, before: true }),
+      place: words(PLATE_PLACES, { many: true, locating: true, before: true, wider: WIDER_PLACES }),
       share: number('%', 0, 100, false, { trails: ['of width', 'of the width', 'of its width'] }),
       size: number('mm', 0, 40, false),
     },
@@ -215,8 +224,8 @@ export const IMAGING = [
         { wider: { 'bone bruise': 'bone oedema' } },
       ),
       degree: words(
-        { slight: ['small', 'minor', 'tiny'], mild: [], moderate: [], marked: [], severe: [] },
-        { before: true, wider: { severe: 'marked' } },
+        { slight: ['small'], minor: [], tiny: [], mild: [], moderate: [], marked: [], severe: [] },
+        { before: true, wider: { minor: 'slight', tiny: 'slight', severe: 'marked' } },
       ),
       size: number('mm', 0, 60),
       displacement: words({ undisplaced: ['not displaced'], displaced: [] }),

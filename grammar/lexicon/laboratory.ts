@@ -1,4 +1,4 @@
-import { date, entry, given, leadsOf, number, words } from './entry.ts';
+import { date, entry, given, leadsOf, number, within, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const found = {
@@ -24,7 +24,8 @@ const OTHER_TESTS = {
   lactate: [],
   calcium: ['ca'],
   'parathyroid hormone': ['pth'],
-  'thyroid function': ['tft', 'tsh'],
+  'thyroid function': ['tft'],
+  tsh: [],
   'antinuclear antibodies': ['ana'],
   mrsa: [],
   sodium: [],
@@ -41,12 +42,15 @@ const TESTS = {
   'anti-ccp': ['ccp', 'acpa'],
   hba1c: ['a1c'],
   'vitamin d': ['vit d'],
-  'blood count': ['fbc', 'full blood count', 'wcc', 'white cells'],
+  'blood count': ['fbc', 'full blood count'],
+  'white cell count': ['wcc', 'white cells'],
   'kidney function': ['renal function'],
   calcium: ['ca'],
   'parathyroid hormone': ['pth'],
-  'thyroid function': ['tft', 'tsh'],
+  'thyroid function': ['tft'],
+  tsh: [],
 } as const;
+const WIDER_TESTS = { 'white cell count': 'blood count', tsh: 'thyroid function' };
 
 /** Laboratory values as found, and tests as ordered. */
 export const LABORATORY = [
@@ -136,7 +140,10 @@ export const LABORATORY = [
       value: number('nmol/L', 0, 500, false),
       mass: number('ng/mL', 0, 200, false),
       plain: plain(500),
-      level: words({ normal: [], raised: ['high'], low: ['deficient', 'insufficient'] }),
+      level: words(
+        { normal: [], raised: ['high'], low: [], deficient: [], insufficient: [] },
+        { wider: within({ low: ['deficient', 'insufficient'] }) },
+      ),
       on,
       state,
     },
@@ -162,7 +169,7 @@ export const LABORATORY = [
     word: 'lab-other',
     leads: leadsOf('what', OTHER_TESTS),
     slots: {
-      what: words(OTHER_TESTS, { locating: true }),
+      what: words(OTHER_TESTS, { locating: true, wider: { tsh: 'thyroid function' } }),
       plain: plain(5000),
       level,
       result: words({ positive: ['pos', '+ve'] }),
@@ -197,7 +204,7 @@ export const LABORATORY = [
       { noun: true },
     ),
     slots: {
-      what: words(TESTS, { many: true }),
+      what: words(TESTS, { many: true, wider: WIDER_TESTS }),
     },
     many: true,
     order: 121,
@@ -213,7 +220,7 @@ export const LABORATORY = [
     sections: ['lab'],
     subjects: ['patient'],
     word: 'sent',
-    slots: { what: words(TESTS, { many: true }) },
+    slots: { what: words(TESTS, { many: true, wider: WIDER_TESTS }) },
     many: true,
     order: 120.5,
     technique: 'Name what was sent; the results follow.',

@@ -1,5 +1,6 @@
-import { amount, entry, type Lead, number, words } from './entry.ts';
+import { amount, entry, type Lead, leadsOf, number, words } from './entry.ts';
 
+const LAXITY = { hypermobility: [], 'generalised hypermobility': [], 'ligamentous laxity': [] } as const;
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 const ray = { ...practice, kind: 'measure', bare: 'incomplete', sections: ['exam'], subjects: ['ray'] } as const;
 const range = {
@@ -80,7 +81,10 @@ export const MOTION = [
     slots: {
       grade: number('/5', 0, 5, true),
       state: words({ full: ['good', 'normal'], weak: ['reduced'] }),
-      muscle: words({ flexors: ['fdl', 'flexor'], extensors: ['edl', 'extensor'] }, { before: true }),
+      muscle: words(
+        { flexors: ['flexor'], fdl: [], extensors: ['extensor'], edl: [] },
+        { before: true, wider: { fdl: 'flexors', edl: 'extensors' } },
+      ),
     },
     order: 68.5,
     technique: 'Toe pressed down and up against the finger, 0 to 5.',
@@ -94,7 +98,10 @@ export const MOTION = [
     sections: ['exam'],
     subjects: ['foot'],
     word: 'calf-tightness',
-    leads: { 'calf not tight': { absent: true }, 'calf nil tight': { absent: true } },
+    leads: {
+      'calf not tight': { absent: true },
+      'calf nil tight': { absent: true },
+    },
     forms: [
       'calf very tight',
       'calf tightness',
@@ -104,7 +111,13 @@ export const MOTION = [
       'gastrocnemius tightness',
       'tight gastrocnemius',
     ],
-    slots: { of: words({ gastrocnemius: [], 'whole calf': ['achilles', 'soleus too'] }), degree: amount() },
+    slots: {
+      of: words(
+        { gastrocnemius: [], 'whole calf': ['soleus too'], achilles: [] },
+        { wider: { achilles: 'whole calf' } },
+      ),
+      degree: amount(),
+    },
     order: 68.6,
     technique: 'Ankle dorsiflexion, foot in inversion, knee straight and then bent.',
     meaning: 'Raises forefoot load; stretching is part of the course.',
@@ -146,8 +159,9 @@ export const MOTION = [
     sections: ['exam', 'history'],
     subjects: ['patient'],
     word: 'laxity',
-    forms: ['general laxity', 'generalised laxity', 'hypermobility', 'generalised hypermobility', 'ligamentous laxity'],
-    slots: {},
+    forms: ['general laxity', 'generalised laxity'],
+    leads: leadsOf('kind', LAXITY),
+    slots: { kind: words(LAXITY) },
     order: 68.9,
     technique: 'Thumbs, little fingers, elbows, knees, palms to the floor.',
     meaning: 'Lowers the certainty of a drawer; compare with the other foot.',

@@ -1,11 +1,12 @@
-import { date, duration, entry, grade, leadsOf, number, within, words } from './entry.ts';
-import { PLATE_PLACES } from './plate-places.ts';
+import { date, duration, entry, given, grade, leadsOf, number, within, words } from './entry.ts';
+import { PLATE_PLACES, WIDER_PLACES } from './plate-places.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
 /** Procedures with their other names; a plan names them too. */
 export const PROCEDURES = {
-  'plate repair': ['plantar plate repair', 'plate reinsertion'],
+  'plate repair': ['plantar plate repair'],
+  'plate reinsertion': [],
   'weil osteotomy': ['weil'],
   'shortening osteotomy': [],
   'tendon transfer': [],
@@ -14,14 +15,24 @@ export const PROCEDURES = {
   'fdl transfer': [],
   'brevis transfer': ['edb transfer', 'extensor brevis transfer'],
   'pip fusion': ['pip arthrodesis', 'pipj fusion'],
-  'pip resection': ['pip arthroplasty', 'pip excision arthroplasty'],
-  'extensor lengthening': ['extensor z lengthening', 'z lengthening', 'edl lengthening'],
+  'pip resection': [],
+  'pip arthroplasty': ['pip excision arthroplasty'],
+  'extensor lengthening': [],
+  'z lengthening': ['extensor z lengthening'],
+  'edl lengthening': [],
   'collateral release': ['collateral ligament release'],
   'collateral repair': ['collateral ligament repair', 'repair of collateral'],
-  'joint release': ['capsulotomy', 'dorsal capsulotomy', 'capsular release'],
-  'flexor tenotomy': ['fdl tenotomy'],
-  'plate shrinkage': ['thermal shrinkage', 'radiofrequency shrinkage'],
-  condylectomy: ['plantar condylectomy'],
+  'joint release': [],
+  capsulotomy: [],
+  'dorsal capsulotomy': [],
+  'capsular release': [],
+  'flexor tenotomy': [],
+  'fdl tenotomy': [],
+  'plate shrinkage': [],
+  'thermal shrinkage': [],
+  'radiofrequency shrinkage': [],
+  condylectomy: [],
+  'plantar condylectomy': [],
   'hallux valgus correction': ['hv correction', 'bunion correction'],
   'neuroma excision': ['neurectomy', 'excise neuroma', 'excision of neuroma'],
   debridement: [],
@@ -35,15 +46,25 @@ export const WIDER_PROCEDURES = within({
   'tendon transfer': ['flexor transfer', 'flexor to extensor transfer', 'fdl transfer'],
   debridement: ['washout'],
   amputation: ['toe amputation'],
+  'plate repair': ['plate reinsertion'],
+  'pip resection': ['pip arthroplasty'],
+  'extensor lengthening': ['z lengthening', 'edl lengthening'],
+  'joint release': ['capsulotomy', 'dorsal capsulotomy', 'capsular release'],
+  'flexor tenotomy': ['fdl tenotomy'],
+  'plate shrinkage': ['thermal shrinkage', 'radiofrequency shrinkage'],
+  condylectomy: ['plantar condylectomy'],
 });
 
 /** Every name of a table opens its finding with that value. */
-const DONE = { ...PROCEDURES, pin: ['k-wire', 'kwire', 'k wire'] } as const;
-const FIXATION = {
-  screw: ['screws', 'snap off screw', 'snap off screws'],
+const DONE = { ...PROCEDURES, pin: [], 'k-wire': ['kwire'] } as const;
+export const FIXATION = {
+  screw: ['screws'],
+  'snap-off screw': ['snap off screws'],
   suture: ['sutures'],
-  anchor: ['suture anchor'],
-  'drill holes': ['bone tunnels', 'through drill holes', 'through bone tunnels'],
+  anchor: [],
+  'suture anchor': [],
+  'drill holes': ['through drill holes'],
+  'bone tunnels': ['through bone tunnels'],
 } as const;
 const APPROACH = {
   dorsal: ['dorsal approach', 'dorsal incision', 'dorsal longitudinal incision', 'from the top', 'from above'],
@@ -91,16 +112,24 @@ export const OPERATION = [
     slots: {
       state: words(
         {
-          torn: ['tear', 'ruptured', 'avulsed', 'detached'],
-          attenuated: ['thinned', 'stretched'],
+          torn: ['tear'],
+          ruptured: [],
+          avulsed: [],
+          detached: [],
+          attenuated: [],
+          thinned: [],
+          stretched: [],
           buttonholed: ['buttonhole'],
           intact: [],
         },
-        { many: true },
+        {
+          many: true,
+          wider: within({ torn: ['ruptured', 'avulsed', 'detached'], attenuated: ['thinned', 'stretched'] }),
+        },
       ),
       shape: words({ transverse: [], longitudinal: ['lengthwise'], flap: [] }, { many: true }),
       extent: words({ partial: [], full: ['complete'] }),
-      place: words(PLATE_PLACES, { many: true }),
+      place: words(PLATE_PLACES, { many: true, wider: WIDER_PLACES }),
       share: number('%', 0, 100, false, { trails: ['of width', 'of the width', 'of its width'] }),
       grade: grade('anatomical', 4, ['grade', 'gr', 'anatomical grade']),
     },
@@ -138,7 +167,7 @@ export const OPERATION = [
     word: 'procedure',
     leads: leadsOf('what', DONE),
     slots: {
-      what: words(DONE, { wider: WIDER_PROCEDURES }),
+      what: words(DONE, { wider: { ...WIDER_PROCEDURES, 'k-wire': 'pin' } }),
       shortening: number('mm', 0, 15, false, {
         labels: ['shortening', 'shortened'],
         trails: ['shortening', 'shortened', 'of shortening'],
@@ -160,7 +189,9 @@ export const OPERATION = [
     word: 'fixation',
     leads: leadsOf('with', FIXATION),
     slots: {
-      with: words(FIXATION),
+      with: words(FIXATION, {
+        wider: { 'snap-off screw': 'screw', 'suture anchor': 'anchor', 'bone tunnels': 'drill holes' },
+      }),
       size: number('mm', 0.5, 10, false),
       count: number('', 1, 9, true, { labels: ['x'] }),
     },
@@ -305,7 +336,6 @@ export const ORDERS = [
       'own shoes',
       'own shoe',
       'regular shoes',
-      'trainers',
       'shoes from',
       'shoe from',
       'shoe at',
@@ -313,11 +343,15 @@ export const ORDERS = [
       'back to shoes',
       'return to shoes',
       'into shoes',
-      'walking in trainers',
       'walking in shoes',
       'walking in normal shoes',
     ],
-    slots: { from: { ...duration(['from', 'at', 'in', 'after']), least: 'days' }, on: date(['on']) },
+    leads: given('kind', { trainers: 'trainers', 'walking in trainers': 'trainers' }, { noun: true }),
+    slots: {
+      kind: words({ trainers: [] }),
+      from: { ...duration(['from', 'at', 'in', 'after']), least: 'days' },
+      on: date(['on']),
+    },
     order: 143,
     technique: 'In the note of the operation and in a plan they are ordered, in an exam they are worn.',
     meaning: 'After the pin and before impact.',

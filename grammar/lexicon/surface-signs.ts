@@ -1,4 +1,4 @@
-import { amount, duration, entry, leadsOf, number, words } from './entry.ts';
+import { amount, duration, entry, leadsOf, number, within, words } from './entry.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -12,7 +12,9 @@ const INFECTION = {
   cellulitis: [],
   'spreading redness': ['spreading red'],
   'tracking redness': ['tracking', 'red streak'],
-  discharge: ['ooze', 'exudate'],
+  discharge: [],
+  ooze: [],
+  exudate: [],
 } as const;
 const NERVE = {
   burning: [],
@@ -115,7 +117,10 @@ export const SURFACE_SIGNS = [
       'no discharge': { absent: true, gives: { what: 'discharge' }, noun: true },
       'wound discharge': { gives: { what: 'discharge' }, noun: true },
     },
-    slots: { what: words(INFECTION, { many: true }), degree: amount() },
+    slots: {
+      what: words(INFECTION, { many: true, wider: within({ discharge: ['ooze', 'exudate'] }) }),
+      degree: amount(),
+    },
     many: true,
     order: 53.5,
     technique: 'Wound, pin track and the skin between the toes.',

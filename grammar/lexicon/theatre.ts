@@ -1,4 +1,6 @@
-import { duration, entry, given, type Lead, number, words } from './entry.ts';
+import { duration, entry, given, type Lead, leadsOf, number, words } from './entry.ts';
+
+const DRESSINGS = { 'bulky dressing': [], bandage: [], 'forefoot bandage': [], 'forefoot dressing': [] } as const;
 
 const noted = {
   source: 'common practice',
@@ -54,8 +56,8 @@ export const THEATRE = [
     bare: 'present',
     subjects: ['ray', 'foot', 'patient'],
     word: 'dressing',
-    forms: ['bulky dressing', 'bandage', 'forefoot bandage', 'forefoot dressing'],
-    slots: {},
+    leads: leadsOf('kind', DRESSINGS),
+    slots: { kind: words(DRESSINGS) },
     order: 124.3,
     technique: 'Say in which position the toe is held by it.',
     meaning: 'Kept as recorded; in a plan, dressings have their own word.',

@@ -75,12 +75,27 @@ const shared = {
   many: true,
 } as const;
 
-const PADS = { "dancer's pad": ['dancers pad'], 'gel pad': ['gel pads'] } as const;
+const PADS = {
+  "dancer's pad": ['dancers pad'],
+  'gel pad': ['gel pads'],
+  pad: ['pads'],
+  dome: ['met dome', 'metatarsal dome', 'dome pads'],
+} as const;
 const INSERTS = {
+  insert: [],
+  'stiff sole': ['stiff soled shoe'],
+  'stiff shoe': [],
+  'carbon plate': ['carbon insert', 'carbon insole'],
+  'rocker shoe': ['stiff rocker shoe', 'rocker soled shoe'],
   insole: ['insoles'],
   'total contact insole': ['tci'],
   'rocker sole': ['rocker'],
   'metatarsal bar': ['met bar'],
+} as const;
+const HEEL_SHOES = {
+  'heel wedge shoe': ['wedge shoe'],
+  'heel wb shoe': ['heel shoe'],
+  'offloading shoe': [],
 } as const;
 
 /** Measures without operation. Their section says whether they were tried or are planned; nothing else does. */
@@ -90,13 +105,14 @@ export const TREATMENT = [
     id: 'tape',
     subjects: ['ray', 'foot', 'patient'],
     word: 'tape',
-    forms: ['taping', 'strapping', 'toe tape', 'sling tape', 'tape toe', 'tape the toe', 'strap toe'],
+    forms: ['taping', 'strapping', 'toe tape', 'tape toe', 'tape the toe', 'strap toe'],
     leads: {
+      'sling tape': { gives: { kind: 'sling' }, noun: true },
       'buddy tape': { gives: { kind: 'buddy' }, noun: true },
       'buddy taping': { gives: { kind: 'buddy' }, noun: true },
       'buddy strapping': { gives: { kind: 'buddy' }, noun: true },
     },
-    slots: { ...COURSE, kind: words({ buddy: [], plantarflexed: ['pf', 'in pf', 'in plantarflexion'] }) },
+    slots: { ...COURSE, kind: words({ buddy: [], sling: [], plantarflexed: ['pf', 'in pf', 'in plantarflexion'] }) },
     order: 110,
     technique: 'Hold the proximal phalanx plantarflexed with a sling of tape, renewed as the skin allows.',
     meaning:
@@ -109,9 +125,9 @@ export const TREATMENT = [
     mark: 'read',
     subjects: ['ray', 'foot', 'patient'],
     word: 'met-pad',
-    forms: ['pad', 'pads', 'met pads', 'metatarsal pad', 'metatarsal pads', 'met dome', 'metatarsal dome', 'dome pads'],
+    forms: ['met pads', 'metatarsal pad', 'metatarsal pads'],
     leads: leadsOf('kind', PADS),
-    slots: { ...COURSE, kind: words({ "dancer's pad": [], 'gel pad': [] }) },
+    slots: { ...COURSE, kind: words(PADS) },
     order: 111,
     technique: 'Place the pad near the metatarsal heads; published positions disagree, so judge by relief.',
     meaning:
@@ -122,20 +138,11 @@ export const TREATMENT = [
     id: 'insert',
     subjects: ['foot', 'patient'],
     word: 'stiff-insert',
-    forms: [
-      'insert',
-      'stiff insole',
-      'stiff sole',
-      'stiff soled shoe',
-      'carbon plate',
-      'carbon insert',
-      'carbon insole',
-      'stiff shoe',
-    ],
+    forms: ['stiff insole'],
     leads: leadsOf('kind', INSERTS),
     slots: {
       ...COURSE,
-      kind: words({ insole: [], 'total contact insole': [], 'rocker sole': [], 'metatarsal bar': [] }),
+      kind: words(INSERTS),
     },
     order: 112,
     technique: 'A stiff plate or sole that limits extension of the MTP joints.',
@@ -159,16 +166,9 @@ export const TREATMENT = [
     id: 'postop-shoe',
     subjects: ['foot', 'patient'],
     word: 'postop-shoe',
-    forms: [
-      'post op shoe',
-      'surgical shoe',
-      'heel wedge shoe',
-      'wedge shoe',
-      'heel wb shoe',
-      'heel shoe',
-      'offloading shoe',
-    ],
-    slots: COURSE,
+    forms: ['post op shoe', 'surgical shoe'],
+    leads: leadsOf('kind', HEEL_SHOES),
+    slots: { ...COURSE, kind: words(HEEL_SHOES) },
     order: 113,
     technique: 'A flat or heel-wedge shoe with a stiff sole.',
     meaning: 'Keeps the load off the forefoot while it heals; the note of the operation says for how long.',
@@ -290,20 +290,26 @@ export const PLAN = [
         { noun: true },
       ),
       ...Object.fromEntries(
-        ['xr', 'wb film', 'wb xray', 'wb xr', 'repeat xray', 'repeat xr', 'repeat film'].map((form): [string, Lead] => [
+        ['xr', 'repeat xray', 'repeat xr', 'repeat film'].map((form): [string, Lead] => [
           form,
           { gives: { by: 'xray' }, noun: true },
         ]),
       ),
+      ...given('by', { 'wb film': 'wb xray', 'wb xray': 'wb xray', 'wb xr': 'wb xray' }, { noun: true }),
       ...given('by', { 'repeat mri': 'mri', 'repeat us': 'us', ct: 'ct', 'wb ct': 'ct' }, { noun: true }),
     },
     slots: {
-      by: words({
-        xray: ['x-ray', 'xr', 'film', 'radiograph', 'wb film'],
-        us: ['ultrasound', 'dynamic ultrasound'],
-        mri: [],
-        ct: [],
-      }),
+      by: words(
+        {
+          xray: ['x-ray', 'xr', 'film', 'radiograph'],
+          'wb xray': ['wb film'],
+          us: ['ultrasound'],
+          'dynamic us': ['dynamic ultrasound'],
+          mri: [],
+          ct: [],
+        },
+        { wider: { 'wb xray': 'xray', 'dynamic us': 'us' } },
+      ),
       in: duration(['in', 'at']),
     },
     many: true,

@@ -22,7 +22,12 @@ export const WEBS_AND_FOOT = [
       'mulder sign',
       "mulder's sign",
     ],
-    slots: { pain: words({ painful: ['sore', 'repro pain', 'reproduces pain', 'with pain'], painless: [] }) },
+    slots: {
+      pain: words(
+        { painful: ['sore', 'with pain'], 'reproduces pain': ['repro pain'], painless: [] },
+        { wider: { 'reproduces pain': 'painful' } },
+      ),
+    },
     order: 80,
     technique: 'Squeeze the metatarsal heads together while pressing the space from the sole.',
     meaning:

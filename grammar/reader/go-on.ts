@@ -60,10 +60,12 @@ function isShared(elements: readonly Element[], last: Draft): boolean {
         each.draft.entry?.kind === 'treatment' &&
         each.draft.segment === last.segment &&
         isPlain(each.draft) &&
-        Object.keys(each.draft.slots).length === 0,
+        isNamed(each.draft),
     )
   );
 }
+/** Only named, if by one of its kinds. */
+const isNamed = ({ slots, led }: Draft): boolean => Object.keys(slots).every((slot) => led?.includes(slot));
 /**
  * `tried tape and boot, no relief`: what gave no relief together gave none by itself. Of a relief nobody knows which it was, and it is not read.
  */
@@ -74,7 +76,7 @@ export function shareResponse({ elements, section }: StatementDraft, line: strin
   if (section !== 'tried' || !last || drafts.length < 2 || response?.value.is !== 'word') return;
   if (!response.value.words.includes(SHARED) || !line.slice(last.word.end, response.start).includes(',')) return;
   const others = drafts.slice(0, -1);
-  const same = others.every(({ segment, slots }) => segment === last.segment && Object.keys(slots).length === 0);
+  const same = others.every((draft) => draft.segment === last.segment && isNamed(draft));
   if (same && elements.every(({ is }) => is === 'finding' || is === 'break'))
     for (const draft of others) draft.slots.response = response;
 }

@@ -61,7 +61,8 @@ function triedAll(binder: Binder, parts: readonly Part[]): boolean {
   const after = items.find(({ start }) => last && start >= last.end);
   if (section !== 'tried' || !binder.atSegmentStart() || !endsSegment(after)) return false;
   const claims = parts.map(({ form }) => (form.classes.size > 0 ? undefined : binder.findingIn(form)));
-  if (!claims.every((claim) => claim && !claim.lead && entryOf(claim.id).kind === 'treatment')) return false;
+  if (!claims.every((claim) => claim && (!claim.lead || claim.lead.noun) && entryOf(claim.id).kind === 'treatment'))
+    return false;
   parts.forEach(({ start, end }, i) => {
     const claim = claims[i];
     if (i > 0) binder.role('punctuation', { start: start - 1, end: start });

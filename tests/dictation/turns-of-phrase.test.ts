@@ -28,7 +28,7 @@ test.each<[string, string[]]>([
     'she has tried insoles and a met dome without benefit',
     [
       'tried right foot: insert present kind words=[insole]',
-      'tried right foot: pad present response words=[no-relief]',
+      'tried right foot: pad present kind words=[dome] response words=[no-relief]',
     ],
   ],
   [

@@ -18,7 +18,7 @@ describe('formatting', () => {
     ['webs 2-3 click none,squeeze none', 'webs 2-3 click none, squeeze none'],
     ['stage 2nd 2', 'stage    2nd 2'],
     ['2nd-4th   drawer 1', '2nd-4th  drawer 1'],
-    ['plan tape 2nd 8 weeks ;stiff sole', 'plan     tape 2nd 8 weeks; stiff-insert'],
+    ['plan tape 2nd 8 weeks ;stiff insole', 'plan     tape 2nd 8 weeks; stiff-insert'],
     ['2nd drawer 2   // as last  time', '2nd      drawer 2   // as last  time'],
     ['//  2nd   drawer 2', '//  2nd   drawer 2'],
     ['pain 2nd 6/10 "worst   barefoot"', 'pain     2nd 6/10 "worst   barefoot"'],

@@ -42,8 +42,8 @@ describe('an alias', () => {
     expect(JUDGED.open.length).toBeLessThanOrEqual(OPEN);
   });
 });
-/** Counted when all were judged; it only falls. */
-const OPEN = 196;
+/** Counted when all were judged, 196; since then nearly each has got a value of its own, and none may be added. */
+const OPEN = 9;
 
 /** Each value that counts as a wider one. */
 const NARROW = ENTRIES.flatMap(({ id, slots }) =>

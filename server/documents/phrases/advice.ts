@@ -53,6 +53,7 @@ const back: OwnPhrase<'sport-return'> = {
   wording: {
     what: {
       running: 'running',
+      jogging: 'jogging',
       walking: 'walking',
       sport: 'sport',
       dancing: 'dancing',
@@ -74,7 +75,9 @@ const REFERRED = {
   physiotherapy: 'physiotherapy',
   'sports medicine': 'sports medicine',
   'general practitioner': 'the general practitioner',
-  'diabetic foot clinic': 'the foot clinic',
+  'diabetic foot clinic': 'the diabetic foot clinic',
+  'foot clinic': 'the foot clinic',
+  'multidisciplinary foot clinic': 'the multidisciplinary foot clinic',
   'fracture clinic': 'the fracture clinic',
   'falls clinic': 'the falls clinic',
   'dressing clinic': 'the dressing clinic',

@@ -45,8 +45,11 @@ const activity: OwnPhrase<'activity'> = {
   wording: {
     what: {
       running: 'running',
+      jogging: 'jogging',
       walking: 'walking',
+      hiking: 'hiking',
       dancing: 'dancing',
+      ballet: 'ballet',
       football: 'football',
       cycling: 'cycling',
       swimming: 'swimming',
@@ -72,10 +75,18 @@ const work: OwnPhrase<'work'> = {
   wording: {
     load: {
       sitting: 'sitting',
+      desk: 'desk work',
+      office: 'office work',
       'on feet': 'on the feet',
+      'on feet all day': 'on the feet all day',
+      'standing all day': 'standing all day',
       heavy: 'heavy',
+      manual: 'manual',
+      'heavy manual': 'heavy manual',
       retired: 'retired',
       'off work': 'off work',
+      'sick leave': 'sick leave',
+      'not working': 'not working',
       'back at work': 'back at work',
     },
     job: Object.fromEntries(OCCUPATIONS.map((job) => [job, job])) as Readonly<
@@ -138,8 +149,13 @@ const family: OwnPhrase<'family-history'> = {
       gout: 'gout',
       diabetes: 'diabetes',
       'hallux valgus': 'hallux valgus',
+      bunions: 'bunions',
       thrombosis: 'thrombosis',
+      dvt: 'deep vein thrombosis',
+      clot: 'a clot',
+      vte: 'venous thromboembolism',
       'heart disease': 'heart disease',
+      'ischaemic heart disease': 'ischaemic heart disease',
     },
     who: { mother: 'mother', father: 'father', sister: 'sister', brother: 'brother' },
   },
@@ -172,7 +188,7 @@ const diabetes: TherePhrase<'diabetes'> = {
   by: 'asked about',
   wording: {
     type: { 'type 1': 'type 1', 'type 2': 'type 2' },
-    treatment: { diet: 'diet', tablets: 'tablets', insulin: 'insulin' },
+    treatment: { diet: 'diet', tablets: 'tablets', metformin: 'metformin', insulin: 'insulin' },
   },
   present: diabetesText,
   absent: diabetesText,
@@ -193,9 +209,9 @@ const neuropathy: TherePhrase<'neuropathy'> = {
   shape: 'there',
   name: 'neuropathy',
   by: 'asked about',
-  wording: {},
-  present: () => 'known neuropathy',
-  absent: () => 'known neuropathy',
+  wording: { kind: { diabetic: 'diabetic' } },
+  present: ({ kind }) => spaced('known', kind, 'neuropathy'),
+  absent: ({ kind }) => spaced('known', kind, 'neuropathy'),
 };
 const arthritis: TherePhrase<'inflammatory-arthritis'> = {
   shape: 'there',

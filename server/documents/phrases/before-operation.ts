@@ -6,6 +6,7 @@ const consent: OwnPhrase<'consent'> = {
   name: 'consent',
   by: 'recorded',
   wording: {
+    how: { informed: 'informed', written: 'written', verbal: 'verbal' },
     state: {
       given: 'given',
       signed: 'signed',
@@ -15,8 +16,8 @@ const consent: OwnPhrase<'consent'> = {
       withdrawn: 'withdrawn',
     },
   },
-  present: ({ state, on }) => was(spaced('recorded as', state ?? 'written', on)),
-  absent: ({ state, on }) => was(spaced('not recorded as', state ?? 'given', on)),
+  present: ({ how, state, on }) => was(spaced('recorded as', state ?? 'written', on), how && `${how} consent`),
+  absent: ({ how, state, on }) => was(spaced('not recorded as', state ?? 'given', on), how && `${how} consent`),
 };
 
 const handled = ({ what, drug, for: time, when, on }: Said<'drug-plan'>, not: boolean): Predicate => ({
@@ -44,6 +45,7 @@ const drugPlan: OwnPhrase<'drug-plan'> = {
     drug: {
       ...asNamed(HANDLED),
       anticoagulant: 'the anticoagulant',
+      doac: 'the direct oral anticoagulant',
       biologic: 'the biologic drug',
     },
     when: { 'before the operation': 'before the operation', 'after the operation': 'after the operation' },

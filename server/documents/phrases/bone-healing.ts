@@ -12,7 +12,15 @@ const union: OwnPhrase<'union'> = {
   name: 'bony union',
   by: 'looked for',
   preposition: 'at',
-  wording: { of: OF, state: { united: 'complete', healing: 'in progress with bridging', 'not united': 'not reached' } },
+  wording: {
+    of: OF,
+    state: {
+      united: 'complete',
+      healing: 'in progress',
+      bridging: 'in progress with bridging',
+      'not united': 'not reached',
+    },
+  },
   present: ({ of, state, share }) => was(commas(state ?? 'recorded as present', share), of && `bony union ${of}`),
   absent: ({ of, state, share }) => was(commas('recorded as absent', state, share), of && `bony union ${of}`),
 };
@@ -23,16 +31,19 @@ const implant: OwnPhrase<'implant-film'> = {
   by: 'looked at',
   preposition: 'in',
   wording: {
+    what: { screw: 'the screw', screws: 'the screws', staple: 'the staple' },
     state: {
       unremarkable: 'unremarkable (extent not stated)',
+      'in place': 'in place',
       loose: 'loose',
       broken: 'broken',
       prominent: 'prominent',
       'moved back': 'moved back',
     },
   },
-  present: ({ state, by }) => was(spaced(state ?? (by ? 'measured' : 'given as written'), by && `by ${by}`)),
-  absent: ({ state, by }) => was(spaced('not', state ?? 'seen', by && `by ${by}`)),
+  present: ({ what, state, by }) =>
+    was(spaced(state ?? (by ? 'measured' : 'given as written'), by && `by ${by}`), what, what === 'the screws'),
+  absent: ({ what, state, by }) => was(spaced('not', state ?? 'seen', by && `by ${by}`), what, what === 'the screws'),
 };
 
 export const BONE_HEALING_PHRASES = { union, 'implant-film': implant };

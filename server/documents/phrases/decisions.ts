@@ -5,6 +5,9 @@ const NAMES = {
   ...asNamed(DIAGNOSES),
   'mtp instability': 'MTP joint instability',
   freiberg: 'Freiberg disease',
+  'mtp synovitis': 'MTP synovitis',
+  'mtp osteoarthritis': 'MTP osteoarthritis',
+  'recurrent/stump neuroma': 'recurrent or stump neuroma',
 } as const;
 const STATED = '(stated by the clinician)';
 

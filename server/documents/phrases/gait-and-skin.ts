@@ -14,6 +14,8 @@ const gait: OwnPhrase<'gait'> = {
       limping: 'limping',
       'lateral loading': 'loading the lateral border',
       'short push-off': 'short of push-off',
+      'no push-off': 'without push-off',
+      'avoids push-off': 'avoiding push-off',
     },
     degree: AMOUNT,
   },
@@ -50,6 +52,7 @@ const arch: OwnPhrase<'arch'> = {
     height: {
       normal: 'normal',
       flat: 'flat',
+      low: 'low',
       high: 'high',
       cavovarus: 'high, with the heel in varus',
       planovalgus: 'flat, with the heel in valgus',
@@ -74,9 +77,9 @@ const hindfoot: OwnPhrase<'hindfoot'> = {
 };
 
 const PAIN = { painful: 'painful', painless: 'painless' } as const;
-const callusText = ({ place, degree, pain, thickness, size, bleeding }: Said<'callus'>): string => {
+const callusText = ({ place, degree, pain, thickness, size, bleeding, kind }: Said<'callus'>): string => {
   const details = commas(place, size);
-  return spaced(degree, pain, thickness, 'callus', bleeding, details && `(${details})`);
+  return spaced(degree, pain, thickness, kind ?? 'callus', bleeding, details && `(${details})`);
 };
 const callus: TherePhrase<'callus'> = {
   shape: 'there',
@@ -86,7 +89,9 @@ const callus: TherePhrase<'callus'> = {
       plantar: 'plantar',
       head: 'under the metatarsal head',
       'pip knuckle': 'over the PIP joint',
+      'dorsal pip': 'on the back of the PIP joint',
       tip: 'at the tip of the toe',
+      pulp: 'at the pulp of the toe',
       medial: 'medial',
       lateral: 'lateral',
     },
@@ -94,6 +99,7 @@ const callus: TherePhrase<'callus'> = {
     pain: PAIN,
     thickness: { thin: 'thin', thick: 'thick' },
     bleeding: { 'with haemorrhage': 'with haemorrhage' },
+    kind: { ipk: 'intractable plantar keratosis' },
   },
   present: callusText,
   absent: callusText,
@@ -104,7 +110,17 @@ const fatPad: OwnPhrase<'fat-pad'> = {
   noun: 'toe',
   preposition: 'of',
   by: 'felt',
-  wording: { state: { thin: 'thin', displaced: 'displaced', full: 'full' } },
+  wording: {
+    state: {
+      thin: 'thin',
+      atrophic: 'atrophic',
+      wasted: 'wasted',
+      displaced: 'displaced',
+      full: 'full',
+      normal: 'normal',
+      good: 'good',
+    },
+  },
   present: ({ state, thickness }) => was(commas(state, thickness && `${thickness} thick`) || 'given as written'),
   absent: ({ state, thickness }) =>
     was(commas(state ? `not ${state}` : 'recorded as absent', thickness && `${thickness} thick`)),
@@ -129,12 +145,18 @@ const skin: OwnPhrase<'skin'> = {
   wording: {
     condition: {
       intact: 'intact',
+      healthy: 'healthy',
+      good: 'good',
+      ok: 'recorded as ok',
       fragile: 'fragile',
+      thin: 'thin',
+      papery: 'papery',
       dry: 'dry',
       macerated: 'macerated',
       fissured: 'fissured',
       blistered: 'blistered',
       fungal: 'affected by fungus',
+      tinea: 'affected by tinea',
       atrophic: 'atrophic',
     },
   },

@@ -55,7 +55,13 @@ const joint: SubjectPhrase<'film-joint'> = {
   noun: 'MTP joint',
   name: 'the state of the joint',
   wording: {
-    state: { congruent: 'congruent', subluxed: 'subluxed', dislocated: 'dislocated', narrowed: 'narrowed' },
+    state: {
+      congruent: 'congruent',
+      normal: 'normal',
+      subluxed: 'subluxed',
+      dislocated: 'dislocated',
+      narrowed: 'narrowed',
+    },
     direction: { medial: 'medially', lateral: 'laterally', dorsal: 'dorsally', dorsomedial: 'dorsomedially' },
   },
   present: ({ state, direction }) => was(spaced(state ?? 'given as written', direction)),
@@ -66,10 +72,13 @@ const tear: TherePhrase<'tear'> = {
   shape: 'there',
   name: 'a tear of the plantar plate',
   wording: {
+    kind: { rupture: 'rupture' },
     extent: { partial: 'partial', full: 'full' },
     shape: { transverse: 'transverse', longitudinal: 'lengthwise' },
     place: {
       distal: 'distal',
+      insertion: 'at the insertion',
+      'phalangeal insertion': 'at the phalangeal insertion',
       midsubstance: 'midsubstance',
       proximal: 'proximal',
       medial: 'medial',
@@ -77,13 +86,13 @@ const tear: TherePhrase<'tear'> = {
       central: 'central',
     },
   },
-  present: ({ extent, shape, place, share, size }) => {
+  present: ({ kind = 'tear', extent, shape, place, share, size }) => {
     const where = commas(place, share, size);
-    return spaced('a', extent, shape, 'tear of the plantar plate', where && `(${where})`);
+    return spaced('a', extent, shape, `${kind} of the plantar plate`, where && `(${where})`);
   },
-  absent: ({ extent, shape, place, share, size }) => {
+  absent: ({ kind = 'tear', extent, shape, place, share, size }) => {
     const where = commas(place, share, size);
-    return spaced(extent, shape, 'tear of the plantar plate', where && `(${where})`);
+    return spaced(extent, shape, `${kind} of the plantar plate`, where && `(${where})`);
   },
 };
 
@@ -145,7 +154,15 @@ const other: TherePhrase<'image-other'> = {
       osteomyelitis: 'osteomyelitis',
       'neuropathic change': 'neuropathic change',
     },
-    degree: { slight: 'small', mild: 'mild', moderate: 'moderate', marked: 'marked', severe: 'severe' },
+    degree: {
+      slight: 'small',
+      minor: 'minor',
+      tiny: 'tiny',
+      mild: 'mild',
+      moderate: 'moderate',
+      marked: 'marked',
+      severe: 'severe',
+    },
     displacement: { undisplaced: 'undisplaced', displaced: 'displaced' },
     pattern: { transverse: 'transverse', oblique: 'oblique', spiral: 'spiral' },
     site: { neck: 'at the neck', shaft: 'at the shaft', base: 'at the base', head: 'at the head' },

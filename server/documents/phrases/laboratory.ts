@@ -62,6 +62,7 @@ const otherTest: OwnPhrase<'lab-other'> = {
       calcium: 'calcium',
       'parathyroid hormone': 'parathyroid hormone',
       'thyroid function': 'thyroid function',
+      tsh: 'TSH',
       'antinuclear antibodies': 'the test for antinuclear antibodies',
       mrsa: 'the MRSA screen',
       sodium: 'sodium',
@@ -89,10 +90,12 @@ const TESTS = {
   hba1c: 'HbA1c',
   'vitamin d': 'vitamin D',
   'blood count': 'blood count',
+  'white cell count': 'white cell count',
   'kidney function': 'kidney function',
   calcium: 'calcium',
   'parathyroid hormone': 'parathyroid hormone',
   'thyroid function': 'thyroid function',
+  tsh: 'TSH',
 } as const;
 const bloods: OwnPhrase<'bloods'> = {
   shape: 'own',
@@ -121,7 +124,10 @@ export const LABORATORY_PHRASES = {
   crp: measured<'crp'>('CRP'),
   esr: measured<'esr'>('ESR'),
   urate: measured<'urate'>('urate'),
-  'vitamin-d': measured<'vitamin-d'>('vitamin D'),
+  'vitamin-d': {
+    ...measured<'vitamin-d'>('vitamin D'),
+    wording: { level: { ...LEVEL.level, deficient: 'deficient', insufficient: 'insufficient' }, state: STATE },
+  },
   'white-cells': { ...measured<'white-cells'>('the white cell count') },
   'rheumatoid-factor': antibody<'rheumatoid-factor'>('rheumatoid factor'),
   'anti-ccp': antibody<'anti-ccp'>('anti-CCP'),

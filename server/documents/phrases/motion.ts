@@ -39,7 +39,7 @@ const strength: OwnPhrase<'toe-strength'> = {
   by: 'tested',
   wording: {
     state: { full: 'full', weak: 'weak' },
-    muscle: { flexors: 'of the flexors', extensors: 'of the extensors' },
+    muscle: { flexors: 'of the flexors', fdl: 'of the FDL', extensors: 'of the extensors', edl: 'of the EDL' },
   },
   present: ({ grade, state, muscle }) => was(commas(grade, state) || 'given as written', spaced('strength', muscle)),
   absent: ({ grade, state, muscle }) => was(commas('absent', grade, state), spaced('strength', muscle)),
@@ -49,7 +49,14 @@ const tightness: TherePhrase<'calf-tightness'> = {
   shape: 'there',
   name: 'calf tightness',
   by: 'tested for',
-  wording: { of: { gastrocnemius: 'of the gastrocnemius', 'whole calf': 'of the whole calf' }, degree: AMOUNT },
+  wording: {
+    of: {
+      gastrocnemius: 'of the gastrocnemius',
+      'whole calf': 'of the whole calf',
+      achilles: 'of the Achilles tendon',
+    },
+    degree: AMOUNT,
+  },
   present: ({ of, degree }) => spaced(degree, 'calf tightness', of),
   absent: ({ of, degree }) => spaced(degree, 'calf tightness', of),
 };
@@ -78,9 +85,15 @@ const laxity: TherePhrase<'laxity'> = {
   shape: 'there',
   name: 'general laxity',
   by: 'tested for',
-  wording: {},
-  present: () => 'general laxity',
-  absent: () => 'general laxity',
+  wording: {
+    kind: {
+      hypermobility: 'hypermobility',
+      'generalised hypermobility': 'generalised hypermobility',
+      'ligamentous laxity': 'ligamentous laxity',
+    },
+  },
+  present: ({ kind }) => kind ?? 'general laxity',
+  absent: ({ kind }) => kind ?? 'general laxity',
 };
 const ankle: OwnPhrase<'ankle-dorsiflexion'> = {
   shape: 'own',

@@ -1,9 +1,20 @@
 import type { Section } from '../../../grammar/lexicon/entry.ts';
-import { commas, type OwnPhrase, type Predicate, type SubjectPhrase, spaced, UNREAD_RESULT, was } from './phrase.ts';
+import { FIXATION } from '../../../grammar/lexicon/operation.ts';
+import {
+  asNamed,
+  commas,
+  type OwnPhrase,
+  type Predicate,
+  type SubjectPhrase,
+  spaced,
+  UNREAD_RESULT,
+  was,
+} from './phrase.ts';
 
 /** Names of procedures in a sentence; a plan uses them too. */
 export const PROCEDURE_WORDING = {
   'plate repair': 'plantar plate repair',
+  'plate reinsertion': 'plantar plate reinsertion',
   'weil osteotomy': 'Weil osteotomy',
   'shortening osteotomy': 'shortening osteotomy',
   'tendon transfer': 'tendon transfer',
@@ -13,13 +24,23 @@ export const PROCEDURE_WORDING = {
   'brevis transfer': 'short extensor tendon transfer',
   'pip fusion': 'PIP joint fusion',
   'pip resection': 'PIP joint resection',
+  'pip arthroplasty': 'PIP joint arthroplasty',
   'extensor lengthening': 'extensor lengthening',
+  'z lengthening': 'extensor Z-lengthening',
+  'edl lengthening': 'EDL lengthening',
   'collateral release': 'collateral ligament release',
   'collateral repair': 'collateral ligament repair',
   'joint release': 'joint release',
+  capsulotomy: 'capsulotomy',
+  'dorsal capsulotomy': 'dorsal capsulotomy',
+  'capsular release': 'capsular release',
   'flexor tenotomy': 'flexor tenotomy',
-  'plate shrinkage': 'thermal plate shrinkage',
+  'fdl tenotomy': 'FDL tenotomy',
+  'plate shrinkage': 'plate shrinkage',
+  'thermal shrinkage': 'thermal plate shrinkage',
+  'radiofrequency shrinkage': 'radiofrequency plate shrinkage',
   condylectomy: 'condylectomy',
+  'plantar condylectomy': 'plantar condylectomy',
   'hallux valgus correction': 'hallux valgus correction',
   'neuroma excision': 'neuroma excision',
   debridement: 'debridement',
@@ -32,7 +53,7 @@ const procedure: OwnPhrase<'procedure'> = {
   shape: 'own',
   name: 'the procedure',
   by: 'carried out',
-  wording: { what: { ...PROCEDURE_WORDING, pin: 'pin placement' } },
+  wording: { what: { ...PROCEDURE_WORDING, pin: 'pin placement', 'k-wire': 'K-wire placement' } },
   present: ({ what, shortening, for: time }) =>
     was(commas('done', shortening && `with shortening of ${shortening}`, time && `for ${time}`), what),
   absent: ({ what, shortening, for: time }) =>
@@ -55,11 +76,23 @@ const plateFound: OwnPhrase<'plate-found'> = {
   by: 'inspected',
   preposition: 'at',
   wording: {
-    state: { torn: 'torn', attenuated: 'attenuated', buttonholed: 'buttonholed', intact: 'intact' },
+    state: {
+      torn: 'torn',
+      ruptured: 'ruptured',
+      avulsed: 'avulsed',
+      detached: 'detached',
+      attenuated: 'attenuated',
+      thinned: 'thinned',
+      stretched: 'stretched',
+      buttonholed: 'buttonholed',
+      intact: 'intact',
+    },
     shape: { transverse: 'transversely', longitudinal: 'lengthwise', flap: 'as a flap' },
     extent: { partial: 'partially', full: 'through its full thickness' },
     place: {
       distal: 'distally',
+      insertion: 'at the insertion',
+      'phalangeal insertion': 'at the phalangeal insertion',
       midsubstance: 'in its midsubstance',
       proximal: 'proximally',
       medial: 'medially',
@@ -91,7 +124,7 @@ const fixation: OwnPhrase<'fixation'> = {
   name: 'fixation',
   by: 'used',
   preposition: 'at',
-  wording: { with: { screw: 'screw', suture: 'suture', anchor: 'anchor', 'drill holes': 'drill holes' } },
+  wording: { with: asNamed(FIXATION) },
   present: ({ with: what, size, count }) =>
     was(commas(spaced('done', what && `by ${what}`), size, count && `number: ${count}`)),
   absent: ({ with: what, size, count }) =>
@@ -141,6 +174,8 @@ const pinOut: OwnPhrase<'pin-out'> = {
   absent: ({ at, on }, section) => removal(section, spaced(at && `at ${at}`, on), true),
 };
 
+const named = (told: Predicate, shoes: string | undefined): Predicate =>
+  shoes ? { ...told, subject: shoes, plural: true } : told;
 const wear = ordered('worn', 'to be worn');
 const shoes: OwnPhrase<'ordinary-shoes'> = {
   shape: 'own',
@@ -148,9 +183,9 @@ const shoes: OwnPhrase<'ordinary-shoes'> = {
   plural: true,
   by: 'tried on',
   preposition: 'on',
-  wording: {},
-  present: ({ from, on }, section) => wear(section, spaced(from && `from ${from}`, on), false),
-  absent: ({ from, on }, section) => wear(section, spaced(from && `from ${from}`, on), true),
+  wording: { kind: { trainers: 'trainers' } },
+  present: ({ kind, from, on }, section) => named(wear(section, spaced(from && `from ${from}`, on), false), kind),
+  absent: ({ kind, from, on }, section) => named(wear(section, spaced(from && `from ${from}`, on), true), kind),
 };
 
 export const OPERATION_PHRASES = {

@@ -50,7 +50,10 @@ const pinSite: OwnPhrase<'pin-site'> = {
       clean: 'clean',
       dry: 'dry',
       red: 'red',
+      inflamed: 'inflamed',
       discharging: 'discharging',
+      weeping: 'weeping',
+      oozing: 'oozing',
       pus: 'discharging pus',
       spreading: 'surrounded by spreading redness',
       loose: 'loose',
@@ -78,9 +81,9 @@ const recurrence: TherePhrase<'recurrence'> = {
 const transferPain: TherePhrase<'transfer-pain'> = {
   shape: 'there',
   name: 'transfer pain',
-  wording: DEGREE,
-  present: ({ degree }) => spaced(degree, 'transfer pain'),
-  absent: ({ degree }) => spaced(degree, 'transfer pain'),
+  wording: { ...DEGREE, kind: { lesion: 'transfer lesion' } },
+  present: ({ kind, degree }) => (kind ? withArticle(spaced(degree, kind)) : spaced(degree, 'transfer pain')),
+  absent: ({ kind = 'transfer pain', degree }) => spaced(degree, kind),
 };
 
 const complication: TherePhrase<'complication'> = {

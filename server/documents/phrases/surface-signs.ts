@@ -74,6 +74,8 @@ const infection: TherePhrase<'infection-sign'> = {
       'spreading redness': 'spreading redness',
       'tracking redness': 'tracking redness',
       discharge: 'discharge',
+      ooze: 'ooze',
+      exudate: 'exudate',
     },
     degree: AMOUNT,
   },

@@ -22,9 +22,16 @@ const bloodLoss: OwnPhrase<'blood-loss'> = {
 const dressing: TherePhrase<'dressing'> = {
   shape: 'there',
   name: 'a dressing',
-  wording: {},
-  present: () => 'a dressing',
-  absent: () => 'dressing',
+  wording: {
+    kind: {
+      'bulky dressing': 'bulky dressing',
+      bandage: 'bandage',
+      'forefoot bandage': 'forefoot bandage',
+      'forefoot dressing': 'forefoot dressing',
+    },
+  },
+  present: ({ kind = 'dressing' }) => `a ${kind}`,
+  absent: ({ kind = 'dressing' }) => kind,
 };
 
 const closure: OwnPhrase<'closure'> = {

@@ -87,7 +87,7 @@ interface Detailed {
   readonly amount?: string;
 }
 /** Kinds whose name is a plural. */
-const PLURAL = /\b(shoes|pads|boots)$| and /;
+const PLURAL = /\b(shoes|pads|boots|heels)$| and /;
 const forTime = (time: string | undefined): string | undefined => time && `for ${time}`;
 const planned = (rest: string): Predicate => ({ verb: 'is', rest });
 
@@ -169,7 +169,16 @@ const image: OwnPhrase<'image'> = {
   shape: 'own',
   name: 'imaging',
   by: 'requested',
-  wording: { by: { xray: 'a radiograph', us: 'ultrasound', mri: 'MRI', ct: 'CT' } },
+  wording: {
+    by: {
+      xray: 'a radiograph',
+      'wb xray': 'a weight-bearing radiograph',
+      us: 'ultrasound',
+      'dynamic us': 'dynamic ultrasound',
+      mri: 'MRI',
+      ct: 'CT',
+    },
+  },
   present: ({ by, in: interval }) => ({
     ...planned(spaced('planned', interval && `in ${interval}`)),
     ...(by ? { subject: by } : {}),
@@ -197,18 +206,41 @@ export const TREATMENT_PHRASES = {
   tape: {
     ...measure<'tape'>('taping', 'tried', 'of'),
     noun: 'toe' as const,
-    wording: { ...wording, kind: { buddy: 'buddy taping', plantarflexed: 'taping in plantarflexion' } },
+    wording: {
+      ...wording,
+      kind: { buddy: 'buddy taping', sling: 'sling taping', plantarflexed: 'taping in plantarflexion' },
+    },
   },
-  'toe-splint': measure<'toe-splint'>('a toe splint', 'tried', 'of'),
+  'toe-splint': {
+    ...measure<'toe-splint'>('a toe splint', 'tried', 'of'),
+    wording: {
+      ...wording,
+      kind: {
+        'budin splint': 'a Budin splint',
+        'toe prop': 'a toe prop',
+        'silicone prop': 'a silicone prop',
+        'toe spacer': 'a toe spacer',
+        'silicone spacer': 'a silicone spacer',
+      },
+    },
+  },
   pad: {
     ...measure<'pad'>('a metatarsal pad', 'tried', 'under'),
-    wording: { ...wording, kind: { "dancer's pad": "a dancer's pad", 'gel pad': 'a gel pad' } },
+    wording: {
+      ...wording,
+      kind: { "dancer's pad": "a dancer's pad", 'gel pad': 'a gel pad', pad: 'a pad', dome: 'a metatarsal dome' },
+    },
   },
   insert: {
     ...measure<'insert'>('a stiff insert', 'tried', 'for'),
     wording: {
       ...wording,
       kind: {
+        insert: 'an insert',
+        'stiff sole': 'a stiff sole',
+        'stiff shoe': 'a stiff shoe',
+        'carbon plate': 'a carbon plate',
+        'rocker shoe': 'a rocker shoe',
         insole: 'an insole',
         'total contact insole': 'a total contact insole',
         'rocker sole': 'a rocker sole',
@@ -218,7 +250,15 @@ export const TREATMENT_PHRASES = {
   },
   stretching: {
     ...measure<'stretching'>('stretching of the calf', 'done', 'for'),
-    wording: { ...done, often: OFTEN },
+    wording: {
+      ...done,
+      often: OFTEN,
+      kind: {
+        stretches: 'stretching',
+        'achilles stretches': 'stretching of the Achilles tendon',
+        'gastrocnemius stretches': 'stretching of the gastrocnemius',
+      },
+    },
   },
   physiotherapy: {
     ...measure<'physiotherapy'>('physiotherapy', 'tried', 'for'),
@@ -232,6 +272,8 @@ export const TREATMENT_PHRASES = {
         gait: 'gait',
         balance: 'balance',
         'scar massage': 'scar massage',
+        exercises: 'exercises',
+        'foot exercises': 'foot exercises',
       },
       often: OFTEN,
     },
@@ -242,10 +284,16 @@ export const TREATMENT_PHRASES = {
       ...wording,
       kind: {
         'wide shoes': 'wide shoes',
+        'soft wide shoes': 'soft wide shoes',
+        'wide toe box': 'a wide toe box',
         'extra depth shoes': 'extra depth shoes',
         'larger shoes': 'larger shoes',
+        'bigger boots': 'bigger boots',
         'flat shoes': 'flat shoes',
+        'lower heels': 'lower heels',
         'cushioned shoes': 'cushioned shoes',
+        'soft shoes': 'soft shoes',
+        'shoe advice': 'advice on shoes',
       },
     },
   },
@@ -258,7 +306,17 @@ export const TREATMENT_PHRASES = {
     wording: { ...wording, kind: { 'total contact': 'a total contact cast' } },
   },
   boot: measure<'boot'>('a walking boot', 'tried', 'for'),
-  'postop-shoe': measure<'postop-shoe'>('a postoperative shoe', 'tried', 'for'),
+  'postop-shoe': {
+    ...measure<'postop-shoe'>('a postoperative shoe', 'tried', 'for'),
+    wording: {
+      ...wording,
+      kind: {
+        'heel wedge shoe': 'a heel wedge shoe',
+        'heel wb shoe': 'a heel weight-bearing shoe',
+        'offloading shoe': 'an offloading shoe',
+      },
+    },
+  },
   'anti-inflammatory': {
     ...measure<'anti-inflammatory'>('anti-inflammatory medication', 'tried', 'for'),
     wording: { ...done, name: asNamed(NSAIDS), often: OFTEN },

@@ -6,7 +6,7 @@ const click: TherePhrase<'click'> = {
   shape: 'there',
   name: 'a click',
   by: 'tested for',
-  wording: { pain: PAIN },
+  wording: { pain: { ...PAIN, 'reproduces pain': 'pain-reproducing' } },
   present: ({ pain }) => withArticle(spaced(pain, 'click')),
   absent: ({ pain }) => spaced(pain, 'click'),
 };

@@ -82,7 +82,7 @@ checkRules({
     ['ankle tnq 250, blood loss minimal', 'tourniquet site=at ankle pressure=250mmHg; blood-loss amount=minimal'],
     ['ebl 50 ml', 'blood-loss volume=50ml'],
     ['operation cefuroxime 1.5 g at induction', 'operation/medicine name=cefuroxime dose=1500mg when=at induction'],
-    ['forefoot dressing', 'dressing'],
+    ['forefoot dressing', 'dressing kind=forefoot dressing'],
   ],
   'and near misses of it (9)': [
     ['tourniquet 71 min', 'tourniquet for=71minutes'],

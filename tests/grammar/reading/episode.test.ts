@@ -35,7 +35,7 @@ checkRules({
     ['2nd mtp stiff', '2 mtp rigidity=stiff'],
     ['history morning stiffness 30 min', 'history/morning-stiffness for=30minutes'],
     ['2nd no recurrence', '2 no recurrence'],
-    ['3rd transfer lesion', '3 transfer-pain'],
+    ['3rd transfer lesion', '3 transfer-pain kind=lesion'],
     ['no complications', 'no complication'],
     ['2nd wound dehiscence', '2 complication what=wound breakdown'],
     ['2nd infection', '2 complication what=infection'],

@@ -112,7 +112,7 @@ checkRules({
     ['2nd drawer 1 no pain swelling', '2 drawer grade=1 pain=painless; unclear: swelling'],
     ['2nd drawer 1 no pain, swelling', '2 drawer grade=1 pain=painless; unclear: swelling'],
     ['2nd drawer no', '2 no drawer'],
-    ['tried pad no relief', 'tried/pad response=no-relief'],
+    ['tried pad no relief', 'tried/pad kind=pad response=no-relief'],
     ['2nd drawer no swelling', 'unclear: drawer; unclear: swelling'],
   ],
   '"none", "neg" and "absent" bind back and never look ahead': [

@@ -22,7 +22,7 @@ checkRules({
   ],
   'minutes are no time from which a shoe is worn': [
     ['trainers 20 min', 'unclear: ordinary-shoes', 'number-without-place word-out-of-place'],
-    ['trainers from 6 weeks', 'ordinary-shoes from=6weeks'],
+    ['trainers from 6 weeks', 'ordinary-shoes kind=trainers from=6weeks'],
   ],
   'a site whose sign is denied is not denied itself': [
     ['2nd no pin tract redness', 'unclear: pin-site; unclear: redness'],

@@ -64,7 +64,7 @@ checkRules({
     ['2nd crossover onto hallux', '2 overlap onto=hallux'],
     ['plan tape toe in pf 8/52', 'plan/tape kind=plantarflexed for=8weeks'],
     ['cap refill ok', 'capillary-refill state=normal'],
-    ['walking in trainers', 'ordinary-shoes'],
+    ['walking in trainers', 'ordinary-shoes kind=trainers'],
     ['walking in trainers 40 min', 'unclear: ordinary-shoes', 'number-without-place word-out-of-place'],
     ['history better in trainers', 'history/eased-by what=trainers'],
     ['sh retired teacher, non smoker', 'history/work load=retired job=teacher; history/smoking status=non-smoker'],
