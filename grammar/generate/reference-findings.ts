@@ -1,8 +1,10 @@
 import type { Entry, GradeSlot, Lead, Mark, Section, Slot, SubjectKind } from '../lexicon/entry.ts';
+import type { FindingId } from '../lexicon/index.ts';
 import type { SourceKey } from '../sources.ts';
 import { ENTRIES, entriesIn, SECTIONS } from './contexts.ts';
 import { code, codes, list, paragraphs, sentence } from './markdown.ts';
 import { keyOf } from './phrases.ts';
+import { NEEDS, type Need } from './reference-needs.ts';
 
 /** The findings of each section by exam order. A finding of several sections is described in its first. */
 export function findingsReference(): string {
@@ -39,12 +41,16 @@ function findingReference(entry: Entry): string {
     `Said of: ${subjects.map((kind) => SAID_OF[kind]).join(', ')}${many ? '; may stand several times in a visit' : ''}`,
     `The bare word: ${bare === 'present' ? 'means present' : 'says nothing, its result is missing'}`,
     ...Object.entries(slots).map(([name, slot]) => `*${name}*: ${slotText(slot)}`),
+    ...needText(NEEDS[entry.id as FindingId]),
     `How: ${sentence(technique)}`,
     `Meaning: ${sentence(meaning)}`,
     `Source: ${sourceText(entry.source, entry.mark)}`,
   ];
   return paragraphs(`### ${word}`, list(facts));
 }
+
+const needText = (need: Need | undefined): string[] =>
+  need ? [`Read only with ${need.says}: ${codes(need.words)}. ${sentence(`So: ${code(need.example)}`)}`] : [];
 
 /** Forms that differ from the word by more than a hyphen. */
 const unlike = (word: string, forms: readonly string[]): string[] =>
