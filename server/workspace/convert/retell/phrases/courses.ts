@@ -6,7 +6,7 @@ const KNOWN =
   '(?:(?:custom |foot |soft )*(?:orthotics?|orthoses|insoles?)|shoe inserts|taping|tape|strapping|met(?:atarsal)? (?:pad|dome)s?|gel pads?|pads|stiff (?:insole|insert|shoe|sole)s?|carbon (?:plate|insole)s?|rocker(?: soled?)?(?: shoes?)?|(?:walking |walker |air )?boot|physio(?:therapy)?|physical therapy|wide(?:r)? shoes|(?:calf )?stretch(?:es|ing)|toe (?:spacer|prop|splint)s?|budin splint|splint|ibuprofen|naproxen|diclofenac|(?:steroid|cortisone)(?: injections?| shots?)?)';
 /** What follows a measure and its time where it was tried, and is not planned. */
 const OUTCOME =
-  '(?= (?:, )?(?:pain|pains|swelling (?:down|gone|less)|no (?:better|help|relief|benefit|effect|difference|use|change)|some (?:help|relief|better)|better|worse|helped|much|walking|settled|symptoms|\\d+% )(?= |$))';
+  '(?= (?:[,;] )?(?:pain|pains|swelling (?:down|gone|less)|no (?:better|help|relief|benefit|effect|difference|use|change)|some (?:help|relief|better)|better|worse|helped|much|walking|settled|symptoms|\\d+% )(?= |$))';
 const TIMES = `~?\\d+(?:-\\d+)? ${TIME}`;
 /** How they answered, in the words of the language. */
 const ANSWERS: readonly (readonly [said: string, is: string])[] = [
@@ -24,8 +24,9 @@ const OF_ONE_THING =
   '(?! (?:of|for|to|in|on|at|after|with|if|when|than|until|during|from|or|as|but|though|once|while|because|whether|left|right|the|her|his|him|my|me|them|people|other|an?|she|he|it|this|that|expected|hoped|likely)(?: |$))';
 const WORN = '(?: (?:worn|used|tried|done|daily))?';
 const FROM = '(?: (from (?:the|a) (?:chemist|pharmacy|shop|gp|podiatrist|internet)|online|off the shelf))?';
+const SINCE = `(?: (since [a-z]+|on and off|most days)| (?:for )?(${TIMES}))?`;
 const NOT_OURS =
-  '(?<!(?:no|not|never|if|that|when|any|plan|tried|met|stiff|gel|without|whether|until|than|of|from|for|consider|try|more|other|old|heard|says|told|the other|continue|with|and|or) )';
+  '(?<!(?:no|not|never|if|that|when|any|plan|tried|met|stiff|gel|night|ankle|wrist|knee|without|whether|until|than|of|from|for|consider|try|more|other|old|heard|says|told|the other|continue|with|and|or) )';
 
 /** The words of this sentence before a match. */
 const before = ({ input = '', index = 0 }: RegExpMatchArray): string =>
@@ -60,6 +61,8 @@ function failed(list: string): string | undefined {
     })
     .join(' ');
 }
+/** Blood tests as they are called. */
+const BLOOD = 'rheumatoid factor|rf|crp|esr|anti-?ccp|ccp|urate|hba1c';
 const COUNTS: Readonly<Record<string, string>> = { one: '1', two: '2', three: '3' };
 const ITEM = `(?:an? |the )?(?:(?:\\d|one|two|three) )?${KNOWN}(?: last year| this year)?`;
 const ITEMS = `${ITEM}(?:(?: ,)?(?: and| or| plus| ,)? ${ITEM})*`;
@@ -99,13 +102,55 @@ export const COURSES: readonly Phrase[] = [
   // What a measure did.
   ...ANSWERS.map(
     ([said, is]): Phrase => [
-      `${NOT_OURS}(?:the |an? )?(${KNOWN})${FROM}${WORN}(?: ,)? (?:${said})${OF_ONE_THING}`,
-      (m) => (isPlanned(m) ? undefined : `${tried(m[1] ?? '', `${m[2] ? `${remark(m[2])} ` : ''}${is}`)} |`),
+      `${NOT_OURS}(?:the |an? )?(${KNOWN})${FROM}${WORN}${SINCE}(?: ,)? (?:${said})${OF_ONE_THING}`,
+      (m) => {
+        const [, measure = '', from, since, time] = m;
+        const told = [from, since].flatMap((each) => (each ? [remark(each)] : []));
+        return isPlanned(m)
+          ? undefined
+          : `${[tried(measure, ''), ...(time ? [`for ${time}`] : []), ...told, is].join(' ')} |`.replace(/ +/g, ' ');
+      },
     ],
   ),
   [
     `(${TIMES}) (?:after|since|following|post|from) (?:the |her |his |an? )?(?:(last|first|second) )?(steroid|cortisone)(?: injections?| shot)?(?: (?:in|into|to|of))?(?: the)? (web [1-4]|[2-5](?:nd|rd|th)(?: mtp)?)(?= ,| ;|$| pain| no| mulders| still| click| swelling)`,
     (m) => `| tried ${m[3]} ${m[4]} ${m[1]} ago${m[2] ? ` ${remark(m[2])}` : ''} |`,
+  ],
+  [
+    `((?:${BLOOD})(?:(?: ,| and)* (?:${BLOOD}))*) (?:sent|taken|drawn|sent off|done today)(?! (?:last|elsewhere|back))`,
+    (m) => `| lab bloods sent ${(m[1] ?? '').replaceAll(/ (?:,|and)(?= )/g, '')} |`,
+  ],
+  [
+    `(?<!(?:if|not|until|when|once|felt|no|any) )(no )?(?:better|relief|benefit|help|improvement) (?:with|from|by) (?:the |her |his |an? )?(${KNOWN})(?= ,| ;|$|\\n| \\|| and| but| no)`,
+    (m) =>
+      isPlanned(m) || (!m[1] && !/^better with/.test(m[0]))
+        ? undefined
+        : `${tried(m[2] ?? '', m[1] ? 'no relief' : 'helped')} |`,
+  ],
+  [
+    `(?<!(?:no|not|never|declined|refused|plan|offered|second|repeat|for|if|after|since) )(?:an? )?(steroid|cortisone)(?: injections?| shot)?(?: (?:in|into|to))?(?: the)? (web [1-4]|[2-5](?:nd|rd|th)(?: mtp)?(?: joint)?)(?: ((?:in|last) (?:january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter)|${TIMES} ago))?(?: ,)? (?:helped|lasted|gave relief|worked)(?: for)? (${TIMES})(?! (?:ago|at))`,
+    (m) => {
+      const when = m[3] ? (/ago$/.test(m[3]) ? m[3] : remark(m[3])) : '';
+      return isPlanned(m)
+        ? undefined
+        : `| tried ${m[1]} ${m[2]} ${when} helped ${remark(`for ${m[4]}`)} |`.replace(/ +/g, ' ');
+    },
+  ],
+  [
+    `${NOT_OURS}(?:the |her |his )?(${KNOWN}) (rubs?|rubbing|(?:is |are )?(?:very )?(?:un)?comfortable|not worn|(?:does not|doesn't) fit)(?= ,| ;|$|\\n| \\|)`,
+    (m) =>
+      isPlanned(m)
+        ? undefined
+        : `${tried(m[1] ?? '', /not worn/.test(m[2] ?? '') ? 'not kept' : remark(m[2] ?? ''))} |`,
+  ],
+  [
+    `(?<=(?:^|[,;|\\n] ))(taping|tape|insoles|orthotics|splint|boot|physio) stopped (${TIMES} ago)(?= ,| ;|$|\\n| \\|)`,
+    (m) => `${tried(m[1] ?? '', remark(`stopped ${m[2]}`))} |`,
+  ],
+  [
+    `(?<!(?:not|no longer|if|never|start|stop|try|for|by|from|of|when|while) )(?:(?:she|he) is |she's |he's )?(?:wearing|using)(?: the| her| his| an?)? (${KNOWN}) (now|daily|every day|at work)(?= ,| ;|$|\\n| \\|)`,
+    (m) =>
+      isPlanned(m) ? undefined : `${tried(m[1] ?? '', /day|daily/.test(m[2] ?? '') ? 'daily' : remark(m[2] ?? ''))} |`,
   ],
   // What is kept up.
   [

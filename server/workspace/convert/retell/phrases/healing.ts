@@ -43,7 +43,7 @@ export const HEALING: readonly Phrase[] = [
   ],
   [
     'dressings? (?:is |are )?(?:still )?(dry|intact|clean|clean and dry|dry and intact)',
-    (m) => `| dressing ${remark(m[1] ?? '')} |`,
+    (m) => `| exam dressing ${remark(m[1] ?? '')} |`,
   ],
   [
     `(${NTH})(?: toe)? (?:is |now |sits |lies )*in line(?= ,| ;|$| and| no| not| with the others)`,
@@ -67,6 +67,32 @@ export const HEALING: readonly Phrase[] = [
   [
     `in (normal|ordinary|own|regular) (?:shoes|trainers) (since (?:week \\d+|[a-z]+))${ENDS}`,
     (m) => `| normal shoes ${remark(m[2] ?? '')} |`,
+  ],
+  [
+    '(?<=(?:wound|pus|redness|red|discharge)(?: "[^"]*")?(?: \\|)? (?:, )?(?:[a-z]+ )?)not (?:warm|hot)(?= ,| ;|$| calf| toe| and| no| swollen)',
+    'no heat',
+  ],
+  ['(?:the )?toes? (?:still )?(?:taped|strapped) (?:down|in plantarflexion)', whole('taped')],
+  ['no (?:bleeding|ooze|strike ?through)(?= ,| ;|$| taking| no| calf| told| wound|\\n)', whole('bleeding')],
+  [
+    '(?:k-wires?|wires?|pins?) (?:was |were )?(?:pulled|taken out|extracted)(?: today)?(?= ,| ;|$|\\n| \\|| no| without| and)',
+    'pin removed',
+  ],
+  [
+    '(?<!(?:not|cannot) )(?:walks|wears|is) (?:in )?(normal shoes|ordinary shoes|own shoes|regular shoes|trainers|sneakers|runners)(?= ,| ;|$|\\n| \\|| no| and)',
+    '| normal shoes |',
+  ],
+  [
+    `(?<!(?:no|not|any) )transfer (?:pain|metatarsalgia) (?:under |at |of )?(?:the )?(${NTH})(?: (?:head|met head|metatarsal(?: head)?))?(?= ,| ;|$|\\n| \\|| drawer| callus| no)`,
+    (m) => `| ${rays(m[1] ?? '')} transfer-pain |`,
+  ],
+  [
+    `numb(?:ness)? (?:at |of )?(?:the )?tip (?:of )?(?:the )?(${NTH})(?: toe)?(?= ,| ;|$|\\n| \\|)|(?:tip of (?:the )?(${NTH})(?: toe)?|(${NTH}) toe tip) (?:still )?numb(?= ,| ;|$|\\n| \\|)`,
+    (m) => `| ${rays(m[1] ?? m[2] ?? m[3] ?? '')} numb ${remark('tip')} |`,
+  ],
+  [
+    'steri ?strips?(?: applied| on| in place)?|(?:small |tiny )?scab(?: (?:distal|proximal|distally|proximally))?(?= ,| ;|$|\\n)',
+    whole('strips'),
   ],
   ['(?<=^)(?:post ?op(?:erative(?:ly)?)? )?week \\d+(?= ,| ;|$)', whole('postop')],
 ];

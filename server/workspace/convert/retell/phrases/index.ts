@@ -11,7 +11,7 @@ import { BACKGROUND, HISTORY } from './history.ts';
 import { IMAGES } from './images.ts';
 import { OPERATED } from './operated.ts';
 import { OPINIONS } from './opinions.ts';
-import { ORDERS } from './orders.ts';
+import { ORDER_LISTS, ORDERS } from './orders.ts';
 import type { Phrase } from './phrase.ts';
 import { MISHEARD, PLACES, SMALL } from './places.ts';
 import { PLANS } from './plans.ts';
@@ -46,6 +46,7 @@ export const REPHRASED: readonly Phrase[] = [
   ...OPINIONS,
   ...TRIED,
   ...PLANS,
+  ...ORDER_LISTS,
   ...SMALL,
   ...EXAMINED,
   ...HISTORY,

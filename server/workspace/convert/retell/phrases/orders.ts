@@ -1,4 +1,4 @@
-import { NUM, type Phrase, remark, TIME } from './phrase.ts';
+import { COMPLETE_MARK, NUM, type Phrase, remark, TIME } from './phrase.ts';
 import { ENDS, NOT_THEN, NTHS, rays, TOE } from './rays-said.ts';
 import { MEASURE } from './tried.ts';
 
@@ -53,6 +53,15 @@ function planned(list: string, more = ''): string | undefined {
   return `${found.map(({ op, at }) => (OF_THE_FOOT.test(op) ? `| plan ${op}` : `| plan ${op} ${rays(at ?? only ?? '')}`) + noted).join(' ')} |`;
 }
 
+/** What is only seen at the operation: the condition is of the step that it stands beside. */
+const IF_SEEN =
+  '(?:if|provided) (?:the )?(?:tissue|tissues|plate|joint|toe) [a-z]+(?: [a-z]+){0,3}?(?= ,| ;|$|\\n| \\|)';
+
+/** `carry on taping another six weeks, review then`: the time of the order before it. */
+const timeOf = ({ input = '', index = 0 }: RegExpMatchArray): string => {
+  const [, time] = [...input.slice(0, index).matchAll(/plan [^;|]*?for (\d+ (?:weeks|months))/g)].at(-1) ?? [];
+  return time ? `in ${time} ` : '';
+};
 /** Orders as they are clipped in dictation. */
 export const ORDERS: readonly Phrase[] = [
   // Operations.
@@ -88,6 +97,19 @@ export const ORDERS: readonly Phrase[] = [
     '(?:heparin|low molecular weight heparin|lmwh) (after (?:surgery|operation)|post ?op(?:eratively)?)',
     (m) => `| plan clot prevention ${/molec|lmwh/.test(m[0]) ? 'lmwh ' : ''}${remark(m[0])} |`,
   ],
+  [
+    `plan (${WITH_RAYS}|(?:${WITH_RAYS})(?: ,(?: and)? ${WITH_RAYS})+)(?= , (?:possible |possibly )?${OPERATION} ${IF_SEEN})`,
+    (m) => planned((m[1] ?? '').replaceAll(' ,', '')),
+  ],
+  [`(?:possible |possibly )?${OPERATION}(?: (?:${NTHS}))? ${IF_SEEN}`, () => `${COMPLETE_MARK}possible`],
+  [
+    `trial of (?:an? )?(insoles?|orthotics?|stiff insole|rocker|boot|met pad)((?: with (?:an? )?[a-z\\d]+(?: [a-z]+){0,2}?)? before (?:any |considering )?(?:osteotomy|surgery|operation))${NOT_THEN}`,
+    (m) => `| plan ${/orth/.test(m[1] ?? '') ? 'insoles' : m[1]} ${remark((m[2] ?? '').trim())} |`,
+  ],
+  [
+    `(${SCAN}) (?:requested|ordered|booked|arranged)(?: ,)? (query (?:plate |plantar plate )?(?:tear|neuroma|stress fracture|freiberg|recurrence)|to look (?:for|at) [a-z ]{3,20}?)(?= ,| ;|$|\\n)`,
+    (m) => `| plan ${scan(m[1] ?? '')} ${remark(m[2] ?? '')} |`,
+  ],
   // A measure that goes on, or starts.
   [
     `${NOT_OURS}(?:the |an? )?(${MEASURE}|post ?op (?:shoe|sandal)|surgical shoe) (${UNTIL}|${STAYS})(?= ,| ;|$|\\n| \\|| no| and| back| review| mri| xray| x-ray| crutches)`,
@@ -121,7 +143,7 @@ export const ORDERS: readonly Phrase[] = [
     `| plan no boot ${remark('off')} | plan `,
   ],
   [
-    `(?:switch|change|move|swap)(?: over)? (?:to|from (?:tape|taping) to) (?:an? )?(?:silicone |night |toe )*(splint|spacer|prop)${NOT_THEN}`,
+    `(?:switch|change|move|swap)(?: over)? (?:to|from (?:tape|taping) to) (?:an? )?(?:silicone |toe )*(splint|spacer|prop)${NOT_THEN}`,
     (m) => `| plan ${m[1]} ${remark(m[0])} |`,
   ],
   [
@@ -161,7 +183,7 @@ export const ORDERS: readonly Phrase[] = [
       `| plan no follow up ${/booked|arranged|needed|required|planned|made|necessary/.exec(m[0])?.[0] ? remark(/booked|arranged|needed|required|planned|made|necessary/.exec(m[0])?.[0] ?? '') : ''} |`,
   ],
   [
-    `(?:and )?${COMES}(?: only)? if ${IF}${ENDS}`,
+    `(?:and )?${COMES}(?: only)? if ${IF}(?= ,| ;|$|\\n| \\|| keeps| \u00a7)`,
     (m) => `| plan review sos ${remark(m[0].replace(/^(?:and |to )+/, ''))} |`,
   ],
   [
@@ -171,7 +193,15 @@ export const ORDERS: readonly Phrase[] = [
   ],
   [
     `(?:review|see|back) then with (?:an? |new |repeat |weight bearing |standing |wb )*(${SCAN})`,
-    (m) => `| plan review with ${scan(m[1] ?? '') === 'xray' ? 'film' : scan(m[1] ?? '')} ${remark(m[0])} |`,
+    (m) =>
+      `| plan review ${timeOf(m)}with ${scan(m[1] ?? '') === 'xray' ? 'film' : scan(m[1] ?? '')} ${remark(m[0])} |`,
+  ],
+  [
+    `(?:review|see|back)(?: (?:her|him))? (?:then|at that (?:point|stage|time)|after that)(?= ,| ;|$|\\n| \\|)`,
+    (m) => {
+      const time = timeOf(m);
+      return time === '' ? undefined : `| plan review ${time}|`;
+    },
   ],
   [
     `(${SCAN}) (?:of |to )?(?:the )?(web [1-4])(?: and (?:the )?(?:plantar )?plate)? (?:, )?(?:and )?then (?:decide|review|see)`,
@@ -189,18 +219,22 @@ export const ORDERS: readonly Phrase[] = [
     `(?:so )?discharged(?: (?:from (?:clinic|follow up|care|my care)|today))?(?= ,| ;|$|\\n| \\|| back| with| rings)(?<!(?:was|been|is|got|wound|pus|not|be|when) discharged(?: from clinic| today)?)`,
     '| plan discharge |',
   ],
+  [
+    `(?:referred|refer) to (rheumatology|podiatry|vascular|orthotics)(?= |$)(?<!(?:was|been|not|had) (?:referred|refer) to [a-z]+)`,
+    '| plan refer $1 |',
+  ],
+];
+/** What goes on with a list of orders, once the orders are written. */
+export const ORDER_LISTS: readonly Phrase[] = [
   // A speciality in a list of orders.
   [
     `(?<=(?:plan|refer) [^;\\n]*[,|] )(podiatry|rheumatology|vascular|physiotherapy|physio)(?: referral)?(?= ,| ;|$|\\n)`,
     (m) => (/physio/.test(m[1] ?? '') ? '| plan physio |' : `| plan refer ${m[1]} |`),
   ],
+  // After what is not done, said to its end, stands what is.
   [
-    `(?<=plan no (?:surgery|operation|injection|steroid) "[^"]*" \\| , |plan no (?:surgery|operation|injection|steroid) "[^"]*" \\| )(?:an? )?(?:padded |soft |new )?(${MEASURE})(?= ,| ;|$|\\n| and| \\|)`,
-    '| plan $1 |',
-  ],
-  [
-    `(?:referred|refer) to (rheumatology|podiatry|vascular|orthotics)(?= |$)(?<!(?:was|been|not|had) (?:referred|refer) to [a-z]+)`,
-    '| plan refer $1 |',
+    `(?<=plan no [a-z]+ "[^"]*" \\| (?:, )?)(?:an? )?(?:padded |soft |new )?(${MEASURE}|stiff soled? shoe)(?= ,| ;|$|\\n| and| \\|)`,
+    (m) => `| plan ${(m[1] ?? '').replace(/^stiff sole.*$/, 'stiff insole')} |`,
   ],
 ];
 /** In the note of an operation its orders are read as they stand. */

@@ -113,7 +113,10 @@ export const PLACES: readonly Phrase[] = [
   ['(?<=of the )first(?= (?:,|;|\n)|$)', ordinal],
   [`(${RAY}) (?:inter ?space|inter ?metatarsal space|webspace|web space|space|web)`, (m) => `web ${m[1]?.[0]}`],
   // Two numbers after `webs` are one space or two.
-  ['webs? [1-5] [1-5](?! (?:days?|weeks?|months?|years?|mm|degrees))', 'webs_unsure'],
+  [
+    'webs? [1-5] [1-5](?! (?:days?|weeks?|months?|years?|mm|degrees|injections?|steroids?|cortisone|shots?|operations?))',
+    'webs_unsure',
+  ],
   [`(${RAY}) (?:and|or) (${RAY}|web [1-4]) (?:web )?spaces?`, (m) => `webs ${m[1]?.[0]}-${m[2]?.replace(/\D/g, '')}`],
   [
     `(${RAY}) (?:and|or) web ([1-4])`,

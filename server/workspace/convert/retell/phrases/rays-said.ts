@@ -7,7 +7,7 @@ export const NTHS = `${NTH}(?:(?:-| and (?:the )?| to | )${NTH})*`;
 export const TOE = '(?: (?:toes?|mtp joints?|mtps?|metatarsals?|mets?|rays?|heads?|joints?))?';
 /** What would take back, condition or judge what was just said. */
 export const NOT_THEN =
-  '(?! (?:if|unless|when|or|only|was|were|did|has|had|hurts?|rubs?|caused|makes?|made|depending|but|until|once|though|maybe|expected|hoped|planned|considered|discussed|offered|attempted|abandoned|not|available|failed|removed|last|left|right|her|his|the other|this year|since)(?: |$))';
+  '(?! (?:if|unless|when|or|only|was|were|did|has|had|hurts?|rubs?|caused|makes?|made|depending|but|until|once|though|maybe|expected|hoped|planned|considered|discussed|offered|attempted|abandoned|not|available|failed|declined|refused|removed|last|left|right|her|his|the other|this year|since)(?: |$))';
 /** What is said ends here, by a spoken break or another clause. */
 export const ENDS = '(?= ,| ;|$| \\|| \\n)';
 

@@ -5,7 +5,8 @@ const whole = (text: string): string => `${COMPLETE_MARK}${text.replaceAll(' ', 
 const COUNT: Readonly<Record<string, string>> = { a: '1', an: '1', one: '1', two: '2', three: '3', both: '2' };
 const STEP =
   '(?:flexor to extensor transfer|flexor transfer|tendon transfer|pip (?:joint )?fusion|extensor lengthening|flexor tenotomy|(?:plantar )?plate repair|weil(?: osteotomy)?|condylectomy|collateral release|pip arthroplasty)';
-const BEFORE_NEXT = '(?= ,| ;|$|\\n| \\|| and| with| plus| shorten| via| through| using)';
+const BEFORE_NEXT =
+  '(?= in (?:january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter)| next (?:week|month)| tomorrow| ,| ;|$|\\n| \\|| and| with| plus| shorten| via| through| using)';
 const FIXED = '(?:(?:held|fixed|secured|stabilised|transfixed) )?(?:with|using|by) (?:an? )?';
 
 /** The last of these that was named is what is sutured. */
