@@ -53,8 +53,13 @@ export const NEEDS: Readonly<Partial<Record<FindingId, Need>>> = {
   },
   drawer: { words: ['0-4', '0-3', '1-3'], says: 'the grade before it', example: '2nd drawer 2 0-4' },
   overlap: { words: ['third toe'], says: 'its `toe` left away', example: '2nd overlap third' },
-  mtp: { words: ['mtp', 'mtp joint', 'mtpj'], says: 'its result', example: '2nd mtp stiff' },
+  mtp: { words: ['mtp', 'mtp joint', 'mtpj', 'mpj'], says: 'its result', example: '2nd mtp stiff' },
   'film-joint': { words: ['joint'], says: 'its result', example: 'xray 2nd joint congruent' },
+  'weight-bearing': {
+    words: ['heel'],
+    says: 'another order before it',
+    example: 'operation done nwb 2/52 heel 4/52',
+  },
   closure: {
     words: ['skin', 'subcutaneous', 'subcut'],
     says: 'the material behind it',

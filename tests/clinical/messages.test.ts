@@ -6,7 +6,9 @@ import { TODAY } from './note.ts';
 
 function messages(text: string): string[] {
   const reports: Report[] = [];
-  const { headerReports } = foldNote(text, { today: TODAY, settings: NO_SETTINGS }, ({ analysis }) => reports.push(...analysis.reports));
+  const { headerReports } = foldNote(text, { today: TODAY, settings: NO_SETTINGS }, ({ analysis }) =>
+    reports.push(...analysis.reports),
+  );
   return [...headerReports, ...reports].map(({ message }) => message);
 }
 
