@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { settingsSchema } from '../../server/clinical/settings-schema.ts';
 import { rulesDocument } from '../../server/documents/rules-document.ts';
+import { settingsRows } from '../../server/documents/settings-text.ts';
 import { type Output, outputs, staleOutputs } from './outputs.ts';
 
 const schema = (): Output => ({
@@ -20,7 +21,7 @@ function main(options: readonly string[]): number {
     console.error(unknown === undefined ? usage : `unknown option ${unknown}; ${usage}`);
     return 2;
   }
-  const stale = staleOutputs([...outputs(), schema(), rules()], (path) =>
+  const stale = staleOutputs([...outputs(settingsRows()), schema(), rules()], (path) =>
     existsSync(path) ? readFileSync(path, 'utf8') : undefined,
   );
   if (options.includes('--check')) {

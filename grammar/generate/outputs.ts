@@ -7,10 +7,10 @@ export interface Output {
   readonly text: string;
 }
 
-/** Every generated file, made from the lexicon, the closed words and the reader alone. Pure. */
-export const outputs = (): Output[] => [
+/** Every generated file, made from the lexicon, the closed words, the reader and the rows of the settings. Pure. */
+export const outputs = (settings: readonly (readonly string[])[]): Output[] => [
   { path: 'grammar/generated/forefoot.tmLanguage.json', text: `${JSON.stringify(textmate(), null, 2)}\n` },
-  { path: 'grammar/LANGUAGE.md', text: reference() },
+  { path: 'grammar/LANGUAGE.md', text: reference(settings) },
 ];
 
 /** The outputs whose file on disk differs; `read` gives `undefined` where there is none. */

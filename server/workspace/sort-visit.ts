@@ -5,7 +5,7 @@ import type { VisitFacts } from '../clinical/facts.ts';
 import { eventsBefore, partAt } from '../clinical/lifecycle.ts';
 
 /** The order of a visit: what is told, seen and felt, then images, the stage, the plan. Common practice. */
-const SECTIONS: readonly Section[] = [
+export const SECTIONS: readonly Section[] = [
   'history',
   'pain',
   'tried',

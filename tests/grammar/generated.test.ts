@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { outputs, staleOutputs } from '../../grammar/generate/outputs.ts';
+import { SORTED } from '../../grammar/generate/reference-tools.ts';
 import configuration from '../../grammar/language-configuration.json';
 import * as closed from '../../grammar/lexicon/closed-words.ts';
 import { formsOf, HEADER_WORDS, SEX_WORDS, VISIT_SIDES, VISIT_WORDS } from '../../grammar/lexicon/header-words.ts';
@@ -8,10 +9,13 @@ import { LEXICON } from '../../grammar/lexicon/index.ts';
 import { readLine } from '../../grammar/read-line.ts';
 import { SOURCES } from '../../grammar/sources.ts';
 import { DRAWER_SCALES } from '../../grammar/values.ts';
+import { settingsSchema } from '../../server/clinical/settings-schema.ts';
+import { settingsRows } from '../../server/documents/settings-text.ts';
+import { SECTIONS } from '../../server/workspace/sort-visit.ts';
 
 const onDisk = (path: string): string | undefined => (existsSync(path) ? readFileSync(path, 'utf8') : undefined);
 
-const all = outputs();
+const all = outputs(settingsRows());
 
 describe('generated files', () => {
   test.each(all)('$path is what the lexicon gives; else run npm run generate', ({ path, text }) => {
@@ -64,6 +68,39 @@ describe('the reference of the language', () => {
     expect(rules).toContain('These are three different things.');
     expect(rules).toContain('the same number means different things on them');
     expect(DRAWER_SCALES.filter((scale) => !rules.includes(`| \`${scale}\` |`))).toEqual([]);
+  });
+
+  test('its contents lead to every chapter', () => {
+    const chapters = [...text.matchAll(/^## (.*)$/gm)].map(([, heading = '']) => heading).slice(1);
+    const contents = text.slice(text.indexOf('## Contents'), text.indexOf('## A note'));
+    expect(chapters.filter((heading) => !contents.includes(`[${heading}](#`))).toEqual([]);
+  });
+
+  test('short forms stand in its index with what they are short for', () => {
+    const index = text.slice(text.indexOf('## Abbreviations'));
+    for (const row of [
+      '| `ttp` | `tender` |',
+      '| `rv` | `review` |',
+      '| `hx` | section `history` |',
+      '| `nd` | `not done` |',
+      '| `hva` | `hva` |',
+    ])
+      expect(index.toLowerCase(), row).toContain(row);
+    expect(index).not.toContain('| `sore` |');
+  });
+
+  test('it tells how a visit is sorted, and each setting', () => {
+    expect(SORTED).toEqual(SECTIONS);
+    for (const [section, { properties }] of Object.entries(
+      settingsSchema().properties as Record<string, { properties?: object }>,
+    ))
+      for (const key of section === 'severity' ? ['CODE'] : Object.keys(properties ?? {}))
+        expect(text).toContain(`| \`${section}.${key}\` |`);
+  });
+
+  test('no line of words is longer than a screen', () => {
+    const lines = text.split('\n').filter((line) => !line.startsWith('|') && line.length > 400);
+    expect(lines).toEqual([]);
   });
 
   test('its sample note is read without a doubt', () => {
