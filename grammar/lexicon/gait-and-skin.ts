@@ -146,6 +146,8 @@ export const GAIT_AND_SKIN = [
             'mt heads',
             'metatarsal head',
             'metatarsal heads',
+            'mth',
+            'mths',
             'the head',
             'the met head',
           ],

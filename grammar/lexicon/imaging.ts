@@ -1,4 +1,4 @@
-import { entry, given, type Lead, leadsOf, number, words } from './entry.ts';
+import { entry, given, type Lead, leadsOf, number, within, words } from './entry.ts';
 import { PLATE_PLACES, WIDER_PLACES } from './plate-places.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -14,6 +14,7 @@ const SHOWN = {
   erosion: ['erosions'],
   osteoarthritis: ['oa'],
   osteophyte: ['osteophytes'],
+  'degenerative change': ['degenerative changes'],
   'bone oedema': [],
   'bone bruise': [],
   'loose body': [],
@@ -156,7 +157,15 @@ export const IMAGING = [
     },
     slots: {
       kind: words({ rupture: [] }),
-      extent: words({ partial: ['partial thickness'], full: ['complete', 'full thickness'] }, { before: true }),
+      extent: words(
+        {
+          partial: ['partial thickness'],
+          'high grade partial': [],
+          'low grade partial': [],
+          full: ['complete', 'full thickness'],
+        },
+        { before: true, wider: within({ partial: ['high grade partial', 'low grade partial'] }) },
+      ),
       shape: words({ transverse: [], longitudinal: ['lengthwise'] }, { many: true, before: true }),
       place: words(PLATE_PLACES, { many: true, locating: true, before: true, wider: WIDER_PLACES }),
       share: number('%', 0, 100, false, { trails: ['of width', 'of the width', 'of its width'] }),

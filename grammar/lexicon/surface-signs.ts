@@ -154,6 +154,7 @@ export const SURFACE_SIGNS = [
     subjects: ['ray', 'foot'],
     word: 'neurovascular',
     forms: ['nv', 'neurovascularly', 'nv status'],
+    leads: { nvi: { gives: { state: 'intact' } } },
     slots: { state: words({ intact: [], unremarkable: ['ok', 'fine'] }) },
     order: 95.5,
     technique: 'Feeling, colour and refill; prefer them one by one.',

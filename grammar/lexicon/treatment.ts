@@ -24,7 +24,7 @@ export const COURSE = {
       better: ['improved', 'helped', 'relief'],
       'good relief': ['good effect'],
       'much better': ['a lot better'],
-      partial: ['some relief', 'some help', 'partial relief'],
+      partial: ['some relief', 'some help', 'partial relief', 'some benefit', 'with some benefit'],
       'a little better': ['helped a bit', 'a bit better'],
       'no-relief': [
         'no relief',

@@ -66,7 +66,7 @@ export function readMeasureAhead(binder: Binder, index: number): number | undefi
   const of = matchesAt(items, next).find(({ form }) => form.parts.join(' ') === 'of');
   const after = findingPast(binder, of?.next ?? next);
   const graded = called || quantity.plus;
-  if (!after || after.slots.length > 0 || !(graded || quantity.unit)) return undefined;
+  if (!after || !(graded || quantity.unit)) return undefined;
   const open = Object.entries(entryOf(after.id).slots).filter(([, { kind }]) => kind === (graded ? 'grade' : 'number'));
   const fits = open.flatMap((slot) => fitQuantity(quantity, [slot]) ?? []);
   const fitted = fits.find(({ slot }) => slot === 'size') ?? fits[0];

@@ -293,7 +293,7 @@ function directionReach(segment: readonly Element[], before: Draft | undefined, 
   segment.forEach((element, i) => {
     if (element.is !== 'finding' || !element.draft.bareDirection || hasAngle(element.draft)) return;
     const beside = [segment[i - 1], segment[i + 1]].flatMap((each) => (each?.is === 'finding' ? [each.draft] : []));
-    const near = beside.find((each) => isLocal(each) || each.id === 'pain');
+    const near = beside.find((each) => isLocal(each) || each.id === 'pain' || each.id === 'rotation');
     const { start, end } = element.draft.word;
     if (near) element.draft.causes.push({ why: 'either neighbour', text: '', start, end });
   });
@@ -315,11 +315,21 @@ const hasAngle = ({ slots }: Draft): boolean => 'angle' in slots;
 /** A sign that sits at a spot, other than the stance of the toe. */
 const isLocal = ({ entry }: Draft): boolean => entry?.kind === 'sign' && !entry.sections.includes('stand');
 
+const OUT: readonly string[] = ['dislocated', 'subluxed', 'film-joint'];
 /** A distancing word reaches its whole segment and, alone in it, the finding before. */
 function distancingReach(segment: readonly Element[], before: Draft | undefined): void {
   if (!segment.some(({ is }) => is === 'distancing')) return;
   const causes = segment.flatMap((element): Cause[] => (element.is === 'distancing' ? [element.cause] : []));
   const here = findingsIn(segment);
+  const [first] = segment;
+  // `dislocated dorsally, reduced under la`
+  if (
+    first?.is === 'distancing' &&
+    /^re(?:duced|located)$/i.test(first.cause.text) &&
+    before &&
+    OUT.includes(before.id)
+  )
+    before.causes.push(first.cause);
   for (const draft of here.length > 0 ? here : before ? [before] : []) draft.causes.push(...causes);
 }
 

@@ -27,9 +27,9 @@ export function sideReach(statements: readonly StatementDraft[], mentions: reado
     }
 }
 
-/** `second toe drawer 2, left foot fine`: what a foot shows is of no ray that was named before it; only a test of a ray goes on with that ray. */
+/** `second toe drawer 2, left foot fine`: what a foot shows is of no ray that was named before it; only a test of a ray goes on with that ray. `left: nad` is of all of that foot. */
 function footReach(
-  { subject, segment, word, entry, causes }: Draft,
+  { id, subject, segment, word, entry, causes }: Draft,
   mentions: readonly SideMention[],
   line: string,
 ): void {
@@ -39,7 +39,7 @@ function footReach(
       each.segment === segment &&
       each.start >= subject.end &&
       each.end <= word.start &&
-      FOOT.test(line.slice(each.start, each.end)),
+      (id === 'unremarkable' || FOOT.test(line.slice(each.start, each.end))),
   );
   if (foot) causes.push(causeOf('wrong subject', foot, line));
 }

@@ -40,8 +40,12 @@ function yearAt(items: readonly Item[], index: number): Part | undefined {
 }
 
 const monthAt = (items: readonly Item[], index: number): number | undefined => MONTHS.get(wordAt(items, index));
+/** `jan`, which only its year makes a month. */
+const isShort = (items: readonly Item[], index: number): boolean =>
+  /^(?!may)(?:sept|\w{3})$/.test(wordAt(items, index));
 /** Names of months that are common words too. */
-const isCommon = (items: readonly Item[], index: number): boolean => ['march', 'may'].includes(wordAt(items, index));
+const isCommon = (items: readonly Item[], index: number): boolean =>
+  isShort(items, index) || /^(?:march|may)$/.test(wordAt(items, index));
 
 /**
  * A date that names its month: `third of june twenty twenty six`, `june third 2026`, `march 2026`. Without its year, or after
@@ -61,7 +65,8 @@ export function spokenDate(items: readonly Item[], start: number): { item: Item;
   const later = year ? undefined : dayAt(items, after);
   if (later && yearAt(items, later.next)) return dated(items, start, start, later.value, later.next);
   if (year) return dated(items, start, start, undefined, start + 1);
-  if (isCommon(items, start) && !BEFORE_MONTH.includes(wordAt(items, start - 1))) return undefined;
+  const before = !isShort(items, start) && BEFORE_MONTH.includes(wordAt(items, start - 1));
+  if (isCommon(items, start) && !before) return undefined;
   return { item: { is: 'bad date', why: 'ambiguous', ...spanOf(items, start, start + 1) }, next: start + 1 };
 }
 

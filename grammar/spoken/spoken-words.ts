@@ -69,7 +69,13 @@ const MONTH_NAMES = [
   'november',
   'december',
 ];
-export const MONTHS: ReadonlyMap<string, number> = new Map(MONTH_NAMES.map((name, i) => [name, i + 1]));
+export const MONTHS: ReadonlyMap<string, number> = new Map([
+  ...MONTH_NAMES.flatMap((name, i): [string, number][] => [
+    [name, i + 1],
+    [name.slice(0, 3), i + 1],
+  ]),
+  ['sept', 9],
+]);
 /** Before a month they make it a date without a year, which is reported. */
 export const BEFORE_MONTH: readonly string[] = ['last', 'this', 'next', 'in', 'since', 'from', 'until', 'on'];
 

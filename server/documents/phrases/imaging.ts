@@ -73,7 +73,12 @@ const tear: TherePhrase<'tear'> = {
   name: 'a tear of the plantar plate',
   wording: {
     kind: { rupture: 'rupture' },
-    extent: { partial: 'partial', full: 'full' },
+    extent: {
+      partial: 'partial',
+      'high grade partial': 'high-grade partial',
+      'low grade partial': 'low-grade partial',
+      full: 'full',
+    },
     shape: { transverse: 'transverse', longitudinal: 'lengthwise' },
     place: {
       distal: 'distal',
@@ -112,6 +117,7 @@ const lesion: TherePhrase<'web-lesion'> = {
 
 /** Said without an article. */
 const MASS_NOUNS: readonly string[] = [
+  'degenerative change',
   'synovitis',
   'osteoarthritis',
   'bone oedema',
@@ -137,6 +143,7 @@ const other: TherePhrase<'image-other'> = {
       erosion: 'erosion',
       osteoarthritis: 'osteoarthritis',
       osteophyte: 'osteophyte',
+      'degenerative change': 'degenerative change',
       'bone oedema': 'bone oedema',
       'bone bruise': 'bone bruise',
       'loose body': 'loose body',

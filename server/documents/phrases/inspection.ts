@@ -109,6 +109,7 @@ const wound: TherePhrase<'wound'> = {
       clean: 'clean',
       dry: 'dry',
       'clean and dry': 'clean and dry',
+      unremarkable: 'unremarkable',
       healed: 'healed',
       open: 'open',
       dehisced: 'dehisced',

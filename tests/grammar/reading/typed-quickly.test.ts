@@ -104,4 +104,41 @@ checkRules({
     ['history no dvt/pe', 'history/no clot-history kind=vte'],
     ['no dvt', '', 'word-out-of-place unread-red-flag'],
   ],
+  'what is unremarkable of a side is the foot, and no ray that was named before': [
+    ['right: 2nd drawer 2; left: nad', 'right 2 drawer grade=2; unclear: unremarkable'],
+    ['2nd drawer 2, L ok', '2 drawer grade=2; unclear: unremarkable'],
+    ['R: 2nd tender. L: nt', 'right 2 tenderness; left 2 no tenderness'],
+    ['left: 2nd ok', '2 unremarkable'],
+  ],
+  'a direction beside a rotation may be of the rotation': [
+    ['2nd rotated medially', '2 rotation; unclear: deviation'],
+    ['2nd rotated, medial 10', '2 rotation; 2 deviation direction=medial angle=10°'],
+  ],
+  'what was reduced is not dislocated any more': [
+    ['2nd dislocated dorsally, reduced under la', 'unclear: dislocated; unclear: anaesthesia', 'unread-red-flag'],
+    ['2nd dislocated, relocated today', 'unclear: dislocated', 'unread-red-flag'],
+    ['2nd dislocated, reducible', '2 dislocated; 2 reducibility result=reducible'],
+  ],
+  'a month in three letters is one beside its year': [
+    ['tried steroid 3rd web Jan 2026', 'tried/web 3 steroid on=2026-1'],
+    ['plan review in Oct', 'unclear: review', 'unknown-word'],
+    ['2nd dec angle', '', 'unknown-word word-out-of-place'],
+  ],
+  'more of what is typed': [
+    ['callosity under 2nd MTH', '2 callus place=head'],
+    ['2nd 10 deg med dev', '2 deviation direction=medial angle=10°'],
+    ['tried met pad with some benefit', 'tried/pad response=partial'],
+    ['mri 2nd high grade partial tear lateral', 'mri/2 tear extent=partial place=lateral'],
+    ['xray no degenerative change', 'xray/no image-other what=degenerative change'],
+    ['2nd nvi', '2 neurovascular state=intact'],
+    ['wound ok', 'wound state=unremarkable'],
+    ['stand 2nd not touching floor', 'stand/2 lifted'],
+  ],
+  'a word keeps its own name, and its file and note keep it too': [
+    ['tried tape/pad', 'tried/tape; tried/pad kind=pad'],
+    ['plan heel wb shoe 6/52', 'plan/postop-shoe kind=heel wb shoe for=6weeks'],
+    ['operation 2nd plate avulsed', 'operation/2 plate-found state=torn'],
+    ['plan trainers from 6 weeks', 'plan/ordinary-shoes kind=trainers from=6weeks'],
+    ['plan stop doac', 'plan/drug-plan what=stopped drug=anticoagulant'],
+  ],
 });
