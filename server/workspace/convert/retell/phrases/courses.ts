@@ -6,7 +6,7 @@ const KNOWN =
   '(?:(?:custom |foot |soft )*(?:orthotics?|orthoses|insoles?)|shoe inserts|taping|tape|strapping|met(?:atarsal)? (?:pad|dome)s?|gel pads?|pads|stiff (?:insole|insert|shoe|sole)s?|carbon (?:plate|insole)s?|rocker(?: soled?)?(?: shoes?)?|(?:walking |walker |air )?boot|physio(?:therapy)?|physical therapy|wide(?:r)? shoes|(?:calf )?stretch(?:es|ing)|toe (?:spacer|prop|splint)s?|budin splint|splint|ibuprofen|naproxen|diclofenac|(?:steroid|cortisone)(?: injections?| shots?)?)';
 /** What follows a measure and its time where it was tried, and is not planned. */
 const OUTCOME =
-  '(?= (?:[,;] )?(?:pain|pains|swelling (?:down|gone|less)|no (?:better|help|relief|benefit|effect|difference|use|change)|some (?:help|relief|better)|better|worse|helped|much|walking|settled|symptoms|\\d+% )(?= |$))';
+  '(?= (?:[,;] )?(?:pain|pains|no pain|tenderness (?:gone|less)|swelling (?:down|gone|less)|no (?:better|help|relief|benefit|effect|difference|use|change)|some (?:help|relief|better)|better|worse|helped|much|walking|settled|symptoms|\\d+% )(?= |$))';
 const TIMES = `~?\\d+(?:-\\d+)? ${TIME}`;
 /** How they answered, in the words of the language. */
 const ANSWERS: readonly (readonly [said: string, is: string])[] = [
@@ -71,7 +71,7 @@ const ITEMS = `${ITEM}(?:(?: ,)?(?: and| or| plus| ,)? ${ITEM})*`;
 export const COURSES: readonly Phrase[] = [
   // A note that opens with a measure, its time, and what came of it.
   [
-    `(?<=^)(${TIMES})(?: of)? (${KNOWN})(?: and (?:an? )?(${KNOWN}))?${OUTCOME}`,
+    `(?<=^)(${TIMES})(?: of| in| with)?(?: an?| the)? (${KNOWN})(?: and (?:an? )?(${KNOWN}))?${OUTCOME}`,
     (m) => `${[m[2], m[3]].flatMap((each) => (each ? [tried(each, `for ${m[1]}`)] : [])).join(' ')}`,
   ],
   [
@@ -98,6 +98,10 @@ export const COURSES: readonly Phrase[] = [
   [
     `(?<=injections and )(${KNOWN}) (?:have |has |all |both )*failed`,
     (m) => (isPlanned(m) ? undefined : tried(m[1] ?? '', 'no relief |')),
+  ],
+  [
+    `(?:not|no) better (?:despite|in spite of) (${ITEMS})${ENDS}`,
+    (m) => (/(?<![^ ])(?:if|when|until|once)(?![^ ])/.test(before(m)) ? undefined : failed(m[1] ?? '')),
   ],
   // What a measure did.
   ...ANSWERS.map(

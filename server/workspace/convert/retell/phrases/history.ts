@@ -13,6 +13,7 @@ export const HISTORY: readonly Phrase[] = [
     'pain (?:has |is )?(?:gone |come |dropped |went |fallen |improved )?(?:(?:down )?from|down) (\\d+)(?:/10)? (?:down )?to (\\d+)(?:/10)?',
     '| pain $2/10 was $1/10 |',
   ],
+  ['pain (?:is )?(?:now )?(\\d+)(?:/10)? (?:now )?(?:down|improved) from (\\d+)(?:/10)?', '| pain $1/10 was $2/10 |'],
   [
     '(?:it |this |the toe )?(?:hurts|is sore|is painful) (?:at|on|with|when) (?=push|running|walking|barefoot|standing)',
     '| pain ',

@@ -66,7 +66,7 @@ const timeOf = ({ input = '', index = 0 }: RegExpMatchArray): string => {
 export const ORDERS: readonly Phrase[] = [
   // Operations.
   [
-    `(?<=^(?:(?:right|left) )?)(?:here |in |admitted |comes in |today )?for ((?:${WITH_RAYS}))(?= ,| ;|$| \\||\\n| under)`,
+    `(?<=^(?:(?:right|left) )?)(?:here |in |admitted |admission |scheduled |comes in |today )?for ((?:${WITH_RAYS}))(?= ,| ;|$| \\||\\n| under| consent| marked| today| tomorrow)`,
     (m) => planned(m[1] ?? ''),
   ],
   [
@@ -176,6 +176,26 @@ export const ORDERS: readonly Phrase[] = [
     `(?:plan )?dressing change (tomorrow|on ${DAY}|${DAY}|next week)`,
     (m) => `| plan dressing change ${remark(m[1] ?? '')} |`,
   ],
+  [
+    `keep (?:it |the foot |foot )?elevated(?: (?:for )?(\\d+ (?:hours|days|weeks)))?(?= ,| ;|$|\\n| \\|| heel| non| and| weight)`,
+    (m) => `| plan elevation ${m[1] ? remark(m[1]) : ''} |`,
+  ],
+  [
+    `(?<!plan )(?:k-wires?|wires?|pins?) (?:to come )?out (?:at |in |after )?(?:week (\\d+)|(\\d+) weeks)${NOT_THEN}`,
+    (m) => (isOrdered(m) ? `| plan pin-out at ${m[1] ?? m[2]} weeks |` : undefined),
+  ],
+  [
+    `(?<!plan )(?:sutures|stitches) (?:to come )?out (?:at |in |after )?(?:week (\\d+)|(\\d+ (?:weeks|days)))${NOT_THEN}`,
+    (m) => (isOrdered(m) ? `| plan sutures out at ${m[1] ? `${m[1]} weeks` : m[2]} |` : undefined),
+  ],
+  [
+    `(?<=(?:shoe|boot|weeks|bearing|hours|dressing|plan) )(x-?ray|films?) (?:in|at) (\\d+ weeks)(?= ,| ;|$|\\n| \\|| review| no)`,
+    (m) => (isOrdered(m) ? `| plan xray in ${m[2]} |` : undefined),
+  ],
+  [
+    `(${SCAN}) (?:ordered|requested|booked)(?: ,)?(?: and)? (?:review|see|back) (?:after(?:wards)?|with (?:the )?results?|then)(?= ,| ;|$|\\n| \\|)`,
+    (m) => `| plan ${scan(m[1] ?? '')} | plan review with results |`,
+  ],
   // When to come.
   [
     `(?:plan )?no (?:further |more |routine )?(?:follow up|review)(?: (?:booked|arranged|needed|required|planned|appointment|made|necessary))?(?= ,| ;|$|\\n| \\|| rings?| calls?| back)`,
@@ -237,6 +257,15 @@ export const ORDER_LISTS: readonly Phrase[] = [
     (m) => `| plan ${(m[1] ?? '').replace(/^stiff sole.*$/, 'stiff insole')} |`,
   ],
 ];
+/** Is an order meant, and nothing that has been done: by its section, or in the note of an operation that names no time since. */
+const isOrdered = (m: RegExpMatchArray): boolean => {
+  const sofar = (m.input ?? '').slice(0, m.index);
+  return (
+    !isPast(m) &&
+    (/(?<![^ ])plan(?![^ ])/.test(before(m)) ||
+      (isOperation(m) && !/(?<![^ ])(?:ago|after|since|post)(?![^ ])/.test(sofar)))
+  );
+};
 /** In the note of an operation its orders are read as they stand. */
 const isOperation = ({ input = '' }: RegExpMatchArray): boolean =>
-  /(?<![^ ])(?:operation|tourniquet|approach|closed)(?![^ ])/.test(input);
+  /(?<![^ ])(?:operation|tourniquet|approach|incision|closed|closure)(?![^ ])/.test(input);

@@ -204,7 +204,7 @@ export const PLANS: readonly Phrase[] = [
     (m) => `| plan listed ${procedures(m[1] ?? '', `${m[2]}${m[3] ?? ''}`)} |`,
   ],
   [
-    `(?<=plan [^;\\n]*?)(?:and |, |; , and |; and )?(?:an? |the )?(${PROCEDURE})(?: ${OF})? ${THE}(${RAYS})(?: metatarsals?| mets?| toes?| mtps?| heads?)*(?: (only))?(?= ,| ;|$| and| with|\\|| \\|)`,
+    `(?<=plan [^;\\n]*?)(?:and |, |; , and |; and )?(?:an? |the )?(${PROCEDURE})(?: ${OF})? ${THE}(${RAYS})(?: metatarsals?| mets?| toes?| mtps?| heads?)*(?: (only))?(?= ,| ;|$| and (?![1-5](?:st|nd|rd|th))| with| day case|\\|| \\|)`,
     (m) => `| plan ${named(m[1] ?? '')} ${m[2]} ${m[3] ? remark('only') : ''} |`.replace(/ +/g, ' '),
   ],
   [

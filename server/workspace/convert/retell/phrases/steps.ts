@@ -6,7 +6,7 @@ const COUNT: Readonly<Record<string, string>> = { a: '1', an: '1', one: '1', two
 const STEP =
   '(?:flexor to extensor transfer|flexor transfer|tendon transfer|pip (?:joint )?fusion|extensor lengthening|flexor tenotomy|(?:plantar )?plate repair|weil(?: osteotomy)?|condylectomy|collateral release|pip arthroplasty)';
 const BEFORE_NEXT =
-  '(?= in (?:january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter)| next (?:week|month)| tomorrow| ,| ;|$|\\n| \\|| and| with| plus| shorten| via| through| using)';
+  '(?= \\d+(?:\\.\\d)? mm| day case| in (?:january|february|march|april|may|june|july|august|september|october|november|december|spring|summer|autumn|winter)| next (?:week|month)| tomorrow| ,| ;|$|\\n| \\|| and| with| plus| shorten| via| through| using)';
 const FIXED = '(?:(?:held|fixed|secured|stabilised|transfixed) )?(?:with|using|by) (?:an? )?';
 
 /** The last of these that was named is what is sutured. */
@@ -31,6 +31,7 @@ const inTheatre = ({ input = '' }: RegExpMatchArray): boolean =>
 
 /** Steps of an operation, clipped. */
 export const STEPS: readonly Phrase[] = [
+  ['girdlestone(?: taylor)? (?:transfer|procedure)', 'flexor to extensor transfer'],
   // A ray after its step is a ray.
   [`(${STEP}) (${NTHS})${TOE}${BEFORE_NEXT}`, (m) => `${m[1]} ${rays(m[2] ?? '')}`],
   [
@@ -70,6 +71,15 @@ export const STEPS: readonly Phrase[] = [
   [
     '(?:then )?(?:sutured|repaired|reattached|tied down|tied|advanced)(?: down)? (?:through|via|with|to) (?:2 |two |a pair of |a couple of )?(?:drill holes|bone tunnels)(?: in (?:the )?(?:base of (?:the )?)?(?:proximal )?(?:phalanx|base))?',
     (m) => (suturesPlate(m) ? '| plate repair | drill holes |' : undefined),
+  ],
+  [
+    '(?:then )?(?:sutured|repaired|reattached|fixed|advanced)(?: down)? to (?:the )?(?:base of (?:the )?)?(?:proximal )?phalanx (?:with|using) (?:an? |one |two |2 )?(?:suture )?anchors?',
+    (m) => (suturesPlate(m) ? '| plate repair | anchor |' : undefined),
+  ],
+  ['(?:fixed|held|secured) with (?:an? )?(?:twist off|snap off|headless|cannulated) screw', '| screw |'],
+  [
+    `(lateral|medial) collateral(?: ligament)? (?:was )?(repaired|reefed|imbricated|released)${NOT_THEN}`,
+    (m) => `| collateral ${m[2] === 'released' ? 'release' : 'repair'} ${remark(m[1] ?? '')} |`,
   ],
   // Tendons and capsule.
   [
@@ -112,7 +122,7 @@ export const STEPS: readonly Phrase[] = [
   ['tourniquet (?:down|off|released)(?: at| after)? (\\d+ minutes)', '| tourniquet $1 |'],
   [`([2-5]) (?:o|oh|0|zero) (?=nylon|silk|polypropylene|absorbable)`, '$1-0 '],
   [
-    `(?:skin )?closed with ([2-5]-0 )?(nylon|silk|polypropylene|absorbable|staples|clips)(?: (?:to|for) (?:the )?skin)?`,
+    `(?:skin )?closed (?:with )?([2-5]-0 )?(nylon|silk|polypropylene|absorbable|staples|clips)(?: (?:to|for) (?:the )?skin)?`,
     (m) => `| closure ${m[1] ?? ''}${m[2]}${/skin/.test(m[0]) ? ' to skin' : ''} |`,
   ],
   [`([2-5]-0 )?(nylon|silk|staples) to (?:the )?skin`, (m) => `| closure ${m[1] ?? ''}${m[2]} to skin |`],

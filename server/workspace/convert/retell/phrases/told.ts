@@ -12,6 +12,9 @@ const ON_FEET =
   '(?:long shifts|on (?:her|his) feet(?: all day| all shift)?|on feet(?: all day)?|stands all day|standing all day|always standing)';
 const LUMP =
   '(?:pebbles?|marbles?|stones?|lump|golf ball|ball|rolled up sock|bunched (?:up )?sock|sock (?:bunched|rolled) up)(?: (?:in|under|inside) (?:the |her |his )?(?:shoe|foot|sock|ball of (?:the )?foot|forefoot))?';
+/** Drugs that a plan around an operation may stop. */
+const STOPPED =
+  '(?:aspirin|clopidogrel|warfarin|apixaban|rivaroxaban|edoxaban|dabigatran|blood thinners?|methotrexate|adalimumab|etanercept|rituximab|tocilizumab|metformin)';
 const RISK =
   '(?:infection|wound (?:infection|problems|breakdown)|bleeding|stiffness|stiff toe|floating toe|recurrence|recurrent deformity|numbness|nerve (?:injury|damage)|stump neuroma|transfer (?:pain|metatarsalgia|lesions?)|non ?union|delayed union|malunion|clots?|dvt|pe|(?:persistent |ongoing |residual )?(?:swelling|pain)|scar(?:ring)?(?: pain)?|tender scar|further surgery|revision(?: surgery)?|failure|avascular necrosis|avn|crps|(?:loss of (?:the )?)toe|toe loss|amputation|short toe|metalwork problems|anaesthetic risks?|need for (?:further|more) surgery|under ?correction|over ?correction)';
 const RISKS = `${RISK}(?:(?: ,)?(?: and| or)? ${RISK})*`;
@@ -51,7 +54,7 @@ export const TOLD: readonly Phrase[] = [
     (m) => `| consent given ${remark((m[2] ?? '').replaceAll(' ,', ','))} |`,
   ],
   [
-    `(?:risks?|complications|warned)(?: (?:of|about|include|including|discussed|explained))*(?: ,)? (${RISKS})(?: (?:all )?(?:discussed|explained|understood|accepted)|(?= ;|$| \\n))`,
+    `(?:risks?|complications|warned)(?: (?:of|about|include|including|discussed|explained))*(?: ,)? (${RISKS})(?: (?:all )?(?:discussed|explained|understood|accepted)|(?= ;|$| \\n| she | he | patient ))`,
     () => `${COMPLETE_MARK}spoken`,
   ],
   // What else follows a consent is of it.
@@ -156,8 +159,12 @@ export const TOLD: readonly Phrase[] = [
     (m) => `| injury ${remark(m[0].replace(/^(?:she|he) /, ''))} |`,
   ],
   [
-    `(aspirin|clopidogrel|warfarin|apixaban|rivaroxaban|edoxaban|dabigatran|blood thinners?|methotrexate) (?:was )?(?:stopped|held|paused) (\\d+ (?:days|weeks) (?:ago|before)|yesterday|on ${DAY}|last week)(?! (?:restart|re))`,
+    `(${STOPPED}) (?:was )?(?:stopped|held|paused) (\\d+ (?:days|weeks) (?:ago|before)|yesterday|on ${DAY}|last week)(?! (?:restart|re|last|previous))`,
     (m) => `| plan stop ${m[1]} ${remark(`stopped ${m[2]}`)} |`,
+  ],
+  [
+    'stop smoking (?:for )?((?:\\d+ weeks )?(?:before|prior to)(?: (?:surgery|operation))?)(?= ,| ;|$|\\n| \\|)',
+    (m) => `| plan smoking cessation ${remark(m[1] ?? '')} |`,
   ],
   [
     `(?:she |he |patient )?(?:wants|prefers|would like|would rather|elects|chose) to wait(?: and see)?${ENDS}`,
