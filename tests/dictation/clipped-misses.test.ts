@@ -19,8 +19,14 @@ test.each([
     ['exam right ray 4: nerve-symptom present what words=[tingling] "on long walks"'],
   ],
   ['standing long hours fourth toe tingles', []],
-  // What is advised is not taken.
-  ['advised elevation comma paracetamol', []],
+  // What is advised is planned, and not taken.
+  [
+    'advised elevation comma paracetamol',
+    [
+      'plan patient: medicine present name words=[paracetamol] "advised"',
+      'plan right foot: rest-and-cold present what words=[elevation] "advised"',
+    ],
+  ],
   ['advised rest comma ibuprofen comma ice', []],
   // Both pulses of the foot, and not both feet.
   ['pulses both palpable', ['exam right foot: pulses present felt words=[palpable]']],

@@ -158,6 +158,7 @@ const FELT_ROWS: readonly Phrase[] = [
   // Vessels.
   ['pulses (?:are )?(?:both )?(?:there|strong|full|brisk|equal|easy|easily felt)', 'pulses good'],
   ['(?:foot )?pulses (?:are )?both (?:there|felt|present|palpable)', 'pulses good'],
+  ['(?:foot )?pulses (?:are )?both (weak|faint|reduced|absent|not palpable|not felt)', 'pulses $1'],
   [
     '(?<!posterior |peroneal )tibial (?:pulse )?(?:is )?(?=not felt|felt|palpable|good|weak|absent|not palpable)(?!is)',
     'pt ',

@@ -54,7 +54,7 @@ export const HEALING: readonly Phrase[] = [
     'touches ground',
   ],
   [
-    `(?:motion |range )?(${NTH})(?: (?:toe|mtp(?: joint)?))?( stiff)?(?: ,)? (?:motion )?(\\d+)°? up (?:, )?(?:and )?(\\d+)°? down`,
+    `(?:motion |range )?(${NTH})(?: (?:toe|mtp(?: joint)?))?( stiff)?(?: ,)? (?:motion )?(\\d+)°? up (?:, )?(?:and )?(\\d+)°? down(?! (?:painful|painless|pain|with pain))`,
     (m) => {
       const ray = rays(m[1] ?? '');
       return `${m[2] ? `| ${ray} mtp stiff ` : ''}| ${ray} mtp dorsiflexion ${m[3]}° | ${ray} plantarflexion ${m[4]}° |`;

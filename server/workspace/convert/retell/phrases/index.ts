@@ -31,15 +31,15 @@ export const HEARD: readonly Phrase[] = [...MISHEARD, ...QUANTITIES, ...CORRECTE
 /** Every other row, in the order in which they apply. */
 export const REPHRASED: readonly Phrase[] = [
   ...PLACES,
-  ...CLIPPED,
-  ...CLIPPED_FEEL,
-  ...CLIPPED_IMAGES,
   ...STEPS,
   ...OPERATED,
   ...HEALING,
   ...COURSES,
   ...ORDERS,
   ...TOLD,
+  ...CLIPPED,
+  ...CLIPPED_FEEL,
+  ...CLIPPED_IMAGES,
   ...SENTENCES,
   ...ASIDES,
   ...REVIEWS,
