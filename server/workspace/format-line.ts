@@ -36,7 +36,9 @@ function write(line: LineSyntax, kept: readonly Span[], words: Words): string {
 
 function wordOf(line: LineSyntax, role: Role, kept: readonly Span[]): string {
   const own = line.text.slice(role.start, role.end);
-  return role.canonical === undefined || inside(role, kept) ? own : role.canonical;
+  // A ray of a line that was not read with certainty may be meant with the words that were not.
+  const open = role.kind === 'subject' && kept.length > 0;
+  return role.canonical === undefined || open || inside(role, kept) ? own : role.canonical;
 }
 
 /** Lines of a visit that stand in its column. */

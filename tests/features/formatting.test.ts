@@ -23,6 +23,12 @@ describe('formatting', () => {
     ['//  2nd   drawer 2', '//  2nd   drawer 2'],
     ['pain 2nd 6/10 "worst   barefoot"', 'pain     2nd 6/10 "worst   barefoot"'],
     ['2nd  blorp   ok, drawer   2', '2nd      blorp   ok, drawer 2'],
+    // A ray beside words that were not read may have been meant with them.
+    ['2nd 3rd 4th MTPs drawer 0 / zq', '2nd 3rd 4th MTPs drawer 0 / zq'],
+    ['2nd 2nd zq tender', '2nd 2nd  zq tender'],
+    ['MT2 zorp', 'MT2      zorp'],
+    ['2nd mtpj zorp, drawer 2', '2nd mtpj zorp, drawer 2'],
+    ['2nd mtpj TTP plantar', '2nd MTP  tender plantar'],
     ['   ', ''],
     ['patient KM-207 born 1971 female', 'patient KM-207  born 1971  female'],
     ['visit   2026-03-09  new r', 'visit 2026-03-09 first right'],
