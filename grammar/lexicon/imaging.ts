@@ -149,7 +149,7 @@ export const IMAGING = [
     bare: 'present',
     subjects: ['ray'],
     word: 'tear',
-    forms: ['plate tear', 'plantar plate tear', 'torn', 'plate torn', 'plantar plate torn'],
+    forms: ['plate tear', 'plantar plate tear', 'pp tear', 'torn', 'plate torn', 'plantar plate torn'],
     leads: {
       'plate rupture': { gives: { kind: 'rupture' }, noun: true },
       'plate intact': { absent: true },

@@ -5,7 +5,7 @@ const practice = { source: 'common practice', mark: 'common practice' } as const
 
 /** Procedures with their other names; a plan names them too. */
 export const PROCEDURES = {
-  'plate repair': ['plantar plate repair'],
+  'plate repair': ['plantar plate repair', 'pp repair'],
   'plate reinsertion': [],
   'weil osteotomy': ['weil'],
   'shortening osteotomy': [],

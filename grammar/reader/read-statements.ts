@@ -25,7 +25,7 @@ import { readPair, readSubject, subjectText } from './read-subjects.ts';
 import { readWords, saidValue } from './read-words.ts';
 import { withRedFlags } from './red-flags.ts';
 import { isOtherHeading, ofNoImage, pastListMark, readSectionHeading } from './section-heading.ts';
-import { readGradeOfScale, readMinus, readNotOf, readTenGrams } from './short-answers.ts';
+import { readGradeOfScale, readMinus, readNotOf, readTenGrams, readTimeSince } from './short-answers.ts';
 import { sideReach } from './sides.ts';
 import { readTwoSizes, sutureSize } from './sizes.ts';
 import { mayBeSubject, subjectAt } from './subjects.ts';
@@ -190,6 +190,7 @@ function step(binder: Binder, i: number): number {
     default:
       return (
         saidValue(binder, i) ??
+        readTimeSince(binder, i) ??
         readGradeOfScale(binder, i) ??
         readTenGrams(binder, i) ??
         readNextScore(binder, i) ??

@@ -6,6 +6,7 @@ import { type Draft, findingsIn, setSlot } from './draft.ts';
 import { type Form, matchesAt } from './forms.ts';
 import { isAnother, isPlain } from './go-on.ts';
 import { endsSegment } from './items.ts';
+import { quantityAt } from './quantities.ts';
 
 /** Answers in a word or a sign that can be of one finding only. */
 
@@ -97,4 +98,19 @@ export function readTenGrams(binder: Binder, index: number): number | undefined 
   if (item?.is !== 'number' || !/^10 ?g mono/i.test(binder.line.slice(item.start))) return undefined;
   binder.role('filler', binder.span(index, index + 2));
   return index + 2;
+}
+
+/** `6/52 post op, wound clean`, `2/52: wound clean`: how long after the operation, at the start of a line, is kept as typed and is no word of what follows. */
+export function readTimeSince(binder: Binder, index: number): number | undefined {
+  const { items, line, section } = binder;
+  const item = items[index];
+  if (index > 0 || item?.is !== 'slashed' || section !== 'exam' || !quantityAt(items, index)) return undefined;
+  const since = /^\S+(?:\s+(?:weeks?\s+)?(?:post[ -]?op|p\/o|since op)\b|(?=:))/i.exec(line.slice(item.start));
+  const end = item.start + (since?.[0].length ?? 0);
+  const next = items.findIndex(({ start }) => start >= end);
+  if (!since || next < 0) return undefined;
+  const at = { start: item.start, end };
+  binder.keep(at, false);
+  binder.role('verbatim', at);
+  return next;
 }

@@ -141,4 +141,17 @@ checkRules({
     ['plan trainers from 6 weeks', 'plan/ordinary-shoes kind=trainers from=6weeks'],
     ['plan stop doac', 'plan/drug-plan what=stopped drug=anticoagulant'],
   ],
+  'how long after an operation, at the start of a line, is of no finding': [
+    ['2/52 post op, wound clean, no fever', 'wound state=clean; no fever'],
+    ['6/52 post op kwire out, 2nd stiff', 'pin-out; 2 stiffness'],
+    ['2/52: wound clean', 'wound state=clean'],
+    ['2/52 wound clean', 'unclear: wound', 'number-without-place'],
+    ['plan 2/52 post op wound check', 'unclear: wound-care', 'number-without-place word-out-of-place'],
+    ['1/7 post op toe pale', 'unclear: perfusion', 'word-out-of-place unread-red-flag'],
+  ],
+  'the plate in two letters, beside what it is': [
+    ['mri 2nd pp tear partial', 'mri/2 tear extent=partial'],
+    ['op R 2nd pp repair', 'operation/right 2 procedure what=plate repair'],
+    ['us 2nd pp thick', '', 'unknown-word word-out-of-place'],
+  ],
 });
