@@ -35,7 +35,7 @@ export const HEALING: readonly Phrase[] = [
   ['(?:k-wires?|wires?|pins?) (?:is |are )?(?:still )?in(?= ,| ;|$| and| pin site| no| wound)', 'pin in situ'],
   [
     `(?:k-wires?|wires?|pins?) (?:was |were )?(?:came |taken |removed |pulled )?out (?:at|after) (\\d+) (days|weeks|months)(?! (?:from now|time|if))`,
-    (m) => (isBefore(m, m[1] ?? '', m[2] ?? '') ? `| pin-out ${remark(`at ${m[1]} ${m[2]}`)} |` : undefined),
+    (m) => (isBefore(m, m[1] ?? '', m[2] ?? '') ? `| exam pin-out ${remark(`at ${m[1]} ${m[2]}`)} |` : undefined),
   ],
   [
     `(?:big|great) toe (?:is )?(still )?numb(?= ,| ;|$| second| no| and|\\n| 2nd| calf| wound)(?! (?:before|at first|until))`,
@@ -62,11 +62,11 @@ export const HEALING: readonly Phrase[] = [
   ],
   [
     "(?<!(?:not|never|no) )(?:is |she is |he is |she's |he's )?(?:now )?back (hiking|running|dancing|cycling|swimming|walking|jogging|playing football)(?= ,| ;|$| and| discharged| no| pain|\\n)",
-    (m) => `| activity ${(m[1] ?? '').replace('playing ', '')} ${remark('back')} |`,
+    (m) => `| history activity ${(m[1] ?? '').replace('playing ', '')} ${remark('back')} |`,
   ],
   [
     `in (normal|ordinary|own|regular) (?:shoes|trainers) (since (?:week \\d+|[a-z]+))${ENDS}`,
-    (m) => `| normal shoes ${remark(m[2] ?? '')} |`,
+    (m) => `| exam normal shoes ${remark(m[2] ?? '')} |`,
   ],
   [
     '(?<=(?:wound|pus|redness|red|discharge)(?: "[^"]*")?(?: \\|)? (?:, )?(?:[a-z]+ )?)not (?:warm|hot)(?= ,| ;|$| calf| toe| and| no| swollen)',
@@ -75,12 +75,12 @@ export const HEALING: readonly Phrase[] = [
   ['(?:the )?toes? (?:still )?(?:taped|strapped) (?:down|in plantarflexion)', whole('taped')],
   ['no (?:bleeding|ooze|strike ?through)(?= ,| ;|$| taking| no| calf| told| wound|\\n)', whole('bleeding')],
   [
-    '(?:k-wires?|wires?|pins?) (?:was |were )?(?:pulled|taken out|extracted)(?: today)?(?= ,| ;|$|\\n| \\|| no| without| and)',
-    'pin removed',
+    '(?<=(?:^|[,;|\\n] |and |now |today |dry |clean |healed |out ))(?:k-wires?|wires?|pins?) (?:was |were )?(?:pulled|taken out|extracted)(?: today)?(?= ,| ;|$|\\n| \\|| no| without| and)',
+    '| exam pin-out |',
   ],
   [
     '(?<!(?:not|cannot) )(?:walks|wears|is) (?:in )?(normal shoes|ordinary shoes|own shoes|regular shoes|trainers|sneakers|runners)(?= ,| ;|$|\\n| \\|| no| and)',
-    '| normal shoes |',
+    '| exam normal shoes |',
   ],
   [
     `(?<!(?:no|not|any) )transfer (?:pain|metatarsalgia) (?:under |at |of )?(?:the )?(${NTH})(?: (?:head|met head|metatarsal(?: head)?))?(?= ,| ;|$|\\n| \\|| drawer| callus| no)`,

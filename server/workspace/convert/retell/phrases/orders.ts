@@ -164,8 +164,8 @@ export const ORDERS: readonly Phrase[] = [
     (m) => `| plan sutures out at ${m[2]}${m[1] ? ` ${remark(m[1])}` : ''} |`,
   ],
   [
-    `(?:sutures|stitches) (?:to )?(?:stay|remain|left)(?: in)?(?= ,| ;|$| check| review| wound| no| another)(?! another)`,
-    () => `| sutures in place ${remark('stay in')} |`,
+    `(?<!(?:most|some|half|alternate|other|should|must|if) )(?:sutures|stitches) (?:to )?(?:stay|remain|left)(?: in)?(?= ,| ;|$| check| review| wound| no| another)(?! another)`,
+    () => `| exam sutures in place ${remark('stay in')} |`,
   ],
   [
     `(?:k-wires?|wires?|pins?) (?:to )?(?:stay|stays|remain|remains)(?: in)?(?: for)? (\\d+ (?:days|weeks))${NOT_THEN}`,

@@ -100,7 +100,7 @@ export const TOLD: readonly Phrase[] = [
   ],
   [
     '(?<!(?:not|never|cannot|could|only) )(?:can )?walks? (\\d+) ?(?:k|km|kilometres)(?= ,| ;|$|\\n| \\|| no| without| pain)(?! (?:before|until))',
-    '| walking distance $1 km |',
+    '| history walking distance $1 km |',
   ],
   [
     '(?:told|advised|asked) to (?:keep (?:it|the foot) (?:up|elevated)|elevate(?: it| the foot)?)(?= ,| ;|$|\\n| and| \\|)',
@@ -108,7 +108,7 @@ export const TOLD: readonly Phrase[] = [
   ],
   [
     'antibiotics? started(?: (by (?:her |his |the )?gp|yesterday|today))?(?= ,| ;|$|\\n| \\|)',
-    (m) => `| antibiotic ${remark(m[1] ? `started ${m[1]}` : 'started')} |`,
+    (m) => `| history antibiotic ${remark(m[1] ? `started ${m[1]}` : 'started')} |`,
   ],
   [
     '(?:may|can) drive (from (?:week \\d+|\\d+ weeks|next week)|after \\d+ weeks|once out of (?:the )?boot)',
@@ -116,7 +116,7 @@ export const TOLD: readonly Phrase[] = [
   ],
   [
     '(?<!not )back (?:at|to) work (since (?:[a-z]+)|\\d+ (?:days|weeks|months) ago)(?= ,| ;|$|\\n| \\|)',
-    (m) => `| back at work ${remark(m[1] ?? '')} |`,
+    (m) => `| history back at work ${remark(m[1] ?? '')} |`,
   ],
   [
     "(?:(?:she is|he is|she's|he's|very|really|quite) )*(?:satisfied|happy|pleased|delighted)(?: with (?:the |her |his )?(?:result|outcome|toe|foot|progress))?(?= ,| ;|$|\\n)|would do it again",
@@ -148,15 +148,15 @@ export const TOLD: readonly Phrase[] = [
     '(?<=smok(?:er|es|ing)[^;\\n]*?)(?:, )?(?:and )?(?:told|advised|asked|urged|counselled|must|needs|encouraged)(?: her| him)? to (?:stop|quit|give up)(?: smoking)?',
     '| plan smoking cessation |',
   ],
-  ['not (?:on|taking) the (?:contraceptive )?pill', '| no contraceptive pill |'],
+  ['not (?:on|taking) the (?:contraceptive )?pill', '| history no contraceptive pill |'],
   [
     `(?<!(?:not|off|no longer|stopped|was|previously|came|never) )(?:she is |she's |is )?(?:on|takes|taking) the (?:combined |contraceptive |oral contraceptive )?pill(?! (?:until|before|when|in the past))`,
-    '| contraceptive pill |',
+    '| history contraceptive pill |',
   ],
   // A knock.
   [
     `(?<!(?:not|no|never|nearly|denies|didn't|if|almost) )(?:(?:she|he) )?(?:took a (?:knock|bang)|knocked (?:it|the toe|her toe|his toe)|banged (?:it|the toe)|stubbed (?:it|the toe|her toe|his toe|the ${NTH} toe))(?: (?:on|against|into) (?:the|a|her|his) [a-z]+)?(?: (?:last night|yesterday|this morning|on ${DAY}|last week|\\d+ (?:days|weeks|months) ago))?(?= ,| ;|$| more| pain| and| no| since)`,
-    (m) => `| injury ${remark(m[0].replace(/^(?:she|he) /, ''))} |`,
+    (m) => `| history injury ${remark(m[0].replace(/^(?:she|he) /, ''))} |`,
   ],
   [
     `(${STOPPED}) (?:was )?(?:stopped|held|paused) (\\d+ (?:days|weeks) (?:ago|before)|yesterday|on ${DAY}|last week)(?! (?:restart|re|last|previous))`,
