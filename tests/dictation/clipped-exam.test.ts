@@ -82,6 +82,27 @@ test.each([
   ['callus third head starting', '3rd callus head "starting"'],
   ['tender over the third metatarsal shaft comma not at the joint', '3rd shaft tender "not at the joint"'],
   ['third web pain down eight to two', 'web 3 pain 2/10 was 8/10'],
+  // What goes on after a comma, and what is said beside a result.
+  [
+    'second m t p still swollen comma less than before comma drawer grade one',
+    '2nd swelling "less than before"; 2nd drawer 1',
+  ],
+  ['second toe swollen since march drawer grade two painful', '2nd swelling "since march"; 2nd drawer 2 painful'],
+  ['drawer all negative', '2nd-5th drawer negative'],
+  ['drawer stable third to fifth', '3rd-5th mtp stable'],
+  ['clawing all toes flexible', '2nd-5th claw flexible'],
+  ['second toe crossover fixed', '2nd overlap "fixed"'],
+  ['second toe not touching floor by two millimetres', '2nd lifted 2 mm'],
+  ['callus first and second heads', '1st-2nd callus head'],
+  ['third metatarsal neck tender', '3rd metatarsal tender "neck"'],
+  ['sesamoid tender medial', '1st tender medial sesamoid'],
+  ['lateral forefoot pain burning fourth web numb fifth toe', 'pain forefoot "lateral"\nweb 4 burning\n5th numb'],
+  [
+    'sensation reduced stocking vibration absent ankles monofilament six of ten',
+    'sensation reduced "stocking"; vibration absent to ankles; monofilament 6/10',
+  ],
+  ['dorsalis pedis two plus comma posterior tib one plus', 'dp 2+; pt 1+'],
+  ['erythema and warmth first m t p', '1st redness; 1st warm joint'],
   // Images and the laboratory.
   ['m r i full thickness tear lateral half second plate', 'mri 2nd tear full lateral'],
   ['m r i third plate partial thickness tear lateral', 'mri 3rd tear partial lateral'],

@@ -81,11 +81,42 @@ test.each([
     'second toe tender full stop consented floating toe comma stiffness comma recurrence',
     ['exam patient: consent present state words=[given]', 'exam right ray 2: tenderness present'],
   ],
+  // What was said of the ray before is not of the one after.
+  ['big toe still numb second toe moves', ['exam right ray 1: numbness present']],
+  ['third toe light touch reduced fourth toe normal', []],
+  ['light touch reduced third toe fourth toe normal', ['exam right ray 3: sensation present state words=[reduced]']],
+  ['mulder negative second third positive', ['exam right web 2: click absent']],
+  ['second mulder negative third positive', ['exam right web 2: click absent', 'exam right web 3: click present']],
+  [
+    'drawer second stable third and fourth lax',
+    ['exam right ray 2: mtp present stability words=[stable] "drawer stable"'],
+  ],
+  [
+    'm r i second plate full thickness tear third plate intact',
+    ['mri right ray 2: tear present extent words=[full]', 'mri right ray 3: tear absent'],
+  ],
+  ['m r i second plate tear third intact', ['mri right ray 2: tear present']],
+  ['sensation second reduced third normal', ['exam right ray 2: sensation present state words=[reduced]']],
+  // An exception, another time.
+  ['x ray hardware intact comma no lucency comma but screw prominent', []],
+  ['m t p joints stable two to five except three', []],
+  ['m t p joints stable two to five but three lax', []],
+  ['heads two and three were tender', []],
+  ['hallux straight after the bunionectomy', []],
+  ['hallux dorsiflexion sixty before surgery', []],
+  ['mulder silent since the injection', []],
+  ['monofilament absent under heads one to three last year', []],
+  ['new ache under the second head when running last month', []],
+  ['transfer pain second and third heads resolved', []],
+  ['purchase second absent before surgery', []],
+  ['hammer toes two and three corrected last year', []],
+  ['if crp sent', []],
   // A place stands before its noun.
   [
     'gradual forefoot pain five weeks dorsal swelling third metatarsal neck tender',
     [
       'exam right foot: foot-swelling present "dorsal"',
+      'exam right ray 3 metatarsal: tenderness present "neck"',
       'history right foot: onset present manner words=[gradual]',
       'history right foot: pain present place words=[forefoot] for low=5 high=5 unit=weeks',
     ],

@@ -5,17 +5,23 @@ import type { SaidWord } from './said-words.ts';
  * may be a time (`second injection`), a share (`lateral third`) or a turn (`second opinion`), and stays as said.
  */
 
-const NTH: Readonly<Record<string, string>> = { second: '2nd', third: '3rd', fourth: '4th', fifth: '5th' };
+const NTH: Readonly<Record<string, string>> = {
+  first: '1st',
+  second: '2nd',
+  third: '3rd',
+  fourth: '4th',
+  fifth: '5th',
+};
 
 /** A ray that was written as one already. */
-const NAMED = /^[2-5](?:nd|rd|th)$/;
+const NAMED = /^[1-5](?:st|nd|rd|th)$/;
 
 /** They name a part of a ray: the ordinal before them is its number, whatever stands before it. */
 const PARTS =
   /^(?:toes?|rays?|mtps?|pips?|dips?|mets?|metatarsals?|metatarsophalangeal|heads?|shafts?|necks?|plates?|webs?|webspace|interspace|hammertoe)$/;
 /** What is said of a ray after it. */
 const SAID_AFTER =
-  /^(?:grade|stable|unstable|loose|lax|firm|straight|swollen|puffy|boggy|tender|painful|painless|sore|numb|stiff|fixed|rigid|flexible|supple|reducible|correctable|subluxed|dislocated|hammer|hammered|claw|clawed|clawing|mallet|crossover|crosses|crossing|overlaps|overlapping|overrides|overriding|floating|floats|lifted|deviated|deviates|drifted|drifting|drifts|absent|negative|positive|normal|unremarkable|fine|quiet|free|clear|ok|okay|holds|hold|pulls|fails|reduced|weak|good|lost|gone|dull|blunt|intact|torn|drawer|paper|callus|corn|non|not|mild|moderate|marked|warm|red|clawed)$/;
+  /^(?:grade|stable|unstable|loose|lax|firm|straight|swollen|puffy|boggy|tender|painful|painless|sore|numb|stiff|fixed|rigid|flexible|supple|reducible|correctable|subluxed|dislocated|hammer|hammered|claw|clawed|clawing|mallet|crossover|crosses|crossing|overlaps|overlapping|overrides|overriding|floating|floats|lifted|deviated|deviates|drifted|drifting|drifts|absent|negative|positive|normal|unremarkable|fine|quiet|free|clear|ok|okay|holds|hold|pulls|fails|reduced|weak|good|lost|gone|dull|blunt|intact|torn|drawer|paper|callus|corn|non|not|mild|moderate|marked|warm|red|swelling|tenderness|sensation|light|purchase|grip|synovitis|effusion|oedema|edema|marrow|numbness|dorsiflexion|motion|extension|deviation|tear)$/;
 /** What is said of a ray before it. */
 const SAID_BEFORE =
   /^(?:drawer|lachman|stress|purchase|grip|paper|sensation|touch|feeling|tip|pulp|negative|positive|silent|doubtful|equivocal|strong|absent|stable|unstable|tender|tenderness|swollen|swelling|numb|numbness|tingling|callus|callosity|keratosis|corn|hammer|claw|mallet|crossover|plate|tear|synovitis|effusion|oedema|edema|motion|rom|dorsiflexion|plantarflexion|mulders?|click|squeeze|neuroma|mtps?|pip|fracture|reaction|pain|ache|soreness|weil|weils|repair|fusion|transfer|tenotomy|lengthening|arthroplasty)$/;
@@ -83,6 +89,8 @@ function dangles(words: readonly SaidWord[], from: number): boolean {
 function isBesideRay(words: readonly SaidWord[], from: number, end: number): boolean {
   const [before, after] = [textAt(words, from - 1), textAt(words, end)];
   if (PARTS.test(after)) return true;
+  // `first` alone is a time more often than a ray.
+  if (textAt(words, from) === 'first' && end === from + 1) return false;
   if (COUNTS.test(before) || (/^[12]$/.test(before) && SHARES.test(textAt(words, from - 2)))) return false;
   return SAID_AFTER.test(after) || SAID_BEFORE.test(before);
 }

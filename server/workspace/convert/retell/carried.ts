@@ -49,7 +49,7 @@ export const CARRIED: readonly Carried[] = [
     of: 'ray',
     values: [
       ['(?:pulls|pulled|slips|slides|comes|slid|slipped) (?:straight |right )?out|fails|failed|lost|out', 'pulls-out'],
-      ['holds(?: it)?(?: well)?|held|hold(?: it)?(?: well)?|strong|good|normal|passes', 'holds'],
+      ['holds(?: it)?(?: well)?|held|hold(?: it)?(?: well)?|strong|good|normal|fine|passes', 'holds'],
       ['weak', 'weak'],
       NOT_DONE,
     ],

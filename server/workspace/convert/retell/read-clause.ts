@@ -192,7 +192,7 @@ const isOfWhole = ({ id, subject, word }: FindingNode, i: number, found: readonl
   );
 };
 /** Findings of the whole foot, though a toe may have them too. */
-const OF_THE_FOOT: readonly string[] = ['sensation', 'skin', 'neurovascular', 'capillary-refill', 'callus'];
+const OF_THE_FOOT: readonly string[] = ['sensation', 'skin', 'neurovascular', 'capillary-refill', 'callus', 'fat-pad'];
 
 /** `no rest pain` is said of the foot. */
 const isRestPain = ({ id, slots }: FindingNode): boolean =>

@@ -87,6 +87,7 @@ function stands(runs: readonly Placed[], at: number): boolean {
   if (!run?.reading) return false;
   const { reading, segment, part } = run;
   if (isHeld(runs, at) || isParted({ ...besideOf(runs, at), reading })) return false;
+  if (isOfValueBefore(runs, at)) return false;
   const [before, after] = [nearest(runs, at, -1), nearest(runs, at, 1)];
   const bare = isBare(run) && !reading.opens;
   if (before && isInert(before.words)) {
@@ -99,7 +100,7 @@ function stands(runs: readonly Placed[], at: number): boolean {
     if (!near && !reading.opens && isQuality(run) && !namesRay(run) && isOther(before.words)) return false;
   }
   if ((!reading.opens && mayBeOfNext(runs, at)) || sideFollows(runs, at)) return false;
-  if (!after || isInert(after.words)) return true;
+  if (!after || isInert(after.words)) return !isExcepted(runs, at);
   const words = after.words.map((word) => word.text);
   // What was read after it is a statement of its own, unless it denies: `swelling, no redness, no`.
   if (after.fell) return (!denies(after) || (after.segment !== segment && words.length > 1)) && !bindsBack(words);
@@ -107,6 +108,21 @@ function stands(runs: readonly Placed[], at: number): boolean {
   if (opensRay(words) && isPlaced(run, runs)) return true;
   return after.part === part ? mayPrecede(run, words) : !goesBack(words) && !tellsOf(words);
 }
+/** `hardware intact, no lucency, but screw prominent`: what has no place stands between a clause and its exception. */
+const isExcepted = (runs: readonly Placed[], at: number): boolean => {
+  const next = runs.slice(at + 1).find(({ words }) => !isInert(words));
+  return next !== undefined && !next.reading && EXCEPTS.test(wordsOf(next));
+};
+const EXCEPTS = /^(?:and )?(?:but|except|apart|however|although|though|bar|save)(?= |$)/;
+/** `sensation second reduced third normal`: what is normal may be what was told of the ray before it, and not all of the next one. */
+function isOfValueBefore(runs: readonly Placed[], at: number): boolean {
+  const [run, before] = [runs[at], runs.slice(0, at).findLast(({ words }) => textOf(words) !== APART)];
+  if (!run?.reading || before?.segment !== run.segment || run.words.some(({ text }) => text === 'ray')) return false;
+  const last = before.reading?.findings.at(-1);
+  return run.reading.findings[0]?.id === 'panel' && last !== undefined && GRADED_NORMAL.includes(last.id);
+}
+/** Findings of which `normal` may be said. */
+const GRADED_NORMAL: readonly string[] = ['sensation', 'vibration', 'numbness'];
 /** Does a clause have its ray before its finding, by its own words or those of a speaker who says rays first? */
 const isPlaced = ({ reading, words }: Run, runs: readonly Placed[]): boolean =>
   (reading?.findings ?? []).every(({ subject, word }) => subject !== undefined && subject.start < word.start) &&

@@ -1,5 +1,5 @@
 import { BIG, STILL } from './clipped.ts';
-import { ORD, type Phrase, RAY, RAYS, remark } from './phrase.ts';
+import { FRESH, ORD, type Phrase, RAY, RAYS, remark, UNVALUED } from './phrase.ts';
 
 /** What is pressed, seen and felt, in clipped phrases. */
 const SIDE_OF_TOE =
@@ -18,6 +18,41 @@ const eachRay = (said = ''): string[] => said.match(new RegExp(RAY, 'g')) ?? [];
 
 /** What is pressed, seen and felt. */
 const TOUCHED: readonly Phrase[] = [
+  [
+    `(?<=(?:swollen|swelling|tender|tenderness|sore|stiff) )(?:, )?(?:but )?((?:less|better|worse|more) than (?:before|last time|last visit|previously)|less so)`,
+    (m) => remark(m[1] ?? ''),
+  ],
+  [
+    `(?<!no )swelling (?:is )?(less|reduced|decreasing|reducing|going down|coming down)(?! (?:than|on|in|at))`,
+    (m) => `swelling ${remark(m[1] ?? '')}`,
+  ],
+  [
+    `(?<=(?:swollen|swelling|numb|stiff|tender|red|puffy) )since ((?:last |early |late )?(?:january|february|march|april|may|june|july|august|september|october|november|december|christmas|easter|spring|summer|autumn|winter))`,
+    (m) => remark(m[0]),
+  ],
+  [
+    `(?<=pain (?:[^,;|]+ )?)(only (?:when|on|with) (?:running|walking|standing|pushing off|push off|stairs|hills))`,
+    (m) => remark(m[1] ?? ''),
+  ],
+  [`(lateral|medial|central|dorsal) forefoot (?:pain|ache)`, (m) => `pain forefoot ${remark(m[1] ?? '')} |`],
+  [
+    `(?:redness|erythema) and (?:warmth|heat) (?:of |over |at |around )?(?:the )?(${RAY})(?: (?:mtp|toe|joint))*`,
+    '| $1 redness | $1 warm joint |',
+  ],
+  [
+    '(?:(medial|tibial|lateral|fibular) sesamoid (?:is )?tender|sesamoids? tender(?: (medial|lateral|medially|laterally))?)',
+    (m) => `| 1st tender ${sesamoid(m[1] ?? m[2])} |`,
+  ],
+  [`${FRESH}callus(?:es)? (${RAYS}) heads?`, 'callus head $1'],
+
+  [
+    `(${RAY}) (?:met|metatarsal|mt) (neck|base) (?:is )?(?:point |focally |very )?tender`,
+    (m) => `| ${m[1]} metatarsal tender ${remark(m[2] ?? '')} |`,
+  ],
+  [
+    `(?:point |focal |bony )?(?:tender|tenderness) (?:over|at|on) (?:the )?(${RAY}) (?:met|metatarsal|mt) (neck|base)`,
+    (m) => `| ${m[1]} metatarsal tender ${remark(m[2] ?? '')} |`,
+  ],
   [
     `(?:(web [1-4]|${RAY}) )?pain (?:is |has come |come |has gone |gone )?down (?:from )?(\\d+)(?:/10)? to (\\d+)(?:/10)?(?! (?:days|weeks|months))`,
     (m) => `| ${m[1] ?? ''} pain ${m[3]}/10 was ${m[2]}/10 |`,
@@ -38,19 +73,19 @@ const TOUCHED: readonly Phrase[] = [
   [`(?:tender|tenderness) (?:over|at|on|along) (?:the )?(${RAY}) (?:met|metatarsal|mt) shaft`, '| $1 shaft tender'],
   [
     `new (?:ache|soreness|pain|discomfort) (plantar|head) (${RAY})(?: (?:head|met head|metatarsal head))?(?! (?:nail|web|toe|space))`,
-    (m) => `| pain ${m[2]} ${/head/.test(m[0]) ? 'head' : 'plantar'} ${remark('new')} |`,
+    (m) => `| pain ${m[2]} ${/head/.test(m[0]) ? 'head' : 'plantar'} ${remark('new')}`,
   ],
   [
     `(?<!(?:pain|tender|tenderness|callus|sore|no|ache) )(plantar|head) (${RAY})( head)? new (?:ache|soreness|pain|discomfort)`,
-    (m) => `| pain ${m[2]} ${m[1] === 'head' || m[3] ? 'head' : 'plantar'} ${remark('new')} |`,
+    (m) => `| pain ${m[2]} ${m[1] === 'head' || m[3] ? 'head' : 'plantar'} ${remark('new')}`,
   ],
   [`plantar (?:keratosis|callosity|callus) (both|under both|${RAYS})(?: heads?)?`, plantarCallus],
   [
-    `callus((?: ${RAY}(?: head)?)?) (?:is |just )?(starting|forming|beginning|building up|early)(?! to go)`,
+    `callus((?: (?:head|plantar))?(?: ${RAY}(?: head)?)?) (?:is |just )?(starting|forming|beginning|building up|early)(?! to go)`,
     (m) => `callus${m[1] ?? ''} ${remark(m[2] ?? '')}`,
   ],
   [
-    `(?<!no )transfer (?:pain|metatarsalgia)(?: (?:under|at|to))?(?: (?:plantar|head))? (${RAYS})(?: (?:heads?|mets?|metatarsals?))?`,
+    `${FRESH}(?<!no )transfer (?:pain|metatarsalgia)(?: (?:under|at|to))?(?: (?:plantar|head))? (${RAYS})(?: (?:heads?|mets?|metatarsals?))?`,
     '| $1 transfer-pain |',
   ],
   [
@@ -70,6 +105,8 @@ const TOUCHED: readonly Phrase[] = [
 ];
 /** So many letters before it the two rays are named. */
 const NEAR = 50;
+const sesamoid = (side = ''): string =>
+  side === '' ? 'sesamoids' : `${/^(?:m|t)/.test(side) ? 'medial' : 'lateral'} sesamoid`;
 function plantarCallus({ 1: said = '', input = '', index = 0 }: RegExpMatchArray): string | undefined {
   if (!/both/.test(said)) return `callus plantar ${said}`;
   // Both of the two rays that were named last.
@@ -79,6 +116,16 @@ function plantarCallus({ 1: said = '', input = '', index = 0 }: RegExpMatchArray
 
 /** Nerves and vessels. */
 const FELT_ROWS: readonly Phrase[] = [
+  [
+    '(?:sensation|feeling) (reduced|diminished|lost|absent|normal) (?:in (?:an? )?)?((?:glove and )?stocking(?: distribution| pattern)?)',
+    (m) => `sensation ${feeling(m[1] ?? '')} ${remark(m[2] ?? '')} |`,
+  ],
+  ['vibration absent (?:at |to |below )?(?:the )?ankles', 'vibration absent to ankles |'],
+  ['monofilament (\\d+) (?:of|out of) 10', 'monofilament $1/10'],
+  ['webs (?:all |are )*negative', '§webs |'],
+  [`(?:posterior tib(?:ial)?|tib post)(?: pulse)? (?=[0-4]\\+?(?: |$))`, 'pt '],
+  [`(?<=(?:^|[,;|\\n] |with |and ))numb (${RAY}) toe`, '| $1 numb'],
+
   ['mulders?(?: click| sign)? (?:with|and) pain', 'mulders positive painful |'],
   [
     '(web [1-4]) (?:mulders? )?click (?:but |with )?(?:no pain|without pain|painless|not painful)',
@@ -94,7 +141,7 @@ const FELT_ROWS: readonly Phrase[] = [
     'mulders positive',
   ],
   [
-    `(mulders?|click|squeeze)(?: click| sign| test)?${STILL} (positive|negative|equivocal|painful)(?: (?:in|at|of))?(?: the)? (${RAYS})(?! (?:toe|mtp|ray|joint|head|met))(?: (?:webs?|spaces?|web spaces?))?`,
+    `${FRESH}(mulders?|click|squeeze)(?: click| sign| test)?${STILL} (positive|negative|equivocal|painful)(?: (?:in|at|of))?(?: the)? (${RAYS})(?! (?:toe|mtp|ray|joint|head|met))(?: (?:webs?|spaces?|web spaces?))?${UNVALUED}`,
     (m) => webTest(m[1], m[2], m[3]),
   ],
   [
@@ -103,7 +150,7 @@ const FELT_ROWS: readonly Phrase[] = [
   ],
   [`squeeze${STILL} (?:free|fine|clear|quiet|unremarkable|pain ?free|painless)(?! (?:of|from))`, 'squeeze negative'],
   [
-    'webs (?:are |all )*(?:free|clear|quiet|unremarkable|fine|ok|okay|silent)(?! (?:of|from|to|and|with|on|under|apart))',
+    '(?:webs|web spaces|interspaces) (?:are |all )*(?:free|clear|quiet|unremarkable|fine|ok|okay|silent)(?! (?:of|from|to|and|with|on|under|apart))',
     '| webs 1-4 fine |',
   ],
   [
@@ -116,11 +163,11 @@ const FELT_ROWS: readonly Phrase[] = [
     (m) => feltAt(m[2], m[4], m[1]),
   ],
   [
-    `(?:sensation|light touch|feeling|sense) (${DULL}|${LOST})(?: of| in| at| on| over)?(?: the)? (${RAYS})(?: toes?)?(?: (${SIDE_OF_TOE}))?`,
+    `${FRESH}(?:sensation|light touch|feeling|sense) (${DULL}|${LOST})(?: of| in| at| on| over)?(?: the)? (${RAYS})(?: toes?)?(?: (${SIDE_OF_TOE}))?${UNVALUED}`,
     (m) => feltAt(m[2], m[1], m[3]),
   ],
   [
-    `(?:sensation|light touch|feeling|sense) (?:is )?(${DULL}|${LOST})(?: of| in| at| on| over)?(?: the)? (${SIDE_OF_TOE})(?: of)?(?: the)? (${RAYS})(?: toes?)?`,
+    `${FRESH}(?:sensation|light touch|feeling|sense) (?:is )?(${DULL}|${LOST})(?: of| in| at| on| over)?(?: the)? (${SIDE_OF_TOE})(?: of)?(?: the)? (${RAYS})(?: toes?)?`,
     (m) => feltAt(m[3], m[1], m[2]),
   ],
   [
@@ -128,11 +175,11 @@ const FELT_ROWS: readonly Phrase[] = [
     (m) => feltAt(m[1], m[2], m[0].slice(m[0].indexOf(' to ') + 1)),
   ],
   [
-    `monofilament (?:is )?(?:absent|not felt|lost|missed|negative)(?: (?:under|at|over|on|in|plantar))?(?: the)? (${RAYS})(?: heads?)?(?:(?: ,)?(?: and| but)? (?:felt|present|intact|positive)(?: (?:under|at|over|on|in))?(?: the)? (${RAYS}|[1-5](?:(?: and | to )[1-5])?)(?: heads?)?)?`,
+    `${FRESH}monofilament (?:is )?(?:absent|not felt|lost|missed|negative)(?: (?:under|at|over|on|in|plantar))?(?: the)? (${RAYS})(?: heads?)?(?:(?: ,)?(?: and| but)? (?:felt|present|intact|positive)(?: (?:under|at|over|on|in))?(?: the)? (${RAYS}|[1-5](?:(?: and | to )[1-5])?)(?: heads?)?)?`,
     monofilament,
   ],
   [
-    `monofilament (?:is )?(?:felt|present|intact)(?: (?:under|at|over|on|in|plantar))?(?: the)? (${RAYS})(?: heads?)?`,
+    `${FRESH}monofilament (?:is )?(?:felt|present|intact)(?: (?:under|at|over|on|in|plantar))?(?: the)? (${RAYS})(?: heads?)?`,
     (m) => `| ${m[1]} sense normal ${remark('monofilament felt')} |`,
   ],
   [
@@ -144,7 +191,10 @@ const FELT_ROWS: readonly Phrase[] = [
     `numb (medial|lateral|dorsal|plantar)? ?${BIG}((?: since (?:the )?(?:surgery|operation))?)`,
     (m) => `| 1st numb ${remark([m[1], m[2]?.trim()].filter((each) => each).join(' ') || 'hallux')} |`,
   ],
-  [`(?:with )?(?:numb|numbness)(?: of| in)?(?: the)? (${RAY}) and (${RAY})(?: toes?)?`, '| $1 numb | $2 numb |'],
+  [
+    `(?<=(?:^|[,;|\\n] |web [1-4] |still |has ))(?:with )?(?:numb|numbness)(?: of| in)?(?: the)? (${RAY}) and (${RAY})(?: toes?)?`,
+    '| $1 numb | $2 numb |',
+  ],
   [`(${RAY})(?: toe)? (?:dorsal )?tip (?:is |still |now )*numb`, '| $1 numb tip |'],
   [
     `(?<=(?:^|[,;|\\n] |still ))(?:some |occasional |mild |intermittent )?(tingling|burning)(?: in| of| into)?(?: the)? (${RAY})(?: toe)? (on (?:long |longer )?(?:walks|walking|runs|running|standing))`,

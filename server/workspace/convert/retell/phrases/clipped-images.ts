@@ -1,4 +1,4 @@
-import { NUM, type Phrase, RAY, RAYS, remark } from './phrase.ts';
+import { FRESH, NUM, type Phrase, RAY, RAYS, remark, UNVALUED } from './phrase.ts';
 
 /** What films, scans and the laboratory show, in clipped phrases. */
 const IMAGE = '(?:xray|x-ray|x ray|film|mri|ultrasound|us|ct)';
@@ -22,11 +22,11 @@ const labs = (said: string): string =>
 export const CLIPPED_IMAGES: readonly Phrase[] = [
   // The plate.
   [
-    `(?<=${IMAGE}(?: [^;\\n]*)? )(?:an? )?${FULL} tear ${PART} (${RAY})(?: plantar)? plate`,
+    `(?<=${IMAGE}(?: [^;\\n]*)? )${FRESH}(?:an? )?${FULL} tear ${PART} (${RAY})(?: plantar)? plate`,
     (m) => `${m[4]} tear${extentOf(m[1])}${partOf(m[2], m[3])}`,
   ],
   [
-    `(?<=${IMAGE}(?: [^;\\n]*)? )(?:an? )?${FULL} tear (${RAY})(?: plantar)? plate(?: ${PART})?`,
+    `(?<=${IMAGE}(?: [^;\\n]*)? )${FRESH}(?:an? )?${FULL} tear (${RAY})(?: plantar)? plate(?: ${PART})?${UNVALUED}`,
     (m) => `${m[2]} tear${extentOf(m[1])}${m[3] ? partOf(m[3], m[4]) : ''}`,
   ],
   [
@@ -34,7 +34,7 @@ export const CLIPPED_IMAGES: readonly Phrase[] = [
     (m) => `${m[1]} tear${extentOf(m[2])}${m[3] ? partOf(m[3], m[4]) : ''}`,
   ],
   [
-    `(?<=${IMAGE}(?: [^;\\n]*)? )(?:plantar )?plate tear (${RAY})(?: ${PART})?`,
+    `(?<=${IMAGE}(?: [^;\\n]*)? )${FRESH}(?:plantar )?plate tear (${RAY})(?: ${PART})?${UNVALUED}`,
     (m) => `${m[1]} tear${m[2] ? partOf(m[2], m[3]) : ''}`,
   ],
   // Web spaces.
@@ -56,11 +56,11 @@ export const CLIPPED_IMAGES: readonly Phrase[] = [
   ],
   // Joint and bone.
   [
-    `(?<=${IMAGE}(?: [^;\\n]*)? )(synovitis|effusion) (${RAYS})(?: (?:mtp|mtps|joint|joints))?( doppler (?:positive|negative)| with (?:power )?doppler)?`,
+    `(?<=${IMAGE}(?: [^;\\n]*)? )${FRESH}(synovitis|effusion) (${RAYS})(?: (?:mtp|mtps|joint|joints))?( doppler (?:positive|negative)| with (?:power )?doppler)?`,
     (m) => `${m[2]} ${m[1]}${m[3] ? ` ${remark(m[3].trim())}` : ''} |`,
   ],
   [
-    `(?<=${IMAGE}(?: [^;\\n]*)? )(?:(?:bone )?marrow )?(?:oedema|edema)(?: (?:in|of|at))? (?:the )?(${RAY})(?: (?:met|metatarsal))?(?: (head|shaft|neck|base))?`,
+    `(?<=${IMAGE}(?: [^;\\n]*)? )${FRESH}(?:(?:bone )?marrow )?(?:oedema|edema)(?: (?:in|of|at))? (?:the )?(${RAY})(?: (?:met|metatarsal))?(?: (head|shaft|neck|base))?`,
     (m) => `${m[1]} bone oedema${m[2] ? ` ${m[2]}` : ''} |`,
   ],
   [`(?<=bone oedema(?: head)? \\| )(?:, )?(?:with )?(slight|mild|moderate|marked) flattening`, 'flattening $1 |'],

@@ -1,5 +1,5 @@
 import { NO_PAIR } from './exam.ts';
-import { type Phrase, RAY, RAYS, remark } from './phrase.ts';
+import { FRESH, type Phrase, RAY, RAYS, remark, UNVALUED } from './phrase.ts';
 
 /** An exam in clipped phrases, as surgeons dictate it: the finding, its ray and its result with few words between. */
 const JOINT = '(?: (?:toe|toes|mtp joint|mtp|mtps|joint|joints|ray|rays))?';
@@ -25,6 +25,24 @@ const PURCHASE: Readonly<Record<string, string>> = {
 
 /** The drawer, the paper and what is said of them beside the ray. */
 const TESTS: readonly Phrase[] = [
+  [
+    `(?<=(?:drawer (?:grade )?\\d|\\d drawer) ), (painful|sore|painless|not painful|pain ?free)${END}`,
+    (m) => (/^(?:painful|sore)/.test(m[1] ?? '') ? 'painful' : 'painless'),
+  ],
+  [
+    `drawers? (?:test )?(?:are |is )?(?:all(?: rays| round| joints| toes| lesser joints)?|throughout) (negative|stable|normal)`,
+    (m) => (m[1] === 'stable' ? '| 2nd-5th mtp stable |' : '| 2nd-5th drawer negative |'),
+  ],
+  [
+    `${FRESH}drawer(?: test)? (stable|negative) (${RAY}(?: (?:and|to) ${RAY}|-${RAY})+)${UNVALUED}(?! drawer)`,
+    (m) => `| ${rangeOf(m[2])} ${m[1] === 'stable' ? 'mtp stable' : 'drawer negative'} |`,
+  ],
+  [
+    `(?<=drawer (?:grade )?\\d\\+?(?: (?:painful|painless))? )(?:with (?:an? )?)?((?:stable|solid|spongy) end ?point)`,
+    (m) => remark(m[1] ?? ''),
+  ],
+  [`(?<=purchase (?:weak|reduced) )(?:but |and )?(improving|improved|better than before)`, (m) => remark(m[1] ?? '')],
+
   [
     `(drawer|lachman)(?: test)? (${RAYS})${JOINT}${STILL} (?:at )?(?:an? )?(?:grade )?(\\d)(?! (?:mm|weeks|months|days|degrees|to|or))${NO_PAIR}`,
     '$2 drawer $3',
@@ -97,6 +115,29 @@ const TESTS: readonly Phrase[] = [
 
 /** Where a toe stands and how it moves. */
 const POSTURE: readonly Phrase[] = [
+  [
+    `(?:the )?(?:crossover|crossover toe|overlap) (?:is )?(fixed|rigid|not reducible)`,
+    (m) => `overlap ${remark(m[1] ?? '')}`,
+  ],
+  [
+    `(?:claw|clawing|hammering|hammer toes?) (?:of )?all (?:the )?(?:lesser )?toes((?: (?:flexible|fixed|rigid|correctable))?)`,
+    (m) => `| 2nd-5th ${/^h/.test(m[0]) ? 'hammer' : 'claw'}${m[1]} |`,
+  ],
+  [
+    `(?<!${RAY} )mtp (?:joint )?(?=(?:extension|extended|hyperextension|hyperextended|subluxed|dislocated|swollen|tender|puffy|boggy|warm|red)(?: |$))`,
+    '',
+  ],
+  [`(?:slightly |mildly |a bit )?dorsally elevated`, 'lifted'],
+  [
+    `(?:sits |lies |stays |is |floats )?(?:lifted )?(?:not touching|off|clear of) (?:the )?(?:floor|ground) (?:by )?(?:about )?(~?\\d+(?:\\.\\d)? mm)`,
+    'lifted $1',
+  ],
+  [`pip (?:is )?straight (?:and )?fused|pip (?:is )?fused (?:and )?straight`, 'pip fused'],
+  [
+    `(?:(${RAY}) (?:mtp )?)?(?:motion|range|rom)(?: (${RAY}))?(?: mtp)? (?:is )?(?:restricted|limited|reduced) (\\d+)°? up (?:and |, )?(\\d+)°? down( painful| with pain| pain ?free| painless)?`,
+    motion,
+  ],
+
   ['semi rigid', 'semi-rigid'],
   [
     `${BIG} (?:is )?(?:under ?riding|underriding|under riding|lies under|sits under|under) (?:the )?(${RAY})(?: toe)?`,
@@ -148,6 +189,8 @@ const POSTURE: readonly Phrase[] = [
   ],
   [`(?<=(?:stiff|stiffness|numb|numbness|straight|swollen|swelling|fused|fixed) )(?:${EXPECTED})`, (m) => remark(m[0])],
 ];
+/** `3rd to 5th` as the reader writes it. */
+const rangeOf = (said = ''): string => said.replace(/ to /g, '-');
 function motion(m: RegExpMatchArray): string | undefined {
   const ray = m[1] ?? m[2];
   if (ray === undefined) return undefined;

@@ -16,6 +16,11 @@ export const IT = '(?:it|this|that|which|he|she)';
 /** Where a quality may open what is said: after another finding it may be of that one (`squeeze negative | click`). */
 export const OPENS =
   '(?<=(?:^|[,;|\\n] |(?:^| )(?:an?|with|has|have|got|shows?|showed|some|and|toe|right|left|[1-5](?:st|nd|rd|th)) ))';
+/** Where a ray may follow its finding: after another ray the finding may be of that one (`second mulder negative | third positive`). */
+export const FRESH = `(?<!(?:${RAY}|first|second|third|fourth|fifth)(?: (?:toe|toes|mtp|head|heads|web|space|joint|plate|met))? )(?<!web [1-4] )(?<!webs [1-4]-[1-4] )`;
+/** No value follows, which would make the ray before it its own. */
+export const UNVALUED =
+  '(?! (?:positive|negative|equivocal|absent|present|normal|stable|unstable|lax|loose|intact|fine|reduced|grade|\\d(?!st|nd|rd|th)|torn|clear|good|weak|painful))';
 /** Opens a word that stands for a whole statement which the language has no place for. */
 export const COMPLETE_MARK = '§';
 /** A remark in the marks of a quote, one word for the rows after it. */
