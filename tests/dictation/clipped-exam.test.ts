@@ -103,7 +103,15 @@ test.each([
   ],
   ['dorsalis pedis two plus comma posterior tib one plus', 'dp 2+; pt 1+'],
   ['erythema and warmth first m t p', '1st redness; 1st warm joint'],
+  // Both feet.
+  [
+    'drawer second right two left zero third right one left zero',
+    'right 2nd drawer 2\nleft 2nd drawer 0\nright 3rd drawer 1\nleft 3rd drawer 0',
+  ],
+  ['drawer second right two left zero', 'right 2nd drawer 2\nleft 2nd drawer 0'],
+  ['second third and fourth toes clawed flexible', '2nd 3rd 4th claw flexible'],
   // Images and the laboratory.
+  ['x ray hallux valgus angle ten comma m t p joints congruent', 'xray hva 10; 2nd-5th congruent'],
   ['m r i full thickness tear lateral half second plate', 'mri 2nd tear full lateral'],
   ['m r i third plate partial thickness tear lateral', 'mri 3rd tear partial lateral'],
   [

@@ -98,6 +98,8 @@ test.each([
   ['m r i second plate tear third intact', ['mri right ray 2: tear present']],
   ['sensation second reduced third normal', ['exam right ray 2: sensation present state words=[reduced]']],
   // An exception, another time.
+  ['drawer second right two left zero last year', []],
+  ['drawer second right two right zero', []],
   ['x ray hardware intact comma no lucency comma but screw prominent', []],
   ['m t p joints stable two to five except three', []],
   ['m t p joints stable two to five but three lax', []],

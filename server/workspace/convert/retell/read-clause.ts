@@ -277,7 +277,7 @@ function subjectFor(
   // `no redness` after a toe was named may be of the toe, or of the foot.
   if (
     open.some(({ id }) => OF_THE_WHOLE.includes(id)) &&
-    open.every(({ id }) => OF_THE_WHOLE.includes(id) || id === 'capillary-refill')
+    open.every(({ id }) => OF_THE_WHOLE.includes(id) || id === 'capillary-refill' || id === 'skin')
   )
     return undefined;
   if (fits && subject.weak)

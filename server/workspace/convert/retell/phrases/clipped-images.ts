@@ -88,6 +88,7 @@ export const CLIPPED_IMAGES: readonly Phrase[] = [
           .trim() || 'on film',
       )} |`,
   ],
+  ['(?:mtps|mtp joints|joints) (?:are )?(?:all )?congruent', '| 2nd-5th congruent |'],
   // The laboratory.
   [`(${LAB}(?:(?: and | , | )${LAB})*) (?:sent|sent off|taken|bled|drawn)`, (m) => `| lab sent ${labs(m[1] ?? '')} |`],
   [`sent (?:off )?(${LAB}(?:(?: and | , | )${LAB})*)${END}`, (m) => `| lab sent ${labs(m[1] ?? '')} |`],

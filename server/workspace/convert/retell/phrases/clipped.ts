@@ -1,5 +1,5 @@
 import { NO_PAIR } from './exam.ts';
-import { FRESH, type Phrase, RAY, RAYS, remark, UNVALUED } from './phrase.ts';
+import { FRESH, ORD, type Phrase, RAY, RAYS, remark, UNVALUED } from './phrase.ts';
 
 /** An exam in clipped phrases, as surgeons dictate it: the finding, its ray and its result with few words between. */
 const JOINT = '(?: (?:toe|toes|mtp joint|mtp|mtps|joint|joints|ray|rays))?';
@@ -25,6 +25,16 @@ const PURCHASE: Readonly<Record<string, string>> = {
 
 /** The drawer, the paper and what is said of them beside the ray. */
 const TESTS: readonly Phrase[] = [
+  [
+    `drawer (right|left) (${RAY}) grade (\\d)(?:,| and)? (right|left) (?:grade )?(\\d)(?! (?:mm|weeks|months))`,
+    (m) => (m[1] === m[4] ? undefined : `| ${m[1]} ${m[2]} drawer ${m[3]} | ${m[4]} ${m[2]} drawer ${m[5]} |`),
+  ],
+
+  [
+    `drawer(?: test)?((?: (?:and )?(?:${RAY}|second|third|fourth|fifth)(?: toe| mtp)? (?:right|left) (?:grade )?\\d(?:,| and)? (?:right|left) (?:grade )?\\d(?! (?:mm|weeks|months)))+)`,
+    (m) => ofBothFeet(m[1]),
+  ],
+
   [
     `(?<=(?:drawer (?:grade )?\\d|\\d drawer) ), (painful|sore|painless|not painful|pain ?free)${END}`,
     (m) => (/^(?:painful|sore)/.test(m[1] ?? '') ? 'painful' : 'painless'),
@@ -189,6 +199,16 @@ const POSTURE: readonly Phrase[] = [
   ],
   [`(?<=(?:stiff|stiffness|numb|numbness|straight|swollen|swelling|fused|fixed) )(?:${EXPECTED})`, (m) => remark(m[0])],
 ];
+/** `second right two left zero`: a grade for each foot. */
+function ofBothFeet(said = ''): string {
+  const rays = said.matchAll(
+    /(\d(?:st|nd|rd|th)|second|third|fourth|fifth)\D*? (right|left)\D* (\d)\D*? (right|left)\D* (\d)/g,
+  );
+  const each = [...rays].flatMap(([, ray = '', first, one, other, two]) =>
+    first === other ? [] : [`| ${first} ${ORD[ray] ?? ray} drawer ${one} | ${other} ${ORD[ray] ?? ray} drawer ${two}`],
+  );
+  return `${each.join(' ')} |`;
+}
 /** `3rd to 5th` as the reader writes it. */
 const rangeOf = (said = ''): string => said.replace(/ to /g, '-');
 function motion(m: RegExpMatchArray): string | undefined {
