@@ -6,6 +6,8 @@ import { dayFrom, isoOf } from '../../server/clinical/dates.ts';
 import { READING_MESSAGES } from '../../server/clinical/reading-reports.ts';
 import { RULES } from '../../server/clinical/rules/index.ts';
 import { clinicNote, renderText } from '../../server/documents/clinic-note.ts';
+import { formattedText } from '../../server/workspace/format-note.ts';
+import { settled } from '../features/fixture.ts';
 
 const today = '2026-11-01';
 const names = readdirSync('samples')
@@ -210,4 +212,9 @@ describe('the faulty sample', () => {
     expect([...new Set(codes)].sort()).toEqual([...known].sort());
     expect(new Set(once).size).toBe(once.length);
   });
+});
+
+test.each(names)('%s is in the format of the product', (name) => {
+  const note = settled(textOf(name));
+  expect(formattedText(note, textOf(name))).toBe(textOf(name));
 });
