@@ -90,7 +90,8 @@ export const SECTION_WORD: Readonly<Record<Section, string>> = {
   ct: 'ct',
   lab: 'lab',
   operation: 'operation',
-  impression: 'impression',
+  // Shorter than the column of a line's first word.
+  impression: 'imp',
   plan: 'plan',
 };
 

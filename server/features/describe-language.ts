@@ -1,6 +1,7 @@
-import { HEADING_WORDS } from '../../grammar/lexicon/closed-words.ts';
+import { HEADING_WORDS, SECTION_WORD, SECTION_WORDS } from '../../grammar/lexicon/closed-words.ts';
 import type { Section } from '../../grammar/lexicon/entry.ts';
 import { entryOf } from '../../grammar/lexicon/index.ts';
+import { own } from '../../grammar/own.ts';
 import { formOf, type WordClass } from '../../grammar/reader/forms.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import { PANELS } from '../clinical/panels.ts';
@@ -59,13 +60,12 @@ function describeStatus({ role, text }: WordAt): string {
 }
 
 function describeSection({ role, text, line }: WordAt): string {
-  const section = role.canonical as Section | undefined;
   if (role.kind !== 'keyword' || line.kind !== 'statements') return '';
   if (HEADING_WORDS[text.toLowerCase()] === 'images') return `**${text}**: a heading; each line names its image.`;
-  const name = section && Object.hasOwn(SECTION_DETAIL, section) ? section : undefined;
+  const name = own(SECTION_WORDS, role.canonical ?? '')?.section;
   if (!name) return '';
   return paragraphs(
-    `**${name}**: ${SECTION_DETAIL[name]}.`,
+    `**${SECTION_WORD[name]}**: ${SECTION_DETAIL[name]}.`,
     line.opens
       ? 'A heading: it holds for the lines below, down to the next blank line or heading.'
       : 'It opens its section for the rest of the line, up to the next section word.',
@@ -76,11 +76,11 @@ function describePanel({ role, line }: WordAt, { panels }: Settings): string {
   const node = panelAt(line, role.start);
   if (!node) return '';
   const kind = node.subject?.at === 'webs' ? 'web' : 'ray';
-  const own = panels?.[kind];
-  const said = (own ?? PANELS[kind].members).map(memberText).join('; ');
+  const set = panels?.[kind];
+  const said = (set ?? PANELS[kind].members).map(memberText).join('; ');
   return paragraphs(
     `**normal** of a ${kind === 'web' ? 'web space' : 'ray'} says: ${said}.`,
-    `${own ? 'From the settings of the clinic (`panels` in `.forefoot.json`)' : 'Built in; a clinic may set its own (`panels` in `.forefoot.json`)'}. Each is marked as said by \`normal\`, and what it does not name stays not mentioned.`,
+    `${set ? 'From the settings of the clinic (`panels` in `.forefoot.json`)' : 'Built in; a clinic may set its own (`panels` in `.forefoot.json`)'}. Each is marked as said by \`normal\`, and what it does not name stays not mentioned.`,
   );
 }
 

@@ -29,6 +29,8 @@ describe('formatting', () => {
     ['MT2 zorp', 'MT2      zorp'],
     ['2nd mtpj zorp, drawer 2', '2nd mtpj zorp, drawer 2'],
     ['2nd mtpj TTP plantar', '2nd MTP  tender plantar'],
+    ['imp capsulitis 2nd', 'imp      capsulitis 2nd'],
+    ['impression capsulitis 2nd', 'imp      capsulitis 2nd'],
     ['   ', ''],
     ['patient KM-207 born 1971 female', 'patient KM-207  born 1971  female'],
     ['visit   2026-03-09  new r', 'visit 2026-03-09 first right'],
