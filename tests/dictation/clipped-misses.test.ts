@@ -82,7 +82,7 @@ test.each([
     ['exam patient: consent present state words=[given]', 'exam right ray 2: tenderness present'],
   ],
   // What was said of the ray before is not of the one after.
-  ['big toe still numb second toe moves', ['exam right ray 1: numbness present']],
+  ['big toe still numb second toe moves', ['exam right ray 1: numbness present "still"']],
   ['third toe light touch reduced fourth toe normal', []],
   ['light touch reduced third toe fourth toe normal', ['exam right ray 3: sensation present state words=[reduced]']],
   ['mulder negative second third positive', ['exam right web 2: click absent']],

@@ -163,7 +163,10 @@ test.each<[string, string[]]>([
   ['tape the toe down for six weeks', ['plan right foot: tape present for low=6 high=6 unit=weeks']],
   [
     'plan to tape for six weeks and a stiff soled shoe',
-    ['plan right foot: tape present for low=6 high=6 unit=weeks', 'plan right foot: insert present'],
+    [
+      'plan right foot: tape present for low=6 high=6 unit=weeks',
+      'plan right foot: insert present kind words=[stiff sole]',
+    ],
   ],
   ['avoid heels', ['plan patient: restriction present from words=[heels]']],
   ['off running for six weeks', ['plan patient: restriction present from words=[running] for low=6 high=6 unit=weeks']],

@@ -3,7 +3,7 @@ import { FRESH, NUM, type Phrase, RAY, RAYS, remark, UNVALUED } from './phrase.t
 /** What films, scans and the laboratory show, in clipped phrases. */
 const IMAGE = '(?:xray|x-ray|x ray|film|mri|ultrasound|us|ct)';
 const PART = '(lateral|medial|central|dorsal)(?: (half|third|2 thirds|side|part|portion|aspect|edge|insertion))?';
-const FULL = '(full|partial|complete|high[- ]grade|low[- ]grade)(?:[- ]thickness)?';
+const FULL = '((?:high|low)[- ]grade partial|full|partial|complete|high[- ]grade|low[- ]grade)(?:[- ]thickness)?';
 const END = '(?= ,| ;|$| \\||\n)';
 const FITS =
   '(?:fits|fitting|consistent with|in keeping with|suggesting|suggestive of|likely|compatible with|typical of)';
@@ -13,7 +13,7 @@ const partOf = (side = '', share = ''): string =>
     ? ` ${side}`
     : ` ${side} ${remark(share)}`;
 const extentOf = (said = ''): string =>
-  /grade/.test(said) ? ` ${remark(said.replace('-', ' '))}` : said === '' ? '' : ` ${said}`;
+  /grade$/.test(said) ? ` ${remark(said.replace('-', ' '))}` : said === '' ? '' : ` ${said}`;
 const LAB =
   '(?:rheumatoid factor|rf|crp|c r p|esr|e s r|urate|uric acid|anti ccp|anti-ccp|ccp|c c p|hba1c|vitamin d|full blood count|fbc|f b c|blood count)';
 const labs = (said: string): string =>

@@ -42,7 +42,7 @@ const named = (measure: string): string =>
     .replace(/^(?:custom |foot |soft )*(?:orthotics?|orthoses|shoe inserts)$/, 'insoles')
     .replace(/^(?:taping|strapping)$/, 'tape')
     .replace(/^(steroid|cortisone) shots?$/, '$1 injection')
-    .replace(/^rocker.*$/, 'rocker sole')
+    .replace(/^rocker(?! shoe).*$/, 'rocker sole')
     .replace(/^wide shoes$/, 'wide shoes');
 
 /** One of several that failed, with its number and its year. */

@@ -254,7 +254,7 @@ export const ORDER_LISTS: readonly Phrase[] = [
   // After what is not done, said to its end, stands what is.
   [
     `(?<=plan no [a-z]+ "[^"]*" \\| (?:, )?)(?:an? )?(?:padded |soft |new )?(${MEASURE}|stiff soled? shoe)(?= ,| ;|$|\\n| and| \\|)`,
-    (m) => `| plan ${(m[1] ?? '').replace(/^stiff sole.*$/, 'stiff insole')} |`,
+    (m) => `| plan ${(m[1] ?? '').replace(/^stiff sole.*$/, 'stiff sole')} |`,
   ],
 ];
 /** Is an order meant, and nothing that has been done: by its section, or in the note of an operation that names no time since. */

@@ -116,7 +116,8 @@ export const PLANS: readonly Phrase[] = [
     '| plan trainers |',
   ],
   ['start (?:passive and active |active and passive |passive |active )?(?:toe )?exercises', '| plan toe exercises |'],
-  ['(buddy tape) and (?:an? )?stiff (?:soled )?(?:insole|shoe|sole)', '| plan $1 | plan stiff insole |'],
+  ['(buddy tape) and (?:an? )?stiff (insole|shoe|sole)', '| plan $1 | plan stiff $2 |'],
+  ['(buddy tape) and (?:an? )?stiff soled shoe', '| plan $1 | plan stiff sole |'],
   ['fracture clinic(?: (?:next week|in a week|follow up|review))?(?= |$)', '| plan refer fracture clinic |'],
   [
     `(?:with )?(?:plan )?vitamin d(?: level)?(?: check)?(?= ,| ;|$| and| please)(?<=(?:plan|boot|check|and|,|bloods) [^;]*)`,

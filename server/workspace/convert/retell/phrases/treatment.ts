@@ -74,7 +74,8 @@ export const TREATMENT: readonly Phrase[] = [
   ['(?<=plan bloods [^;\n]*) ,', ''],
   [`no (running|jumping|football|sport|impact)(?: for)? (${NUM} ${TIME})`, 'plan no $1 for $2'],
   ['(?<=plan [^,;\n]*)in (?:a |an )?(?:trainers?|sneakers?|runners|normal shoes?|ordinary shoes?)', '| plan trainers'],
-  ['stiff (?:soled )?(?:shoe|shoes|insole|sole)', 'stiff insole'],
+  ['stiff soled? shoes?|stiff sole', 'stiff sole'],
+  ['stiff shoes?', 'stiff shoe'],
   [
     '(?:go to|go into|into|back into|move to|change to|wear) (?:an? )?(?:sneakers?|trainers?|runners|normal shoes?|ordinary shoes?)',
     'plan trainers',

@@ -33,7 +33,8 @@ export const TRIED: readonly Phrase[] = [
   ['(?:cortisone|steroid) (?:jab|shot|inj)(s?)', 'steroid injection$1'],
   ['(?<=(?:no|had|tried|physio|or|of|,) )p t(?= |$)', 'physio'],
   ['(?:custom )?(?:foot )?(?:orthotics?|orthoses|orthosis)|shoe inserts|arch supports?', 'insoles'],
-  ['rocker (?:soled? )?(?:shoes?|soles?|bottom shoes?)', 'rocker'],
+  ['rocker soles?', 'rocker'],
+  ['rocker (?:soled? |bottom )?shoes?', 'rocker shoe'],
   ['carbon (?:fibre|fiber) (?:plate|insert|insole)s?', 'carbon plate'],
   // Not tried: only where the measure stands alone.
   [
