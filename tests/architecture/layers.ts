@@ -32,7 +32,7 @@ const laws: Record<Layer, LayerLaw> = {
     node: true,
   },
   grammar: { files: /^grammar\//, may: [], packages: ['chevrotain'], node: false },
-  clinical: { files: /^server\/clinical\//, may: ['grammar'], packages: [], node: false },
+  clinical: { files: /^server\/clinical\//, may: ['grammar'], packages: ['fastest-levenshtein'], node: false },
   documents: {
     files: /^server\/documents\//,
     may: ['grammar', 'clinical'],
