@@ -1,7 +1,7 @@
 import * as closed from '../lexicon/closed-words.ts';
 import type { Section } from '../lexicon/entry.ts';
 import type { Cause } from '../syntax.ts';
-import { type Draft, type Element, isBare, lacksResult, type StatementDraft } from './draft.ts';
+import { causeOf, type Draft, type Element, isBare, lacksResult, type StatementDraft } from './draft.ts';
 
 const DENYING = new Set<string>([...closed.NO, ...closed.NOT, ...closed.ABSENT, ...closed.AVOID, ...closed.DENYING]);
 const HOLDING = new Set<string>(closed.HOLDING);
@@ -23,6 +23,7 @@ export function deny({ elements, section }: StatementDraft, line: string): void 
   let leading = true;
   let held: Cause | undefined;
   let allergic: Draft | undefined;
+  let consent: Draft | undefined;
   for (const element of elements) {
     if (element.is === 'break') leading = true;
     else if (element.is === 'list end') list.closed = true;
@@ -37,6 +38,9 @@ export function deny({ elements, section }: StatementDraft, line: string): void 
     } else {
       leading = false;
       if (held) addOnce(element.draft, held);
+      if (consent && mayBeRisk(element.draft, consent, line))
+        addOnce(element.draft, causeOf('distancing word', consent.word, line));
+      if (element.draft.id === 'consent' && section !== 'plan') consent = element.draft;
       list.take(element.draft);
       if (held === undefined && isAllergy(element.draft)) allergic = element.draft;
       else if (allergic && isNamedDrug(element.draft))
@@ -57,6 +61,12 @@ const isConsent = (draft: Draft, section: Section, line: string): boolean =>
   (section === 'operation' ||
     lacksResult(draft) ||
     /^\s*:|^ (?!(?:comma|period|full|stop|semicolon|new|today)\b)[a-z]/.test(line.slice(draft.end)));
+
+/** `consented, infection, stiffness`, `consent signed, infection`: a risk that was named, and nothing that was found. */
+const mayBeRisk = (draft: Draft, { word }: Draft, line: string): boolean =>
+  draft.status === 'present' &&
+  isBare(draft) &&
+  (draft.id === 'complication' || /^consented$/i.test(line.slice(word.start, word.end)));
 
 /** What follows is of the family, or wished for. */
 const HELD_AFTER: readonly string[] = ['family-history', 'goal'];

@@ -32,7 +32,7 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
       partReach(segment);
       farPartReach(segment, before);
       directionReach(segment, before, line);
-      spotReach(segment, before);
+      spotReach(segment, before, line);
       if (unread) painReach(segment, unread);
       if (part) feltReach(segment, part);
       unread = unreadAlone(segment);
@@ -189,7 +189,7 @@ const SPOTS: readonly string[] = ['callus', 'corn', 'wound', 'pin-site', 'skin']
  * `callus under 3rd, no pain`, `callus, tender`, `drawer 2, not painful`: no pain of the spot or in the test, or none at all? What names a pain
  * by its noun after a test is of the joint; what is tender in a place of its own (`callus, tender plantar`) is too.
  */
-function spotReach([first]: readonly Element[], before: Draft | undefined): void {
+function spotReach([first]: readonly Element[], before: Draft | undefined, line: string): void {
   if (first?.is !== 'finding' || !before) return;
   const { draft } = first;
   const { start, end } = before.word;
@@ -199,9 +199,12 @@ function spotReach([first]: readonly Element[], before: Draft | undefined): void
   if (draft.id !== 'pain' || draft.status !== 'absent') return;
   const tested =
     before.entry?.slots.pain !== undefined && draft.denied && draft.word.end - draft.word.start > 'pain'.length;
-  if (!own && (SPOTS.includes(before.id) || tested))
+  if (!own && (SPOTS.includes(before.id) || tested || WITH_IT.test(line.slice(draft.word.end))))
     draft.causes.push({ why: 'either neighbour', text: '', start, end });
 }
+
+/** `drawer 1, no pain with it` */
+const WITH_IT = /^\s+(?:with|on|in|from|during) (?:it|this|that|testing)\b/i;
 
 /** Words of a segment of which nothing is read. */
 const unreadAlone = (segment: readonly Element[]): Cause | undefined => {

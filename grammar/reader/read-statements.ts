@@ -16,6 +16,7 @@ import { keepPlus, readNextAngle, readNextOf, readNextScore, readScoreOf, shareR
 import type { Item } from './items.ts';
 import { OF_IMAGE } from './meant-finding.ts';
 import { mayStop } from './neighbours.ts';
+import { normalReach } from './normal-of-what.ts';
 import { operationReach } from './operation-values.ts';
 import { outline } from './outline.ts';
 import { partsPair } from './pairs.ts';
@@ -65,6 +66,7 @@ export function readStatements(
   tailReach(drafts, items, line, binder.roles);
   webReach(drafts, items);
   if (under === 'images') ofNoImage(drafts, line);
+  normalReach(binder.statements, line);
   stopReach(binder.statements, line);
   adviceReach(binder.statements, line);
   doneReach(binder.statements, line);

@@ -51,6 +51,11 @@ function withHundreds(items: readonly Item[], first: SpokenNumber): SpokenNumber
   return { value: first.value * scale + rest.value, next, said: [...said, ...rest.said] };
 }
 
+const NOUGHTS: readonly string[] = ['oh', 'o'];
+function isDigit(items: readonly Item[], index: number): boolean {
+  const item = items[index];
+  return (item?.is === 'number' && item.low < 10) || (belowHundred(items, index)?.value ?? 10) < 10;
+}
 /** The digits after `point`: `point five`, `point two five`, `point twenty five`. */
 function decimals(items: readonly Item[], start: number): { digits: string; next: number } | undefined {
   if (wordAt(items, start) !== 'point') return undefined;
@@ -61,6 +66,10 @@ function decimals(items: readonly Item[], start: number): { digits: string; next
     const found = belowHundred(items, next);
     if (item?.is === 'number' && !item.range && !item.bound && Number.isInteger(item.low)) {
       digits += item.low;
+      next++;
+    } else if (NOUGHTS.includes(wordAt(items, next)) && isDigit(items, next + 1)) {
+      // `one point oh two`
+      digits += '0';
       next++;
     } else if (found && (digits === '' || found.value < 10)) {
       digits += found.value;

@@ -123,6 +123,14 @@ test.each([
       'history right foot: pain present place words=[forefoot] for low=5 high=5 unit=weeks',
     ],
   ],
+  // Digits behind a point, a part of a wound, what somebody else has read, one skin of several rays.
+  ['a b i one point oh two', ['exam right foot: abi present index low=1.02 high=1.02 unit=']],
+  [
+    'weil second and third second drawer stable so no plate repair skin nylon',
+    expect.not.arrayContaining([expect.stringMatching(/ray \d: closure/)]),
+  ],
+  ['small gap at the far end of the wound five millimeters', []],
+  ['outside ultrasound calls a second web neuroma six millimeters i am not buying it', []],
 ])('no more is understood than what was said: %s', (said, facts) => {
   expect(understood(said).filter((fact) => !fact.endsWith('by panel'))).toEqual(facts);
 });

@@ -31,6 +31,7 @@ checkRules({
     ['callus under 3rd, no pain', '3 callus; unclear: pain'],
     ['2nd drawer 2, not painful', '2 drawer grade=2; unclear: pain'],
     ['2nd drawer 2, no pain', '2 drawer grade=2; 2 no pain'],
+    ['3rd drawer 1, no pain with it', '3 drawer grade=1; unclear: pain'],
     ['gait normal, no pain', 'gait kind=normal; no pain'],
   ],
   'a place at the end of a denied list is of its members, or of the last': [
@@ -159,4 +160,15 @@ checkRules({
       ['history on paracetamol', 'history/medicine name=paracetamol'],
       ['plan paracetamol', 'plan/medicine name=paracetamol'],
     ],
+  'normal after what may itself be normal, and a risk that was consented to': [
+    ['2nd sensation reduced, 3rd normal', '2 sensation state=reduced; unclear: panel'],
+    ['2nd paper pulls-out, 3rd normal', '2 paper result=pulls-out; unclear: panel'],
+    ['2nd sensation reduced; 3rd normal', '2 sensation state=reduced; 3 panel'],
+    ['2nd drawer 2, 3rd normal', '2 drawer grade=2; 3 panel'],
+    ['pulses palpable, 3rd normal', 'pulses felt=palpable; 3 panel'],
+    ['consented comma infection', 'consent state=given; unclear: complication', 'unread-red-flag'],
+    ['consent signed, infection', 'consent state=signed; unclear: complication', 'unread-red-flag'],
+    ['consented, no allergies', 'consent state=given; no allergy'],
+    ['consented; 2nd drawer 2', 'consent state=given; 2 drawer grade=2'],
+  ],
 });

@@ -253,6 +253,8 @@ const LOCATED = /^(?:swelling|tenderness|bruising|callus|corn|deviation|drift|nu
 /** `swelling mild second | toe floats`, `drawer two right | normal`: a ray or a side at the end with nothing to bind it may open what follows. */
 function trailsPlace(words: readonly SaidWord[], from: number, end: number): boolean {
   if (end >= words.length) return false;
+  // `one | point oh two`: a number goes on.
+  if (words[end]?.text === 'point' && /\d$/.test(words[end - 1]?.text ?? '')) return true;
   let at = end - 1;
   while (at > from && /^(?:now|today|still|again|also)$/.test(words[at]?.text ?? '')) at--;
   if (at > from && SIDES.includes(words[at]?.text ?? '')) return true;

@@ -46,6 +46,9 @@ const PARTED: readonly ((beside: Beside) => boolean)[] = [
   ({ own, reading }) => reading.findings.some(isBareLength) && !NAMES_BONE.test(own),
   // `wound edges`: it is named, and nothing is said of it yet.
   ({ own, reading }) => reading.findings.some(isBareWound) && !/ulcer|incision/.test(own),
+  // `a gap at the end of the wound, five millimetres`: what is told is of its end.
+  ({ before, own, reading }) =>
+    says(reading, 'wound') && /^wound(?![^ ])/.test(own) && /(?<![^ ])(?:of|at|in|from) the$/.test(before),
   // A ray that was named before holds no longer where the words just before are of another toe.
   ({ before, own, reading }) => !NAMES_RAY.test(own) && OTHER_TOE.test(before) && reading.findings.some(isOfLesserRay),
   // Numbness is told of the foot: a ray that was named before it lends it none.

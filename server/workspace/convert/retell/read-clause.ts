@@ -238,6 +238,9 @@ const takes = (finding: FindingNode, kind: string): boolean => kindsOf(finding).
 const isOfPatient = (finding: FindingNode): boolean => kindsOf(finding).every((kind) => kind === 'patient');
 const ELSEWHERE: readonly Section[] = ['history', 'pain', 'tried', 'plan', 'operation', 'impression', 'lab'];
 
+/** An operation has one skin, one dressing and one tourniquet, on however many rays it was. */
+const OF_ALL: readonly string[] = ['closure', 'dressing', 'tourniquet'];
+
 /** The subject to be added, `undefined` for none, `null` where it is not certain whether or which. */
 function subjectFor(
   found: readonly FindingNode[],
@@ -260,7 +263,8 @@ function subjectFor(
   if (needs && section === 'exam' && context.base === 'operation' && context.only === undefined) return null;
   if (needs) return fits && open.length === found.length ? subject.text : null;
   const told = open.every(({ id }) => id !== 'panel' && !['sign', 'measure'].includes(entryOf(id).kind));
-  if (section === 'operation' && open.every((each) => !takes(each, 'ray'))) return undefined;
+  if (section === 'operation' && open.every((each) => !takes(each, 'ray') || OF_ALL.includes(each.id)))
+    return undefined;
   // What is done goes on at the ray of its sentence, or at the only one of the note.
   if (told && section === 'operation' && named)
     return fits && (subject.sentence === sentence || subject.text.startsWith(context.only ?? '-'))

@@ -125,6 +125,10 @@ export const STEPS: readonly Phrase[] = [
     `(?:skin )?closed (?:with )?([2-5]-0 )?(nylon|silk|polypropylene|absorbable|staples|clips)(?: (?:to|for) (?:the )?skin)?`,
     (m) => `| closure ${m[1] ?? ''}${m[2]}${/skin/.test(m[0]) ? ' to skin' : ''} |`,
   ],
+  [
+    `(?<!to |the )skin (?:with )?([2-5]-0 )?(nylon|silk|polypropylene|staples|clips)`,
+    (m) => `| closure ${m[1] ?? ''}${m[2]} to skin |`,
+  ],
   [`([2-5]-0 )?(nylon|silk|staples) to (?:the )?skin`, (m) => `| closure ${m[1] ?? ''}${m[2]} to skin |`],
   // The great toe.
   [
