@@ -22,6 +22,7 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
   let calf: Draft | undefined;
   for (const statement of statements) {
     const { elements, section } = statement;
+    let last: Element | undefined;
     deny(statement, line);
     webReach(elements, line);
     openingReach(elements, section, line);
@@ -43,8 +44,10 @@ export function applyReach(statements: readonly StatementDraft[], line: string):
       if (unused && segment[0]?.is === 'subject') drafts[0]?.causes.push(unused);
       if (segment.length > 0) unused = unusedSubject(segment);
       for (const draft of drafts) if (trailing && draft.subject?.start === trailing.start) draft.causes.push(trailing);
-      trailing = loneSubjects(segment, by === 'subject' ? before : undefined) ?? trailing;
+      const listed = goesOnWithRay(segment, last) ? before : undefined;
+      trailing = loneSubjects(segment, by === 'subject' ? before : listed) ?? trailing;
       before = drafts.at(-1) ?? before;
+      last = segment.at(-1);
     }
     // `tender 3rd, 4th`: a subject that closes the statement may belong to the list of the finding before it.
     if (unused && before?.subject && before.subject.start > before.word.end) before.causes.push(unused);
@@ -202,6 +205,13 @@ function spotReach([first]: readonly Element[], before: Draft | undefined, line:
   if (!own && (SPOTS.includes(before.id) || tested || WITH_IT.test(line.slice(draft.word.end))))
     draft.causes.push({ why: 'either neighbour', text: '', start, end });
 }
+
+/** `weil 2nd, 3rd, plate repair`: a ray alone after one that followed its finding may go on with that, or open what comes next. */
+const goesOnWithRay = (segment: readonly Element[], last: Element | undefined): boolean =>
+  last?.is === 'finding' &&
+  (last.draft.subject?.start ?? 0) > last.draft.word.start &&
+  segment.length > 0 &&
+  segment.every(({ is }) => is === 'subject');
 
 /** `drawer 1, no pain with it` */
 const WITH_IT = /^\s+(?:with|on|in|from|during) (?:it|this|that|testing)\b/i;

@@ -22,7 +22,7 @@ import { outline } from './outline.ts';
 import { partsPair } from './pairs.ts';
 import { fitItem, fitQuantity, quantityAt } from './quantities.ts';
 import { applyReach, pairReach } from './reach.ts';
-import { readPair, readSubject, subjectText } from './read-subjects.ts';
+import { isDoubtedHeading, readPair, readSubject, subjectText } from './read-subjects.ts';
 import { readWords, saidValue } from './read-words.ts';
 import { withRedFlags } from './red-flags.ts';
 import { isOtherHeading, ofNoImage, pastListMark, readSectionHeading } from './section-heading.ts';
@@ -116,6 +116,7 @@ function headed(statements: StatementNode[], heading: HeadingNode | undefined): 
 /** `R:`, `2nd:`, or a side or subject alone on its line. */
 function readHeading(binder: Binder): { heading?: HeadingNode; next: number } {
   const { items } = binder;
+  if (isDoubtedHeading(items)) return { heading: {}, next: 0 };
   let next = 0;
   const side = matchesAt(items, 0).find(({ form }) => form.side);
   if (side) next = side.next;
@@ -247,7 +248,8 @@ function questioned(binder: Binder, item: Extract<Item, { is: 'question' }>, i: 
     return i + 1;
   }
   const slot = Object.values(draft.slots).find(({ end }) => end === item.start);
-  if (slot) slot.causes = [...slot.causes, causeOf('doubt', item, binder.line)];
+  // `history ra?`: the word that is doubted names the finding too.
+  if (slot && slot.start !== draft.word.start) slot.causes = [...slot.causes, causeOf('doubt', item, binder.line)];
   else draft.doubted = item;
   return i + 1;
 }

@@ -46,6 +46,8 @@ export function readSubject(binder: Binder, i: number): number | undefined {
     binder.unread(at, web ? 'ambiguous web' : 'number without place', web ? 'ambiguous-web' : 'number-without-place');
     return read.next;
   }
+  const doubted = doubtedTo(binder, i, read.next);
+  if (doubted !== undefined) return doubted;
   const side = binder.side?.value;
   if (read.subject.side) binder.sides.push({ value: read.subject.side, segment: binder.segment, ...at });
   const named = ofWebs(binder, read.subject);
@@ -61,6 +63,35 @@ export function readSubject(binder: Binder, i: number): number | undefined {
     touchesNext(binder, read.next) || !hasShortForm(read.subject) ? {} : { canonical: subjectText(read.subject) },
   );
   return read.next;
+}
+
+/** `3rd?`, `?3rd` alone: of a ray that is doubted nothing is said, and what follows is of none. The item after it. */
+function doubtedTo(binder: Binder, i: number, next: number): number | undefined {
+  const { items } = binder;
+  const [before, after] = [items[i - 1], items[next]];
+  const trails = after?.is === 'question' && after.touches === 'previous';
+  const alone = after === undefined || after.is === 'break' || after.is === 'comment';
+  if (!trails && !(before?.is === 'question' && before.touches === 'next' && alone)) return undefined;
+  const end = trails ? next + 1 : next;
+  const at = binder.span(i, end);
+  binder.question = undefined;
+  binder.flush();
+  binder.unreadSubject = at;
+  binder.subject = undefined;
+  binder.unread(at, 'doubt', 'word-out-of-place');
+  return end;
+}
+/** A side or ray that is doubted, and nothing else on its line: what stands below is not of the one above either. */
+export function isDoubtedHeading(items: readonly Item[]): boolean {
+  const said = items.filter(({ is }) => is !== 'question' && is !== 'comment' && is !== 'keeper');
+  if (said.length === 0 || said.length > 2 || !items.some(({ is }) => is === 'question')) return false;
+  const side = matchesAt(said, 0).find(({ form }) => form.side);
+  const from = side?.next ?? 0;
+  if (from >= said.length) return true;
+  const read = mayBeSubject(said, from)
+    ? subjectAt({ items: said, start: from, commaJoins: true, adjoins: true, opensFinding: () => false })
+    : undefined;
+  return read !== undefined && 'subject' in read && read.next >= said.length;
 }
 
 /** A side has a short form with one ray alone (`R2`). */

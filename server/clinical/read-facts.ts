@@ -66,7 +66,8 @@ export function readVisitFacts(
     // What came with a subject before words of its own line is of that line; a side holds on where the line has examined something.
     if (line.heading) {
       heading = headingAfter(line, line.heading, here, heading);
-      inline = line.heading.inline === true;
+      // `web 2: click none` under `left:` says nothing of the side that holds.
+      if (!line.heading.inline || line.heading.side) inline = line.heading.inline === true;
     }
     const unconfirmed = carried.get(at);
     if (unconfirmed ? !unconfirmed.proposed : line.statements.length === 0) continue;

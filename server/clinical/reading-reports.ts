@@ -143,9 +143,25 @@ const RED_FLAG = new RegExp(`(?<![\\p{L}\\d])(?:${RED_FLAG_WORDS.join('|')})(?![
 export const hasUnreadRedFlag = ({ verbatim }: VisitFacts): boolean =>
   verbatim.some(({ quote, text }) => !quote && text.search(RED_FLAG) >= 0);
 
-/** A red-flag word in a finding that the line reads and the visit leaves without subject or side is unread as well. */
+/**
+ * A red-flag word in a finding that the line reads and the visit leaves without subject or side is unread as well; so is one that is only proposed,
+ * unless it is denied.
+ */
 export function unreadRedFlags(visit: VisitFacts, lines: readonly LineSyntax[]): Report[] {
   const found = new Map<string, Report>();
+  for (const { place, proposed } of visit.lifecycle?.carried ?? []) {
+    const read = lines[place.line];
+    if (!proposed || !read) continue;
+    for (const { status, causes, start, end } of read.statements.flatMap(({ findings }) => findings)) {
+      if (status === 'absent' && causes.length === 0) continue;
+      for (const match of read.text.slice(start, end).matchAll(RED_FLAG)) {
+        const from = start + match.index;
+        const at = { line: place.line, start: from, end: from + match[0].length };
+        const known = read.problems.some((problem) => problem.code === 'unread-red-flag' && problem.start === from);
+        if (!known) found.set(`${place.line}:${from}`, readingReport('unread-red-flag', match[0], at));
+      }
+    }
+  }
   for (const { causes, origin } of visit.facts) {
     if (causes.length === 0 || !causes.some(({ why }) => why === 'no subject' || why === 'no side')) continue;
     const { line, start, end } = origin.place;

@@ -29,7 +29,11 @@ export const statedTwice = defineRule({
     nearMiss: '2nd tender plantar\n2nd tender dorsal',
   },
   *check({ visit }) {
-    for (const facts of byFinding(visit.facts)) if (hasTwin(facts)) yield* repeated(facts);
+    for (const facts of byFinding(visit.facts))
+      if (hasTwin(facts)) {
+        yield* repeated(facts);
+        yield* againstNormal(facts);
+      }
   },
 });
 /** Are two of the facts of one finding about the same subject? Seldom, and only then are they compared. */
@@ -38,6 +42,21 @@ function hasTwin(facts: readonly AnyFact[]): boolean {
   const seen = new Set<number>();
   for (const fact of facts) seen.add(subjectNumber(fact));
   return seen.size < facts.length;
+}
+/** `2nd normal, tender`: found, and denied by what `normal` stands for. */
+function* againstNormal(facts: readonly AnyFact[]): Iterable<Finding> {
+  const panels = facts.filter(({ origin, clarity }) => origin.kind === 'panel' && clarity === 'clear');
+  for (const fact of panels.length > 0 ? facts : []) {
+    if (fact.clarity !== 'clear' || fact.origin.kind !== 'stated' || fact.status !== 'present') continue;
+    const normal = panels.find((each) => keyOf(each) === keyOf(fact) && !sameMeaning(each, fact));
+    if (!normal || (normal.examiner && fact.examiner && normal.examiner !== fact.examiner)) continue;
+    yield {
+      place: fact.origin.place,
+      severity: 'contradiction',
+      message: `"${entryOf(fact.finding).word}" of ${subjectKey(fact.subject, fact.side)} and "normal" beside it contradict each other. Keep the one that is right.`,
+      related: [{ place: normal.origin.place, message: 'normal' }],
+    };
+  }
 }
 /** What is stated again among the facts of one finding. */
 function* repeated(facts: readonly AnyFact[]): Iterable<Finding> {

@@ -180,7 +180,12 @@ checkRules({
     ['2nd tender not moderate', 'unclear: tenderness', 'word-out-of-place'],
   ],
   'a question mark belongs to the word that it touches, and a doubted sign is equivocal': [
-    ['2nd? tender', 'unclear: tenderness'],
+    ['2nd? tender', 'unclear: tenderness', 'word-out-of-place'],
+    ['2nd drawer 2, 3rd?', '2 drawer grade=2', 'word-out-of-place'],
+    ['2nd drawer 2, 3rd?, drawer 1', '2 drawer grade=2; unclear: drawer', 'word-out-of-place'],
+    ['plan weil 2nd, ?3rd', 'plan/2 operation procedure=weil osteotomy', 'word-out-of-place'],
+    ['history ra?', 'unclear: inflammatory-arthritis'],
+    ['plan weil?', 'unclear: operation'],
     ['2nd tender ?none', 'unclear: tenderness'],
     ['2nd ?plantar tenderness', '2 equivocal tenderness place=plantar'],
     ['2nd ?drawer', 'unclear: drawer'],

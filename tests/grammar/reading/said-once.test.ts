@@ -51,10 +51,11 @@ checkRules({
       'plan weil 2nd, 3rd plate repair',
       'plan/2 operation procedure=weil osteotomy; plan/3 operation procedure=plate repair',
     ],
-    [
-      'plan weil 2nd, 3rd, plate repair',
-      'plan/2 operation procedure=weil osteotomy; plan/3 operation procedure=plate repair',
-    ],
+    // Of which of the two is the ray between them?
+    ['plan weil 2nd, 3rd, plate repair', 'unclear: operation; unclear: operation'],
+    ['callus 2nd, 3rd, not tender', 'unclear: callus; unclear: tenderness'],
+    ['imp plate tear 2nd, 3rd, neuroma', 'unclear: diagnosis; unclear: diagnosis'],
+    ['2nd tender, 3rd, drawer 1', '2 tenderness; 3 drawer grade=1'],
     ['plan no weil 2nd, 3rd', 'unclear: operation', 'word-out-of-place'],
     ['tender 2nd, 3rd', '2,3 tenderness'],
     ['plan tape 2nd, 3rd', 'plan/2,3 tape'],
