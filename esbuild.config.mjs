@@ -145,6 +145,15 @@ const NEVER_RUN = [
       '  api.createMessageConnection(reader, writer, logger, options);',
     ].join('\n'),
   },
+  // A queue of messages in their order, which is what a map keeps; of the rest of it the connection uses nothing.
+  {
+    file: /vscode-jsonrpc[\\/]lib[\\/]common[\\/]linkedMap\.js$/,
+    contents: [
+      'exports.LinkedMap = class extends Map {',
+      '  shift() { for (const [key, value] of this) { this.delete(key); return value; } }',
+      '};',
+    ].join('\n'),
+  },
   // Names again, one by one, what its neighbours export.
   {
     file: /vscode-jsonrpc[\\/]lib[\\/]common[\\/]api\.js$/,

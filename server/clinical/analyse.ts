@@ -24,9 +24,23 @@ export function analyseHeader(
   settings: Settings = NO_SETTINGS,
 ): { header: HeaderFacts; reports: Report[] } {
   const header = readHeaderFacts(lines);
-  const reports = [...readingReports(lines), ...identifierReports(lines), ...allowanceReports(header.allowances)];
+  const reports = [
+    ...readingReports(lines),
+    ...strayReports(lines),
+    ...identifierReports(lines),
+    ...allowanceReports(header.allowances),
+  ];
   return { header, reports: settled(reports, settings) };
 }
+
+const OF_A_VISIT: readonly string[] = ['signed', 'addendum', 'event'];
+/** What belongs to a visit, where none has begun: it signs nothing. */
+const strayReports = (lines: readonly LineSyntax[]): Report[] =>
+  lines.flatMap(({ header, text }, at) => {
+    if (!header || !OF_A_VISIT.includes(header.is)) return [];
+    const start = text.search(/\S/);
+    return [readingReport('word-out-of-place', header.is, { line: at, start, end: start + header.is.length })];
+  });
 
 /** The rules see visits only; a name may stand above them. */
 const identifierReports = (lines: readonly LineSyntax[]): Report[] =>

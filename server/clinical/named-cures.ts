@@ -74,6 +74,7 @@ const HEADER_FORMS: Readonly<Record<string, readonly string[]>> = {
 };
 /** A word that its header line takes in place of a misspelt one. */
 const headerWordLike: Cure = ({ words, place, line }) => {
+  if (!/\p{L}{2}/u.test(words)) return [];
   const opener = /^\s*(\p{L}+)/u.exec(line.text)?.[1]?.toLowerCase() ?? '';
   return mending(line, place, speltLike(words, HEADER_FORMS[opener] ?? []));
 };
@@ -81,9 +82,22 @@ const headerWordLike: Cure = ({ words, place, line }) => {
 const openerLike: Cure = ({ words, place, line }) => {
   const [first = ''] = words.split(/\s/);
   if (line.text.slice(0, place.start).trim() !== '') return [];
-  return mending(line, { ...place, end: place.start + first.length }, speltLike(first, HEADER_WORDS)).filter(
-    ({ edits: [edit] }) => edit?.edit === 'replace' && isHeader(line, edit),
+  return mending(line, { ...place, end: place.start + first.length }, speltLike(first, OPENERS)).filter(
+    ({ edits: [edit] }) => edit?.edit === 'replace' && isOpened(line, edit),
   );
+};
+/** What opens a line of the header or of the life of a visit. */
+const OPENERS: readonly string[] = [...HEADER_WORDS, 'signed', 'addendum', 'event', 'carried', 'proposed', 'examiner'];
+/** `2026-4-5` with its zeros. */
+const padDate: Cure = ({ place, line: { text } }) => {
+  for (const match of text.matchAll(/(?<!\d)(\d{4})-(\d{1,2})-(\d{1,2})(?!\d)/g)) {
+    const [typed, year = '', month = '', day = ''] = match;
+    const at = { line: place.line, start: match.index, end: match.index + typed.length };
+    const date = `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
+    const near = at.start <= place.end && place.start <= at.end;
+    if (near && date !== typed && dayOf(date) !== undefined) return [write(at, date)];
+  }
+  return [];
 };
 function mending(line: LineSyntax, place: Place, words: readonly string[]): Fix[] {
   const left = (text: string): number => readLine(text, line.under).problems.length;
@@ -93,9 +107,10 @@ function mending(line: LineSyntax, place: Place, words: readonly string[]): Fix[
 }
 const withWord = (text: string, { start, end }: Place, by: string): string =>
   text.slice(0, start) + by + text.slice(end);
-const isHeader = ({ text }: LineSyntax, { place, text: by }: { place: Place; text: string }): boolean => {
+const isOpened = ({ text }: LineSyntax, { place, text: by }: { place: Place; text: string }): boolean => {
   const read = readLine(withWord(text, place, by));
-  return read.kind === 'header' && read.problems.length === 0;
+  const header = read.kind === 'header' && read.problems.length === 0;
+  return header || read.carried !== undefined || read.examiner !== undefined;
 };
 
 /** The side of the heading above, before each part of a plan that took it from there; only where the line then says just that. */
@@ -130,8 +145,11 @@ const CURES: Readonly<Record<string, Cure>> = {
   'ambiguous-date': bothDates,
   'unused-allow': removeLine,
   'unknown-code': codeLike,
-  'bad-header': headerWordLike,
-  'unknown-word': (reported) => [...keepAsRemark(reported), ...openerLike(reported)],
+  'bad-header': (reported) => [...headerWordLike(reported), ...padDate(reported)],
+  'unknown-word': (reported) => [...openerLike(reported), ...keepAsRemark(reported)],
+  'word-out-of-place': openerLike,
+  'unclear-finding': openerLike,
+  'number-without-place': padDate,
   'heard-number': writeDigit,
   'side-from-heading': sideOfHeading,
 };

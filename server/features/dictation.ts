@@ -1,5 +1,7 @@
 import type { CodeAction, Diagnostic, TextEdit } from 'vscode-languageserver-types';
+import { RED_FLAG_WORDS } from '../../grammar/lexicon/closed-words.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
+import { touchesSigned } from '../clinical/lifecycle.ts';
 import type { Range } from '../workspace/blocks.ts';
 import { convertEdits, linesOf } from '../workspace/convert/convert-edits.ts';
 import type { Note } from '../workspace/note.ts';
@@ -42,6 +44,7 @@ function misheard(note: Note, range: Range, given: readonly Diagnostic[]): CodeA
     );
     for (const problem of line ? touched : [])
       for (const { text, start, end, fits } of suggestionsFor(line as LineSyntax, problem)) {
+        if (isSigned(note, at, start, end)) continue;
         const fixed = given.filter(
           ({ range: { start: from } }) => from.line === at && from.character === problem.start,
         );
@@ -49,13 +52,24 @@ function misheard(note: Note, range: Range, given: readonly Diagnostic[]): CodeA
           title: `Replace "${line?.text.slice(start, end)}" with "${text}"`,
           kind: 'quickfix',
           ...(fixed.length > 0 ? { diagnostics: fixed } : {}),
-          ...(fits && actions.length === 0 ? { isPreferred: true } : {}),
+          ...(fits && actions.length === 0 && mayBePreferred(line, start, text) ? { isPreferred: true } : {}),
           edit: { changes: { [note.uri]: [{ range: spanOn(at, start, end), newText: text }] } },
         });
       }
   }
   return actions;
 }
+/** Signed words are not changed. */
+function isSigned(note: Note, at: number, start: number, end: number): boolean {
+  const visit = note.visitAt(at);
+  if (!visit) return false;
+  const place = { line: at - visit.firstLine, start, end };
+  return touchesSigned(visit.analysis.facts, [{ edit: 'replace', place, text: '' }]);
+}
+/** A red flag is nothing to be taken by the way, and what opens a line may be one of its own words. */
+const mayBePreferred = (line: LineSyntax | undefined, start: number, text: string): boolean =>
+  !RED_FLAG_WORDS.includes(text) && (line?.text.slice(0, start).trim() ?? '') !== '';
+
 /** A bare cursor asks for its whole line. */
 function touches(line: number, from: number, to: number, { start, end }: Range): boolean {
   if (start.line === end.line && start.character === end.character) return true;

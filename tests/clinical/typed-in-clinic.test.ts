@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { readLine } from '../../grammar/read-line.ts';
+import { analyseHeader } from '../../server/clinical/analyse.ts';
 import { codesOf, lastVisit, rayOf, stageOf, whyOf, wrap } from './note.ts';
 
 // Notes as a surgeon types them in clinic; what must follow from each is common practice.
@@ -36,6 +38,35 @@ describe('both pulses, in a visit of one foot', () => {
   it('are clear where the feet or the pulses are named', () => {
     expect(unclear('pulses palpable both feet')).toEqual([]);
     expect(unclear('dp and pt both palpable')).toEqual([]);
+  });
+});
+
+describe('what nobody may pass over', () => {
+  const reported = (note: string, code: string) => lastVisit(note).reports.filter((each) => each.code === code);
+  it('is a red flag that is only proposed', () => {
+    expect(reported('proposed 2nd dislocated  // second toe dislocated', 'unread-red-flag')).toHaveLength(1);
+    expect(reported('proposed no fever  // no fever', 'unread-red-flag')).toEqual([]);
+    expect(reported('proposed 2nd drawer 2  // drawer two', 'unread-red-flag')).toEqual([]);
+  });
+  it('is a sign of a ray that is called normal', () => {
+    expect(reported('2nd normal, tender', 'stated-twice')[0]?.message).toMatch(/"normal" beside it contradict/);
+    expect(reported('2nd normal\n3rd tender', 'stated-twice')).toEqual([]);
+    expect(reported('2nd normal, not tender', 'stated-twice')).toEqual([]);
+    expect(reported('2nd normal, drawer 2', 'stated-twice')).toEqual([]);
+  });
+  it('is a signature above every visit', () => {
+    const { reports } = analyseHeader([readLine('forefoot 1'), readLine('signed 2026-01-02 AB')]);
+    expect(reports.map(({ code, place }) => [code, place.line])).toEqual([['word-out-of-place', 1]]);
+  });
+});
+
+describe('a ray of its own line under the heading of a foot', () => {
+  it('leaves that foot in force for the plan below', () => {
+    const { facts } = lastVisit('visit 2026-03-09 first both\nleft:\nweb 2: click none\nplan met-pad').facts;
+    expect(facts.map(({ finding, side }) => [finding, side])).toEqual([
+      ['click', 'left'],
+      ['pad', 'left'],
+    ]);
   });
 });
 

@@ -56,6 +56,28 @@ test.each([
   expect(fixes[title], Object.keys(fixes).join('\n')).toBe(after);
 });
 
+test.each([
+  ['propsed| 2nd straight  // s', 'Replace "propsed" with "proposed"', 'proposed 2nd straight  // s'],
+  ['caried| 2026-02-01 2nd drawer 2', 'Replace "caried" with "carried"', 'carried 2026-02-01 2nd drawer 2'],
+  ['exminer| AB', 'Replace "exminer" with "examiner"', 'examiner AB'],
+])('%s: a misspelt word of the life of a visit', (line, title, after) => {
+  const fixes = fixesAt(`${VISIT}\n${line}`);
+  expect(fixes[title], Object.keys(fixes).join('\n')).toBe(`${VISIT}\n${after}`);
+});
+
+test('a date without its zeros is written with them, and no sign of it is taken for a side', () => {
+  const fixes = fixesAt('visit 2026-4-5| review right');
+  expect(fixes).toEqual({ 'Write 2026-04-05': 'visit 2026-04-05 review right' });
+});
+
+test('what opens a line is never replaced by a preferred word of a finding, and signed words are never spelt anew', () => {
+  const { note, position } = noteWithCursor('forefoot 1\nscale| drawer 0-4');
+  const range = { start: position, end: position };
+  expect(dictationActions(note, range).filter(({ isPreferred }) => isPreferred)).toEqual([]);
+  const signed = noteWithCursor(`${VISIT}\n2nd drwaer| 2\nsigned 2026-03-09 AB`);
+  expect(dictationActions(signed.note, { start: signed.position, end: signed.position })).toEqual([]);
+});
+
 test('a word that is like none of the header is left alone', () => {
   expect(fixesAt('visit 2026-03-09 zzqxy| right')).toEqual({});
 });

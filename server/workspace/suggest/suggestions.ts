@@ -20,6 +20,7 @@ const MOST_WORDS = 3;
  * it and that the line can hold in its place, the ones that leave least unread first. Never taken by itself.
  */
 export function suggestionsFor(line: LineSyntax, unknown: Span): Suggestion[] {
+  if (!/\p{L}{2}/u.test(line.text.slice(unknown.start, unknown.end))) return [];
   const before = cost(line);
   const tried = spansWith(line, unknown)
     .flatMap((span, widest) =>
