@@ -1,4 +1,6 @@
+import { NONE } from '../../grammar/none.ts';
 import type { Span } from '../../grammar/values.ts';
+import type { VisitFacts } from '../clinical/facts.ts';
 import { isSigned } from '../clinical/lifecycle.ts';
 import { formatLine } from './format-line.ts';
 import type { Note } from './note.ts';
@@ -17,11 +19,23 @@ export function isSignedLine(note: Note, line: number): boolean {
 }
 
 /** What the visit keeps as typed on a line, for want of a subject or a side. */
-function verbatimOn(note: Note, line: number): Span[] {
+function verbatimOn(note: Note, line: number): readonly Span[] {
   const visit = note.visitAt(line);
-  if (!visit) return [];
-  const own = line - visit.firstLine;
-  return visit.analysis.facts.verbatim.flatMap(({ place }) => (place.line === own ? [place] : []));
+  return (visit && byLine(visit.analysis.facts).get(line - visit.firstLine)) ?? NONE;
+}
+const sorted = new WeakMap<VisitFacts, ReadonlyMap<number, readonly Span[]>>();
+/** Sorted once a visit: looking through all of them for each line would cost the square of a long visit. */
+function byLine(facts: VisitFacts): ReadonlyMap<number, readonly Span[]> {
+  const known = sorted.get(facts);
+  if (known) return known;
+  const found = new Map<number, Span[]>();
+  for (const { place } of facts.verbatim) {
+    const own = found.get(place.line);
+    if (own) own.push(place);
+    else found.set(place.line, [place]);
+  }
+  sorted.set(facts, found);
+  return found;
 }
 
 /** The text of a whole note, formatted; every line keeps its own line end. `note` is the same text, opened. */
