@@ -13,6 +13,7 @@ const KINDS: Readonly<Record<string, readonly string[]>> = {
   cefuroxime: ['cefalexin', 'cefazolin'],
   codeine: ['co-codamol', 'morphine'],
   'co-codamol': ['codeine', 'paracetamol', 'morphine'],
+  paracetamol: ['co-codamol'],
   aspirin: ['anti-inflammatory'],
 };
 /** After an anaphylaxis the neighbouring kind is asked about too (from memory). */
@@ -46,6 +47,8 @@ const AGAINST: readonly {
 interface Allergy {
   readonly to: string;
   readonly severe: boolean;
+  /** `penicillin allergy?`: asked about before the drug is given. */
+  readonly doubted?: boolean;
   /** Missing where an earlier visit stated it. */
   readonly fact?: AnyFact;
 }
@@ -67,10 +70,11 @@ function ordered({ facts }: VisitFacts): { readonly name: string; readonly fact:
 function allergiesOf({ visit, before }: RuleView): Allergy[] {
   const stated = clearFacts(visit.facts, 'allergy');
   const now = stated.flatMap((fact) =>
-    fact.status === 'present'
+    fact.status === 'present' || fact.status === 'equivocal'
       ? (fact.values.to?.words ?? []).map((to) => ({
           to,
           severe: fact.values.reaction?.words.includes('anaphylaxis') ?? false,
+          doubted: fact.status === 'equivocal',
           fact,
         }))
       : [],
@@ -112,8 +116,8 @@ export const drugAllergy = defineRule({
       if (!first) continue;
       yield {
         place: fact.origin.place,
-        ...(first.asks ? { severity: 'contradiction' as const } : {}),
-        message: `An allergy to ${first.to} is stated, and ${name} is ordered${first.says}. Choose another, or settle it with the prescriber and write how.`,
+        ...(first.asks || first.doubted ? { severity: 'contradiction' as const } : {}),
+        message: `An allergy to ${first.to} is ${first.doubted ? 'in doubt' : 'stated'}, and ${name} is ordered${first.says}. Choose another, or settle it with the prescriber and write how.`,
         related: first.fact ? [{ place: first.fact.origin.place, message: 'stated here' }] : [],
       };
     }
