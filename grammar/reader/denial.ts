@@ -42,8 +42,8 @@ export function deny({ elements, section }: StatementDraft, line: string): void 
         addOnce(element.draft, causeOf('distancing word', consent.word, line));
       if (element.draft.id === 'consent' && section !== 'plan') consent = element.draft;
       list.take(element.draft);
-      if (held === undefined && isAllergy(element.draft)) allergic = element.draft;
-      else if (allergic && isNamedDrug(element.draft))
+      if (held === undefined && listsDrugs(element.draft)) allergic = element.draft;
+      else if (allergic && isNamedDrug(element.draft, allergic))
         addOnce(element.draft, { ...reach(allergic), why: 'either neighbour' });
       else allergic = undefined;
       // `family history gout, diabetes`: the rest of the statement may still be of the family.
@@ -71,9 +71,10 @@ const mayBeRisk = (draft: Draft, { word }: Draft, line: string): boolean =>
 /** What follows is of the family, or wished for. */
 const HELD_AFTER: readonly string[] = ['family-history', 'goal'];
 
-/** `allergic to codeine, aspirin`: a drug named after a comma may still be of the allergy; `meds aspirin` is not. */
-const isAllergy = ({ id, status }: Draft): boolean => id === 'allergy' && status !== 'absent';
-const isNamedDrug = (draft: Draft): boolean => draft.led !== undefined && isDrug(draft);
+/** `allergic to codeine, aspirin`, `hold aspirin, diclofenac`: a drug named after a comma may still be of it; `meds aspirin` is not. */
+const listsDrugs = ({ id, status }: Draft): boolean => (id === 'allergy' && status !== 'absent') || id === 'drug-plan';
+const isNamedDrug = (draft: Draft, after: Draft): boolean =>
+  (draft.led !== undefined || after.id === 'drug-plan') && (isDrug(draft) || draft.id === 'anti-inflammatory');
 export const isDrug = ({ id }: Draft): boolean => DRUGS.includes(id);
 const DRUGS: readonly string[] = [
   'medicine',

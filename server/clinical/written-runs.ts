@@ -135,12 +135,19 @@ function joined(runs: readonly WrittenRun[], roles: Roles): readonly WrittenRun[
     else list.push([run]);
   }
   return list.flatMap((same) => {
-    const whole = { start: same[0]?.whole.start ?? 0, end: same.at(-1)?.whole.end ?? 0 };
+    const wholes = same.map((run) => run.whole);
+    const whole = {
+      start: Math.min(...wholes.map(({ start }) => start)),
+      end: Math.max(...wholes.map(({ end }) => end)),
+    };
     return same.map((run) => ({ ...run, whole }));
   });
 }
 function goesOn(last: WrittenRun, run: WrittenRun, roles: Roles): boolean {
-  if (last.quote || run.quote || last.subject !== run.subject) return false;
+  if (last.quote || run.quote) return false;
+  // One that cannot be read without the other is told with it.
+  if (run.whole.start < last.whole.end) return true;
+  if (last.subject !== run.subject) return false;
   for (
     let i = roles.endingAfter(last.whole.end);
     (roles.list[i]?.start ?? Number.POSITIVE_INFINITY) < run.whole.start;

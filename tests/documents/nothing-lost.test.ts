@@ -64,6 +64,12 @@ describe('nothing is lost between the note and its prose', () => {
     );
   });
 
+  test('in a run that can only be told together with the one before it', () => {
+    const [written] = writeNote(
+      ['visit 2026-03-09 first right', 'swelling, medial 2nd-4th dislocated history'].join('\n'),
+    );
+    expect(filedSentences(written!.note).map(textOf).join(' ')).toContain('"swelling, medial 2nd-4th dislocated"');
+  });
   test('in lines put together from any words', () => {
     const line = fc.array(fc.constantFrom(...WORDS), { minLength: 1, maxLength: 9 }).map((some) => some.join(' '));
     fc.assert(

@@ -171,4 +171,14 @@ checkRules({
     ['consented, no allergies', 'consent state=given; no allergy'],
     ['consented; 2nd drawer 2', 'consent state=given; 2 drawer grade=2'],
   ],
+  'a drug after one that is held, stopped or not borne': [
+    ['plan hold aspirin, diclofenac', 'plan/drug-plan what=stopped drug=aspirin; unclear: anti-inflammatory'],
+    ['plan restart aspirin, nsaids', 'plan/drug-plan what=restarted drug=aspirin; unclear: anti-inflammatory'],
+    ['plan hold aspirin; ibuprofen', 'plan/drug-plan what=stopped drug=aspirin; plan/anti-inflammatory name=ibuprofen'],
+    [
+      'plan hold warfarin 5 days, tape 6 weeks',
+      'plan/drug-plan what=stopped drug=warfarin for=5days; plan/tape for=6weeks',
+    ],
+    ['allergic to codeine, aspirin', 'allergy to=codeine; unclear: antiplatelet'],
+  ],
 });
