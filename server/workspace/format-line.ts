@@ -49,7 +49,9 @@ function gap(line: LineSyntax, left: Role, right: Role, width: number, kept: rea
   const typed = line.text.slice(left.end, right.start);
   if (right.kind === 'comment' || kept.some(({ start, end }) => start < left.end && right.start < end)) return typed;
   const [before, after] = [line.text.slice(left.start, left.end), line.text.slice(right.start, right.end)];
-  if (after === ',' || after === ';') return '';
+  // After words that were not read, what is told together with them keeps its spaces too.
+  if (after === ',' || after === ';')
+    return kept.some(({ start, end }) => start < left.end && left.end <= end) ? typed : '';
   const column = (line.kind === 'statements' && !line.under) || LIFECYCLE_KINDS.has(line.header?.is);
   if (column && left === line.roles[0] && left.kind !== 'punctuation' && typed !== '')
     return ' '.repeat(Math.max(1, COLUMN - width));

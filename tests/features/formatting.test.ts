@@ -16,6 +16,9 @@ describe('formatting', () => {
     ['2nd swelling Mod ,tender plantar', '2nd      swelling moderate, tender plantar'],
     ['history   onset gradual', 'history  onset gradual'],
     ['webs 2-3 click none,squeeze none', 'webs 2-3 click none, squeeze none'],
+    // What is quoted in the note together with unread words keeps its spaces.
+    ['2nd was red , swollen', '2nd      was red , swollen'],
+    ['2nd tender , drawer 2', '2nd      tender, drawer 2'],
     ['stage 2nd 2', 'stage    2nd 2'],
     ['2nd-4th   drawer 1', '2nd-4th  drawer 1'],
     ['plan tape 2nd 8 weeks ;stiff insole', 'plan     tape 2nd 8 weeks; stiff-insert'],
