@@ -1,23 +1,5 @@
-import { SECTION_WORD } from '../lexicon/closed-words.ts';
-import type { Section } from '../lexicon/entry.ts';
+import { EXAM_ORDER, SECTION_WORD } from '../lexicon/closed-words.ts';
 import { code, list, paragraphs, table } from './markdown.ts';
-
-/** The order into which a visit is sorted, as the server sorts it. */
-export const SORTED: readonly Section[] = [
-  'history',
-  'pain',
-  'tried',
-  'stand',
-  'exam',
-  'xray',
-  'us',
-  'ct',
-  'mri',
-  'lab',
-  'impression',
-  'operation',
-  'plan',
-];
 
 /** What the tools do with a note, and what a clinic may set. `settings` are the rows of its table. */
 export const toolsReference = (settings: readonly (readonly string[])[]): string =>
@@ -30,7 +12,7 @@ export const toolsReference = (settings: readonly (readonly string[])[]): string
       '`forefoot format --check` only names the notes that would change; lines keep their own line ends.',
     ]),
     '## Sorting',
-    `*Sort this visit into exam sequence* moves whole lines into this order: ${SORTED.map((section) => code(SECTION_WORD[section])).join(', ')}; within the exam by the order of the findings below. It is offered only where nothing that is said changes.`,
+    `*Sort this visit into exam sequence* moves whole lines into this order: ${EXAM_ORDER.map((section) => code(SECTION_WORD[section])).join(', ')}; within the exam by the order of the findings below. It is offered only where nothing that is said changes.`,
     list([
       'Comments and unread lines move with the line that they belong to; lines under a heading stay under it.',
       'No line crosses an operation, an event or an addendum; signed visits, section headings and blocks of carried lines stay as they are.',

@@ -289,3 +289,20 @@ export const RED_FLAG_WORDS: readonly string[] = [
   'abscess',
   'osteomyelitis',
 ];
+
+/** The order of a visit: what is told, seen and felt, then images, the stage, the plan. Common practice. */
+export const EXAM_ORDER: readonly Section[] = [
+  'history',
+  'pain',
+  'tried',
+  'stand',
+  'exam',
+  'xray',
+  'us',
+  'ct',
+  'mri',
+  'lab',
+  'impression',
+  'operation',
+  'plan',
+];

@@ -1,25 +1,8 @@
-import type { Section } from '../../grammar/lexicon/entry.ts';
+import { EXAM_ORDER } from '../../grammar/lexicon/closed-words.ts';
 import { entryOf } from '../../grammar/lexicon/index.ts';
 import type { LineSyntax, StatementNode } from '../../grammar/syntax.ts';
 import type { VisitFacts } from '../clinical/facts.ts';
 import { eventsBefore, partAt } from '../clinical/lifecycle.ts';
-
-/** The order of a visit: what is told, seen and felt, then images, the stage, the plan. Common practice. */
-export const SECTIONS: readonly Section[] = [
-  'history',
-  'pain',
-  'tried',
-  'stand',
-  'exam',
-  'xray',
-  'us',
-  'ct',
-  'mri',
-  'lab',
-  'impression',
-  'operation',
-  'plan',
-];
 
 /**
  * The lines of a visit in exam sequence; `undefined` where they are so already, or where another order would say
@@ -92,8 +75,8 @@ function keyOf({ header, statements }: LineSyntax): readonly number[] | undefine
   const [finding] = first.findings;
   if (!finding) return undefined;
   const isStage = first.findings.every(({ id }) => id === 'stage');
-  if (isStage) return [SECTIONS.indexOf('plan') - 0.5];
-  return [SECTIONS.indexOf(first.section), ...(first.section === 'exam' ? placeInExam(first) : [])];
+  if (isStage) return [EXAM_ORDER.indexOf('plan') - 0.5];
+  return [EXAM_ORDER.indexOf(first.section), ...(first.section === 'exam' ? placeInExam(first) : [])];
 }
 
 /** Rays from the hallux outward, then webs, then the foot by the sequence of its findings. */

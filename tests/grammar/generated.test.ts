@@ -1,7 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { outputs, staleOutputs } from '../../grammar/generate/outputs.ts';
-import { SORTED } from '../../grammar/generate/reference-tools.ts';
 import configuration from '../../grammar/language-configuration.json';
 import * as closed from '../../grammar/lexicon/closed-words.ts';
 import { formsOf, HEADER_WORDS, SEX_WORDS, VISIT_SIDES, VISIT_WORDS } from '../../grammar/lexicon/header-words.ts';
@@ -11,7 +10,6 @@ import { SOURCES } from '../../grammar/sources.ts';
 import { DRAWER_SCALES } from '../../grammar/values.ts';
 import { settingsSchema } from '../../server/clinical/settings-schema.ts';
 import { settingsRows } from '../../server/documents/settings-text.ts';
-import { SECTIONS } from '../../server/workspace/sort-visit.ts';
 
 const onDisk = (path: string): string | undefined => (existsSync(path) ? readFileSync(path, 'utf8') : undefined);
 
@@ -90,7 +88,11 @@ describe('the reference of the language', () => {
   });
 
   test('it tells how a visit is sorted, and each setting', () => {
-    expect(SORTED).toEqual(SECTIONS);
+    const order = closed.EXAM_ORDER.map((section) => `\`${closed.SECTION_WORD[section]}\``).join(', ');
+    expect(order).toBe(
+      '`history`, `pain`, `tried`, `stand`, `exam`, `xray`, `us`, `ct`, `mri`, `lab`, `imp`, `operation`, `plan`',
+    );
+    expect(text.replace(/\s+/g, ' ')).toContain(`into this order: ${order};`);
     for (const [section, { properties }] of Object.entries(
       settingsSchema().properties as Record<string, { properties?: object }>,
     ))
