@@ -1,7 +1,7 @@
 import type { Span } from '../values.ts';
-import { causeOf, type Draft, findingsIn, kindOfSubject, type StatementDraft } from './draft.ts';
+import { type Draft, findingsIn, kindOfSubject, type StatementDraft } from './draft.ts';
 
-const SPOKEN_STOP = /(?:^|\s)(?:full stop|period|stop|semicolon|next)\s*$/i;
+const SPOKEN_STOP = /(?:^|\s)(?:full stop|period|stop|semicolon)\s*$/i;
 
 /**
  * What is as often of the whole foot, in a later sentence than the toe that it would inherit: of dictated sentences nobody knows (`second toe
@@ -22,15 +22,3 @@ export function stopReach(statements: readonly StatementDraft[], line: string): 
 
 /** Has anything come between a subject and what inherits it? */
 const isApart = ({ start }: Draft, subject: Span, line: string): boolean => /\S/.test(line.slice(subject.end, start));
-
-const ADVISED = /\b(?:advised?|recommend(?:ed|s)?|suggest(?:ed|s)?|encouraged|told to)\b/i;
-/** `advised elevation, paracetamol`: a drug in a list of what was advised is not yet one that is taken. */
-export function adviceReach(statements: readonly StatementDraft[], line: string): void {
-  for (const { start, end, section, elements } of statements) {
-    const found = section === 'plan' ? undefined : ADVISED.exec(line.slice(start, end));
-    if (!found) continue;
-    const at = { start: start + found.index, end: start + found.index + found[0].length };
-    for (const { id, word, causes } of findingsIn(elements))
-      if (id === 'medicine' && word.start > at.start) causes.push(causeOf('done or planned', at, line));
-  }
-}

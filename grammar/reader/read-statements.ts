@@ -5,7 +5,7 @@ import { heard, pauses, spokenPair, typedItem, typedQuantity } from '../spoken/a
 import { readCorrection } from '../spoken/corrections.ts';
 import type { HeadingNode, LineSyntax, Role, SectionHeading, StatementNode } from '../syntax.ts';
 import type { Making } from '../values.ts';
-import { adviceReach, stopReach } from './after-a-stop.ts';
+import { stopReach } from './after-a-stop.ts';
 import { readAhead, readCount, readMeasureAhead } from './ahead.ts';
 import { readCleanAndDry, readEarlier, readImagesHeading, readOpHeading } from './asides.ts';
 import { Binder } from './binder.ts';
@@ -35,7 +35,7 @@ import { turningOf } from './turning-lines.ts';
 import { keepUnused } from './unused-subjects.ts';
 import { webReach } from './web-or-ray.ts';
 import { whenReach } from './when-meant.ts';
-import { doneReach } from './whether-done.ts';
+import { adviceReach, doneReach } from './whether-done.ts';
 import { overlapReach } from './which-toe.ts';
 
 type Body = Pick<LineSyntax, 'statements' | 'roles' | 'problems' | 'heading' | 'opens' | 'turning'>;

@@ -77,3 +77,15 @@ function segmentsOf(elements: readonly Element[]): Element[][] {
   }
   return list;
 }
+
+const ADVISED = /\b(?:advised?|recommend(?:ed|s)?|suggest(?:ed|s)?|encouraged|told to)\b/i;
+/** `advised elevation, paracetamol`: a drug in a list of what was advised is not yet one that is taken. */
+export function adviceReach(statements: readonly StatementDraft[], line: string): void {
+  for (const { start, end, section, elements } of statements) {
+    const found = section === 'plan' ? undefined : ADVISED.exec(line.slice(start, end));
+    if (!found) continue;
+    const at = { start: start + found.index, end: start + found.index + found[0].length };
+    for (const { id, word, causes } of findingsIn(elements))
+      if (id === 'medicine' && word.start > at.start) causes.push(causeOf('done or planned', at, line));
+  }
+}
