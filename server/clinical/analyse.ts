@@ -1,3 +1,4 @@
+import { LIFECYCLE_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
 import { NONE, orNone } from '../../grammar/none.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Ray, Side } from '../../grammar/values.ts';
@@ -33,7 +34,7 @@ export function analyseHeader(
   return { header, reports: settled(reports, settings) };
 }
 
-const OF_A_VISIT: readonly string[] = ['signed', 'addendum', 'event'];
+const OF_A_VISIT: readonly string[] = LIFECYCLE_WORDS;
 /** What belongs to a visit, where none has begun: it signs nothing. */
 const strayReports = (lines: readonly LineSyntax[]): Report[] =>
   lines.flatMap(({ header, text }, at) => {

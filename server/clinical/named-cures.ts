@@ -4,6 +4,7 @@ import {
   VISIT_KIND_BY_FORM,
   VISIT_SIDE_BY_FORM,
 } from '../../grammar/lexicon/header-words.ts';
+import { LIFECYCLE_WORDS, PREFIX_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
 import { readLine } from '../../grammar/read-line.ts';
 import { HEARD_AS } from '../../grammar/spoken/spoken-words.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
@@ -87,7 +88,7 @@ const openerLike: Cure = ({ words, place, line }) => {
   );
 };
 /** What opens a line of the header or of the life of a visit. */
-const OPENERS: readonly string[] = [...HEADER_WORDS, 'signed', 'addendum', 'event', 'carried', 'proposed', 'examiner'];
+const OPENERS: readonly string[] = [...HEADER_WORDS, ...LIFECYCLE_WORDS, ...PREFIX_WORDS];
 /** `2026-4-5` with its zeros. */
 const padDate: Cure = ({ place, line: { text } }) => {
   for (const match of text.matchAll(/(?<!\d)(\d{4})-(\d{1,2})-(\d{1,2})(?!\d)/g)) {

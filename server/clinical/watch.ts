@@ -10,17 +10,17 @@ import { hba1cPercent } from './hba1c.ts';
 import { partAt, writtenOn } from './lifecycle.ts';
 import { mentions } from './remarks.ts';
 
-/** What speaks against a drug, a tape, a boot or an operation, and is seldom written again at the next visit. */
-export const RISKS = [
+/** What makes an anti-inflammatory dangerous, as stated. */
+export const ANTI_INFLAMMATORY_RISKS = [
   'ulcer-or-bleed',
   'kidney-disease',
   'heart-failure',
   'heart-disease',
   'anticoagulant',
   'pregnancy',
-  'diabetes',
-  'smoking',
 ] as const satisfies readonly FindingId[];
+/** What speaks against a drug, a tape, a boot or an operation, and is seldom written again at the next visit. */
+export const RISKS = [...ANTI_INFLAMMATORY_RISKS, 'diabetes', 'smoking'] as const satisfies readonly FindingId[];
 export type Risk = (typeof RISKS)[number];
 
 type Foot = Side | 'patient';

@@ -5,10 +5,9 @@ import type { AnyFact, VisitFacts } from '../facts.ts';
 import { footFeeling, neuropathicWhy } from '../feeling.ts';
 import { mayClot } from '../known.ts';
 import { mentions } from '../remarks.ts';
-import { holds, type Risk, saysFalls, type Watch } from '../watch.ts';
+import { ANTI_INFLAMMATORY_RISKS, holds, type Risk, saysFalls, type Watch } from '../watch.ts';
 import { yearsIn } from '../whole-visit.ts';
 import { defineRule } from './define-rule.ts';
-import { ANTI_INFLAMMATORY_RISKS } from './plan-risks.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 

@@ -2,7 +2,7 @@ import { entryOf } from '../../../grammar/lexicon/index.ts';
 import { clearFacts, deniesOneKind } from '../answers.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
 import { againstTape } from '../tape-risk.ts';
-import { isRisk } from '../watch.ts';
+import { ANTI_INFLAMMATORY_RISKS, isRisk } from '../watch.ts';
 import { defineRule, replace } from './define-rule.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -17,16 +17,6 @@ const allergies = (visit: VisitFacts, to: 'anti-inflammatory'): AnyFact[] =>
   );
 const refusal = (fact: AnyFact, what: string) =>
   ({ title: `Write "no ${what}"`, safety: 'needs review', edits: [replace(fact.origin.word, `no ${what}`)] }) as const;
-
-/** What makes an anti-inflammatory dangerous, as stated in the same visit. */
-export const ANTI_INFLAMMATORY_RISKS = [
-  'ulcer-or-bleed',
-  'kidney-disease',
-  'heart-failure',
-  'heart-disease',
-  'anticoagulant',
-  'pregnancy',
-] as const;
 
 export const antiInflammatoryRisk = defineRule({
   ...practice,
