@@ -114,7 +114,7 @@ function lifecycleReference(): string {
         ],
         [
           '`proposed …`',
-          'marks the words after it as proposed by a conversion of dictation; a comment behind them keeps what was said',
+          'marks the words after it as proposed by a conversion of dictation; a comment behind them keeps what was said, and a `// dictated:` comment above the whole line',
         ],
         ['`examiner BY …`', 'says who examined what the line says; alone on a line, what the lines below say'],
       ],

@@ -1,3 +1,4 @@
+import { readLine } from '../../grammar/read-line.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Fix, Report, SyntaxEdit } from './analysis.ts';
 import type { Carried, VisitFacts } from './facts.ts';
@@ -26,17 +27,25 @@ export function carriedFixes(lines: readonly LineSyntax[], visit: VisitFacts): (
   };
 }
 
-/** Confirm one proposal or all of the visit as what was meant, or bring back the words that were said. */
+/** Confirm one proposal as what was meant, or all of the visit. */
 function proposedFixes(visit: VisitFacts, own: Carried): Fix[] {
-  const open = (visit.lifecycle?.carried ?? []).filter((each) => each.proposed && !isSigned(visit, each.place.line));
-  const back = own.said
-    ? [fix('Bring back what was said', [replace({ ...own.prefix, end: own.said.place.end }, own.said.text)])]
-    : [];
+  if (!isFinding(own)) return [];
+  const open = (visit.lifecycle?.carried ?? []).filter(
+    (each) => each.proposed && isFinding(each) && !isSigned(visit, each.place.line),
+  );
   const all =
     open.length > 1
       ? [fix(`Confirm all ${open.length} proposals of this visit as what was meant`, open.flatMap(confirmed))]
       : [];
-  return [fix('Confirm as what was meant', confirmed(own)), ...back, ...all];
+  return [fix('Confirm as what was meant', confirmed(own)), ...all];
+}
+
+/** Would the words say a finding if they stood alone? What signs, heads or opens something is not confirmed, nor what says nothing. */
+function isFinding({ text }: Carried): boolean {
+  const { kind, heading, opens, carried, examiner, statements } = readLine(text);
+  const says = statements.some(({ findings }) => findings.length > 0);
+  const isPlain = !heading || heading.inline === true;
+  return kind === 'statements' && says && isPlain && !opens && !carried && !examiner;
 }
 
 /** The words alone on their line; a line of a block moves above it. */

@@ -11,6 +11,7 @@ import type { Note } from '../workspace/note.ts';
 import { type Lines, type TextEdit, textEdits } from '../workspace/text-edits.ts';
 import { planAcceptances } from './accept-plan.ts';
 import { acceptances } from './accept-stage.ts';
+import { bringBack } from './bring-back.ts';
 import { carryFindings } from './carry-findings.ts';
 import { wants } from './protocol-numbers.ts';
 import { signVisit } from './sign-visit.ts';
@@ -26,7 +27,12 @@ export function codeActions(
   const wanted = (kind: string) => wants(only, kind);
   return eachOnce([
     ...(wanted('quickfix')
-      ? [...quickFixes(note, range, given), ...acceptances(note, range), ...planAcceptances(note, range)]
+      ? [
+          ...quickFixes(note, range, given),
+          ...bringBack(note, range, given),
+          ...acceptances(note, range),
+          ...planAcceptances(note, range),
+        ]
       : []),
     ...(only !== undefined && wanted('source.fixAll') ? fixAll(note) : []),
     ...(only !== undefined && wanted('source.sortVisit') ? sortVisit(note, range) : []),

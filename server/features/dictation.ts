@@ -3,7 +3,7 @@ import { RED_FLAG_WORDS } from '../../grammar/lexicon/closed-words.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import { touchesSigned } from '../clinical/lifecycle.ts';
 import type { Range } from '../workspace/blocks.ts';
-import { convertEdits, linesOf } from '../workspace/convert/convert-edits.ts';
+import { convertEdits } from '../workspace/convert/convert-edits.ts';
 import type { Note } from '../workspace/note.ts';
 import { suggestionsFor } from '../workspace/suggest/suggestions.ts';
 import { spanOn } from '../workspace/text-edits.ts';
@@ -83,10 +83,10 @@ function conversions(note: Note, { start, end }: Range): CodeAction[] {
   const edits = convertEdits(note, start.line, last);
   if (edits.length === 0) return [];
   const plain = action(note, 'Convert dictation to typed lines', CONVERT_LINES, edits);
-  const corrected = linesOf(start.line, last).some((at) => note.line(at)?.roles.some(({ struck }) => struck));
-  if (!corrected) return [plain];
+  const remembering = convertEdits(note, start.line, last, true);
+  if (remembering.every(({ newText }, i) => newText === edits[i]?.newText)) return [plain];
   const title = 'Convert dictation, and keep what was taken back in a comment';
-  return [plain, action(note, title, CONVERT_LINES, convertEdits(note, start.line, last, true))];
+  return [plain, action(note, title, CONVERT_LINES, remembering)];
 }
 function ofVisit(note: Note, { start }: Range): CodeAction[] {
   const visit = note.visitAt(start.line);

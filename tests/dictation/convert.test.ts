@@ -140,3 +140,41 @@ test.each([
 ])('no break is proposed that would settle what is not certain: %s', (dictated) => {
   expect(factsOf(VISIT, confirmed(converted(VISIT, dictated)))).toEqual(factsOf(VISIT, dictated));
 });
+
+test.each([
+  [
+    'a section',
+    'pain second six out of ten it burns and it throbs at night',
+    ['proposed pain 2nd 6/10  // pain second six out of ten', 'pain it burns and it throbs at night'],
+  ],
+  [
+    'a ray',
+    'no swelling of the second toe but it is warm',
+    ['proposed no swelling 2nd MTP  // no swelling of the second toe', '2nd MTP  but it is warm'],
+  ],
+  [
+    'a ray that is clear',
+    'the third toe is hot and it is red and she feels feverish',
+    ['3rd MTP  hot', 'proposed 3rd redness  // and it is red', '3rd MTP  and she feels feverish'],
+  ],
+])('what was not read stays under %s where it was said', (_, dictated, lines) => {
+  expect(converted(VISIT, dictated).split('\n')).toEqual(lines);
+});
+
+test.each([
+  ['an image that is only spoken of', 'plan no operation review in eight weeks or so with the film', 'xray'],
+  ['what is to come', 'injection given third web local plus steroid planned', 'steroid'],
+  ['a time that is only about so long', 'tape second toe for eight weeks or so', 'tape'],
+])('%s is not cut out of its phrase', (_, dictated, word) => {
+  for (const line of converted(VISIT, dictated).split('\n'))
+    expect(line).not.toMatch(new RegExp(`^proposed .*${word}`));
+});
+test('words after a preposition stay with it, and an article goes with the words after it', () => {
+  const under = 'some tenderness in the second web and some under the second m t p joint drawer equivocal';
+  expect(converted(VISIT, under)).toContain('some under the second m t p joint drawer equivocal');
+  expect(converted(VISIT, 'first toe stiff the second ray has mild swelling')).not.toMatch(/ the$/m);
+});
+test('a conversion leaves no heading that would hold for the lines below it', () => {
+  const lines = converted(VISIT, 'web spaces second web no click no tenderness third web click positive').split('\n');
+  for (const line of lines) expect(readLine(line).heading).toBeUndefined();
+});

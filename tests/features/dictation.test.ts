@@ -64,6 +64,22 @@ test('a dictated line is offered as typed lines, and with what was taken back in
   expect(taken(found, found.titles[1] ?? '')).toBe('2nd MTP  drawer 2  // said first: grade one\n3rd MTP  drawer 0');
 });
 
+test('a comment for what was taken back is offered only where the conversion would drop it', async () => {
+  const corrected = '|second ray swelling mild comma drawer grade one no sorry grade two and it reproduces her pain';
+  expect((await offered(corrected, ['refactor.rewrite'])).titles).toEqual(['Convert dictation to typed lines']);
+});
+
+test('the line above its proposals keeps what was dictated, to the letter', async () => {
+  const dictated = 'second ray  swelling mild comma drawer two and it reproduces her pain // seen by AB';
+  const found = await offered(`|${dictated}`, ['refactor.rewrite']);
+  expect(taken(found, 'Convert dictation to typed lines').split('\n')).toEqual([
+    `// dictated: ${dictated}`,
+    '2nd MTP  swelling mild',
+    'proposed 2nd MTP drawer 2 painful  // drawer two and it reproduces her pain',
+    '// seen by AB',
+  ]);
+});
+
 test('a typed line is offered no conversion', async () => {
   expect((await offered('2nd drawer 2, |tender plantar', ['refactor.rewrite'])).titles).toEqual([]);
 });

@@ -114,8 +114,17 @@ describe('proposals of a conversion', () => {
   test('are confirmed one by one or all at once, and what was said is brought back', () => {
     const own = actionsAt(`${VISIT}\n${one}|\n${two}`, ['quickfix']);
     expect(own.after(/^Confirm as/)).toContain('\n2nd drawer 2 painful  // drawer two');
-    expect(own.after(/^Bring/)).toContain('\ndrawer two and it reproduces her pain\nproposed');
+    expect(own.after(/^Bring/)).toContain('\n2nd drawer two and it reproduces her pain\nproposed');
     expect(own.after(/^Confirm all 2 proposals/)).not.toContain('proposed');
+  });
+  test('that hold no finding are confirmed by nobody, alone or with others', () => {
+    const none = ['proposed', 'proposed banana', 'proposed signed 2026-05-04 AB', 'proposed left:'];
+    const all = actionsAt(`${VISIT}\n${one}|\n${none.join('\n')}\n${two}`, ['quickfix']);
+    expect(all.after(/^Confirm all 2 proposals/)).toContain(`\n${none.join('\n')}\n`);
+    for (const line of none)
+      expect(actionsAt(`${VISIT}\n${line}|`, ['quickfix']).titles.filter((title) => /^Confirm/.test(title))).toEqual(
+        [],
+      );
   });
   test('are left as they are once they are signed', () => {
     expect(actionsAt(`${VISIT}\n${one}|\nsigned 2026-03-09 AB`, ['quickfix']).titles).not.toContain(

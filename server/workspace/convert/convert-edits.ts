@@ -6,6 +6,7 @@ import { isSignedLine } from '../format-note.ts';
 import type { Note, Visit } from '../note.ts';
 import { spanOn, type TextEdit } from '../text-edits.ts';
 import { convertLine } from './convert-line.ts';
+import { isConverted, withDictated } from './dictated.ts';
 
 export const linesOf = (first: number, last: number): number[] =>
   Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => first + i);
@@ -52,9 +53,11 @@ export function convertEdits(note: Note, first: number, last: number, remember =
     const state = done.get(visit.index) ?? { lines: [...visit.lines], moved: 0 };
     done.set(visit.index, state);
     const own = at - visit.firstLine + state.moved;
+    if (isConverted(state.lines, own)) continue;
     const read = (lines: readonly LineSyntax[]) => readVisitFacts(lines, note.header, note.settings);
-    const converted = convertLine({ lines: state.lines, at: own, read, remember });
-    if (!converted || converted.join('\n') === line.text) continue;
+    const written = convertLine({ lines: state.lines, at: own, read, remember });
+    if (!written || written.join('\n') === line.text) continue;
+    const converted = withDictated(line, written);
     state.lines.splice(own, 1, ...converted.map((text) => readLine(text, line.under)));
     state.moved += converted.length - 1;
     edits.push({ range: spanOn(at, 0, line.text.length), newText: converted.join(note.lineEnd) });

@@ -1,10 +1,13 @@
+import { SECTION_WORDS } from '../../../grammar/lexicon/closed-words.ts';
 import type { LineSyntax } from '../../../grammar/syntax.ts';
 import { type AnyFact, subjectKey, type VisitFacts } from '../../clinical/facts.ts';
+import { wholePhrases } from './cut-phrases.ts';
 import { type Cut, cutsOf } from './cuts.ts';
 import { type Desk, newDesk } from './desk.ts';
 import { partFindings } from './part-findings.ts';
 import { type Piece, piecesOf } from './pieces.ts';
-import { type Home, retell } from './retell/retell.ts';
+import { keepsPlaces } from './places-said.ts';
+import { type Home, type Proposal, retell } from './retell/retell.ts';
 import { type Joining, type Written, writeLines } from './write-lines.ts';
 
 /** The lines of a visit, the line among them that is converted, and how the visit is read. */
@@ -16,19 +19,18 @@ export interface Dictation {
   readonly remember?: boolean;
 }
 
-/** How a line may be written, the first way that changes nothing: with breaks for the eye, with the place that was said before a piece. */
+/** How a line may be written, the first way that changes nothing: with breaks for the eye. */
 interface Way {
   /** What stays is left as it was said. */
   readonly asSaid?: true;
   readonly joining: Joining;
   readonly part: boolean;
-  readonly place: boolean;
 }
-const WAYS: readonly Way[] = [true, false].flatMap((place) =>
-  (['none', 'labels', 'all'] as const).flatMap((joining) => [true, false].map((part) => ({ joining, part, place }))),
+const WAYS: readonly Way[] = (['none', 'labels', 'all'] as const).flatMap((joining) =>
+  [true, false].map((part) => ({ joining, part })),
 );
 /** For a line that can't be written in the words of the language without a change: what is proposed stands beside what was said. */
-const AS_SAID: Way = { asSaid: true, joining: 'all', part: false, place: false };
+const AS_SAID: Way = { asSaid: true, joining: 'all', part: false };
 /** Enough to see whether a cut changes anything. */
 const PLAIN_WAYS = [...WAYS.filter(({ joining, part }) => joining === 'none' && !part), AS_SAID];
 
@@ -46,17 +48,23 @@ export function convertLine(dictation: Dictation): string[] | undefined {
   const before = read(lines);
   const place = placeOf(lines, at);
   // A heading has named the section, which a proposal could only guess.
-  const proposals = place && !line.under ? retell(line, place) : [];
+  const proposals = place && !line.under ? retell(line, place).filter((each) => !isSectionWord(line, each)) : [];
   const keysOf = (text: string) => clearFacts(read([...lines.slice(0, 1), desk.read(text)])).map(looseKey);
   const here = clearFacts(before).filter(({ origin }) => origin.place.line === at);
   const known = here.map((fact) => ({ key: looseKey(fact), open: fact.unclear.length > 0, ...fact.origin.place }));
-  const cuts = cutsOf(proposals, known, saidElsewhere(lines, at, before, keysOf), keysOf);
+  const found = cutsOf(proposals, known, saidElsewhere(lines, at, before, keysOf), keysOf);
+  const cuts = wholePhrases(found, desk.words(line));
   const tell = (own: readonly Cut[], ways: readonly Way[]): string[] | undefined => {
+    const pieces = piecesOf(desk, line, own);
+    if (!pieces.every((piece) => piece.is === 'proposed' || keepsPlaces(line, piece))) return undefined;
     for (const way of ways) {
-      const written = piecesOf(desk, line, own, way.place).flatMap((piece) => tellPiece(desk, piece, way, remember));
+      const written = pieces.flatMap((piece) => tellPiece(desk, piece, way, remember));
       if (written.length === 0) continue;
-      const after = read([...lines.slice(0, at), ...written.map((text) => desk.read(text)), ...lines.slice(at + 1)]);
-      if (equal(before, after) && keepsWords(line, written)) return written;
+      const typed = written.map((text) => desk.read(text));
+      // A heading would hold for what is written below it later.
+      if (typed.some(({ heading }) => heading && !heading.inline && !line.heading)) continue;
+      const after = read([...lines.slice(0, at), ...typed, ...lines.slice(at + 1)]);
+      if (sameClear(before, after) && keepsWords(line, written)) return written;
     }
     return undefined;
   };
@@ -100,6 +108,10 @@ function saidElsewhere(
     ...proposed,
   ]);
 }
+
+/** The section that opens a line says nothing alone that could be confirmed. */
+const isSectionWord = ({ roles }: LineSyntax, { start, text }: Proposal): boolean =>
+  start === roles[0]?.start && SECTION_WORDS[text.trim().toLowerCase()] !== undefined;
 
 /** The side in force; nothing under the heading of a ray, which would be that of every proposal. */
 function placeOf(lines: readonly LineSyntax[], at: number): Home | undefined {
@@ -170,7 +182,9 @@ function contains(after: VisitFacts, before: VisitFacts): boolean {
     return at >= 0;
   });
 }
-const equal = (before: VisitFacts, after: VisitFacts): boolean => contains(after, before) && contains(before, after);
+/** Are the clear facts of a visit the same before and after? */
+export const sameClear = (before: VisitFacts, after: VisitFacts): boolean =>
+  contains(after, before) && contains(before, after);
 
 /** Is every word that was not read with certainty still there? */
 function keepsWords(line: LineSyntax, written: readonly string[]): boolean {

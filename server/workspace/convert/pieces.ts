@@ -1,20 +1,17 @@
-import { SECTION_WORD } from '../../../grammar/lexicon/closed-words.ts';
-import { subjectText } from '../../../grammar/reader/read-subjects.ts';
 import type { LineSyntax } from '../../../grammar/syntax.ts';
 import type { Span } from '../../../grammar/values.ts';
 import type { Cut } from './cuts.ts';
 import type { Desk } from './desk.ts';
+import { type Alone, placeBefore } from './places-said.ts';
 import { isBreak, type SaidWord } from './retell/said-words.ts';
 import { isNeutral } from './retell/turning.ts';
 
 /** A stretch of a dictated line: as it was said, or the lines that are proposed for it. */
-export type Piece =
-  | { readonly is: 'said'; readonly line: LineSyntax }
-  | { readonly is: 'proposed'; readonly lines: readonly string[] };
+export type Piece = ({ readonly is: 'said' } & Alone) | { readonly is: 'proposed'; readonly lines: readonly string[] };
 
-/** The line parted at its cuts. What stays keeps its words; with `withPlace` it is given the section, side and ray that were said before it. */
-export function piecesOf(desk: Desk, line: LineSyntax, cuts: readonly Cut[], withPlace: boolean): Piece[] {
-  if (cuts.length === 0) return [{ is: 'said', line }];
+/** The line parted at its cuts. What stays keeps its words, after the section, side and ray that were said before it where it has lost them. */
+export function piecesOf(desk: Desk, line: LineSyntax, cuts: readonly Cut[]): Piece[] {
+  if (cuts.length === 0) return [{ is: 'said', line, start: 0, before: 0 }];
   const ordered = [...cuts].sort((a, b) => a.start - b.start);
   const words = desk.words(line);
   const pieces: Piece[] = [];
@@ -23,7 +20,7 @@ export function piecesOf(desk: Desk, line: LineSyntax, cuts: readonly Cut[], wit
     pieces.push({ is: 'proposed', lines: proposedLines(desk, line, trimBreaks(words, span), texts) });
   const keep = (start: number, end: number): boolean => {
     const kept = trimmed(words, { start, end });
-    if (kept) pieces.push(saidPiece(desk, line, kept, withPlace));
+    if (kept) pieces.push(saidPiece(desk, line, kept));
     // The words of these stay in the piece, among their neighbours.
     for (const cut of waiting.splice(0)) propose(cut, cut.texts);
     return kept !== undefined;
@@ -41,7 +38,10 @@ export function piecesOf(desk: Desk, line: LineSyntax, cuts: readonly Cut[], wit
   }
   const comment = line.roles.find(({ kind }) => kind === 'comment');
   keep(from, line.text.length);
-  if (comment) pieces.push({ is: 'said', line: desk.read(line.text.slice(comment.start, comment.end)) });
+  if (comment) {
+    const own = desk.read(line.text.slice(comment.start, comment.end));
+    pieces.push({ is: 'said', line: own, start: comment.start, before: 0 });
+  }
   return pieces;
 }
 
@@ -59,32 +59,10 @@ function trimmed(words: readonly SaidWord[], span: Span): Span | undefined {
   return own.length === 0 || isNeutral(own.map(({ text }) => text)) ? undefined : trimBreaks(words, span);
 }
 
-function saidPiece(desk: Desk, line: LineSyntax, { start, end }: Span, withPlace: boolean): Piece {
-  const place = withPlace ? placeBefore(line, { start, end }) : '';
-  return { is: 'said', line: desk.read(`${place}${line.text.slice(start, end)}`) };
-}
-
-/** The section, side and subject that were said before a stretch for the first clear finding in it. */
-function placeBefore({ statements, roles }: LineSyntax, { start, end }: Span): string {
-  const findings = statements.flatMap((each) => each.findings);
-  const first = findings.find((each) => each.start >= start && each.end <= end && each.causes.length === 0);
-  if (!first) return '';
-  const opened = roles.some((role) => role.kind === 'keyword' && start <= role.start && role.start < first.word.start);
-  const sided = roles.some(
-    (role) =>
-      role.kind === 'modifier' && role.finding === undefined && start <= role.start && role.start < first.word.start,
-  );
-  const parts = [
-    first.section === 'exam' || opened ? '' : SECTION_WORD[first.section],
-    first.side && first.side !== 'both' && !sided ? first.side : '',
-    first.subject && first.subject.start < start
-      ? subjectText({ ...first.subject, ...(first.side ? { side: undefined } : {}) } as typeof first.subject)
-      : '',
-  ];
-  return parts
-    .filter((part) => part !== '')
-    .map((part) => `${part} `)
-    .join('');
+function saidPiece(desk: Desk, line: LineSyntax, { start, end }: Span): Piece {
+  const own = line.text.slice(start, end);
+  const place = placeBefore(line, desk.read(own), { start, end });
+  return { is: 'said', line: desk.read(`${place}${own}`), start, before: place.length };
 }
 
 function proposedLines(desk: Desk, { text }: LineSyntax, { start, end }: Span, texts: readonly string[]): string[] {
