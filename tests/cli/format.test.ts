@@ -46,7 +46,7 @@ describe('forefoot format', () => {
     expect(text(cwd, 'a.forefoot')).toBe(typed);
     expect(text(cwd, 'b.forefoot')).toBe(
       note(
-        'plan     tape 8 weeks\nproposed plan stiff-insert  // stiff insert\nproposed plan no steroid  // no steroid',
+        '// dictated: plan tape eight weeks stiff insert no steroid\nplan     tape 8 weeks\nproposed plan stiff-insert  // stiff insert\nproposed plan no steroid  // no steroid',
       ),
     );
     expect(text(cwd, 'c.forefoot')).toBe(typed.replaceAll('\n', '\r\n'));
