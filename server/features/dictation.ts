@@ -45,6 +45,9 @@ function misheard(note: Note, range: Range, given: readonly Diagnostic[]): CodeA
     for (const problem of line ? touched : [])
       for (const { text, start, end, fits } of suggestionsFor(line as LineSyntax, problem)) {
         if (isSigned(note, at, start, end)) continue;
+        const edit = { range: spanOn(at, start, end), newText: text };
+        // Two unread words side by side may be one misheard word.
+        if (actions.some((each) => JSON.stringify(each.edit?.changes?.[note.uri]) === JSON.stringify([edit]))) continue;
         const fixed = given.filter(
           ({ range: { start: from } }) => from.line === at && from.character === problem.start,
         );
@@ -53,7 +56,7 @@ function misheard(note: Note, range: Range, given: readonly Diagnostic[]): CodeA
           kind: 'quickfix',
           ...(fixed.length > 0 ? { diagnostics: fixed } : {}),
           ...(fits && actions.length === 0 && mayBePreferred(line, start, text) ? { isPreferred: true } : {}),
-          edit: { changes: { [note.uri]: [{ range: spanOn(at, start, end), newText: text }] } },
+          edit: { changes: { [note.uri]: [edit] } },
         });
       }
   }

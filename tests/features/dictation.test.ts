@@ -19,7 +19,7 @@ test.each([
   ['2nd tender |planter', 'planter', 'plantar'],
   ['2nd |draw 2', 'draw', 'drawer'],
   ['2nd paper |pools out', 'pools out', 'pulls out'],
-  ['|hall ux valgus mild', 'hall ux valgus', 'hallux valgus'],
+  ['|hall ux valgus mild', 'hall ux', 'hallux'],
   ['web 2 |clique none', 'clique', 'click'],
   ['plan |met add', 'met add', 'met pad'],
   ['2nd swelling |modrate', 'modrate', 'moderate'],
@@ -39,6 +39,30 @@ test('the word that fits best comes first and is one key away; nothing is offere
   expect(
     (await offered('2nd tender |zzq', ['quickfix'])).titles.filter((title) => title.startsWith('Replace')),
   ).toEqual([]);
+});
+
+test.each([
+  ['2nd swelling |milld', ['mild']],
+  ['3rd |fevr', ['fever']],
+  ['2nd toe |drifting, drawer 2', []],
+  ['the drawer test is |hard to do as she is guarding', []],
+  ['the drawer test is hard |to do as she is guarding', []],
+  ['2nd |looks fine under the head', []],
+  ['3rd callus |under', []],
+  ['2nd wound, |hold', []],
+  ['2nd drwaer| 2', ['drawer']],
+  ['2nd |rawer 2', ['drawer']],
+])('what is far off or a word in its own right is taken for no other: %s', async (fixture, meant) => {
+  const { titles } = await offered(fixture, ['quickfix']);
+  const words = titles.flatMap((title) => /^Replace ".+" with "(.+)"$/.exec(title)?.[1] ?? []);
+  expect(words).toEqual(meant);
+});
+
+test('a red flag is never one key away, and two words of one meaning are offered once', async () => {
+  const { list } = await offered('3rd |fevr', ['quickfix']);
+  expect(list.filter(({ isPreferred }) => isPreferred)).toEqual([]);
+  const { titles } = await offered('2nd swelling |moderat', ['quickfix']);
+  expect(titles.filter((title) => title.startsWith('Replace'))).toEqual(['Replace "moderat" with "moderate"']);
 });
 
 test('a word that only joins, denies or doubts is never proposed', async () => {

@@ -1,7 +1,7 @@
 import { doubleMetaphone } from 'double-metaphone';
-import { distance } from 'fastest-levenshtein';
 import { type Form, formIndex } from '../../../grammar/reader/forms.ts';
-import { reach } from '../../clinical/spelling.ts';
+import { lettersApart, reach } from '../../clinical/spelling.ts';
+import { isPlainWord } from './plain-words.ts';
 
 /** A form of the language that is like an unknown word. */
 export interface Alike {
@@ -19,6 +19,7 @@ interface SoundIndex {
 }
 
 const SHORTEST = 3;
+const LONG = 6;
 const joined = (text: string): string => text.replaceAll(/[\s'’-]/g, '').toLowerCase();
 
 /** Words that mean something by themselves: what only joins, denies or moves a finding is never proposed for a misheard word. */
@@ -59,22 +60,42 @@ const LONGEST = 14;
 
 let index: SoundIndex | undefined;
 
-/** The forms that are spelt or sound like a word, the most alike first; none for a word of fewer than three letters. */
+/** The forms that may have been meant by words that are spelt or sound like them, the most alike first; none for fewer than three letters. */
 export function alike(unknown: string): Alike[] {
   index ??= build();
   const { bySpelling, bySound } = index;
   const word = joined(unknown);
   if (word.length < SHORTEST || /[^\p{L}]/u.test(word)) return [];
-  const most = reach(word.length);
   const sounding = new Set(doubleMetaphone(word).flatMap((code) => bySound.get(code) ?? []));
   const found = new Set(sounding);
-  eachShortened(word.slice(0, LONGEST), most, 0, (key) => {
+  eachShortened(word.slice(0, LONGEST), reach(word.length), 0, (key) => {
     for (const text of bySpelling.get(key) ?? []) found.add(text);
   });
+  const words = unknown.split(/\s+/);
+  const isRight = words.every(isPlainWord);
+  // Two short words in a row are like too much (`do as`, `to do`).
+  if (isRight && words.length > 1 && word.length < LONG) return [];
+  const may = isRight ? mayBeHeard : mayBeSpelt;
   return [...found]
     .filter((text) => text !== unknown.toLowerCase())
-    .map((text) => ({ text, letters: distance(word, joined(text)), sound: sounding.has(text) }))
-    .filter(({ letters, sound }) => letters <= (sound ? most + 2 : most))
+    .map((text) => ({ text, letters: lettersApart(word, joined(text)), sound: sounding.has(text) }))
+    .filter((each) => may(word, each))
     .sort((a, b) => weight(a) - weight(b) || a.text.length - b.text.length || (a.text < b.text ? -1 : 1));
 }
-const weight = ({ letters, sound }: Alike): number => letters - (sound ? 1.5 : 0);
+export const weight = ({ letters, sound }: Omit<Alike, 'text'>): number => letters - (sound ? 1.5 : 0);
+
+/** May the word be the form, misspelt? As a rule people get its first letter right. */
+function mayBeSpelt(word: string, { text, letters, sound }: Alike): boolean {
+  const most = reach(Math.min(word.length, joined(text).length));
+  if (sound) return letters <= most + 1;
+  return letters <= most && (letters === 1 || text.startsWith(word.charAt(0)));
+}
+
+/** May words that are right in themselves be the form, misheard or cut short? It starts and sounds as they do, or goes on from them. */
+function mayBeHeard(word: string, { text, letters, sound }: Alike): boolean {
+  const form = joined(text);
+  const long = word.length >= LONG;
+  if (form.charAt(0) !== word.charAt(0) || letters > 2) return false;
+  if (text.includes(' ') && long) return true;
+  return sound || (letters <= 1 && long) || (form.startsWith(word) && word.length > SHORTEST);
+}

@@ -1,7 +1,10 @@
+import { RED_FLAG_WORDS } from '../../../grammar/lexicon/closed-words.ts';
 import { readLine } from '../../../grammar/read-line.ts';
 import type { LineSyntax } from '../../../grammar/syntax.ts';
 import type { Span } from '../../../grammar/values.ts';
-import { alike } from './sound-index.ts';
+import { formatLine } from '../format-line.ts';
+import { isPlainWord } from './plain-words.ts';
+import { type Alike, alike, weight } from './sound-index.ts';
 
 /** A form of the language in place of words that could not be read. */
 export interface Suggestion extends Span {
@@ -21,34 +24,51 @@ const MOST_WORDS = 3;
  */
 export function suggestionsFor(line: LineSyntax, unknown: Span): Suggestion[] {
   if (!/\p{L}{2}/u.test(line.text.slice(unknown.start, unknown.end))) return [];
-  const before = cost(line);
   const tried = spansWith(line, unknown)
     .flatMap((span, widest) =>
-      alike(line.text.slice(span.start, span.end)).map((each) => ({
-        ...each,
-        ...span,
-        order: each.letters - (each.sound ? 1.5 : 0) + widest,
-      })),
+      alike(line.text.slice(span.start, span.end)).map((each) => ({ ...each, ...span, order: weight(each) + widest })),
     )
     .sort((a, b) => a.order - b.order)
-    .slice(0, TRIED);
-  const fitting = tried.flatMap(({ text, start, end, order }) => {
-    const after = readLine(line.text.slice(0, start) + text + line.text.slice(end), line.under);
-    const read = after.roles.some((role) => role.start <= start && start < role.end && role.kind !== 'reported');
-    const left = cost(after);
-    return read && left < before
-      ? [{ text, start, end, fits: left === 0 || left < before - 1, rank: left * 2 + order }]
-      : [];
-  });
+    .slice(0, TRIED)
+    .flatMap((each) => inPlace(line, each));
+  // Beside a word that is nearly the same, one that is far off is no guess worth reading.
+  const nearest = Math.min(...tried.map(({ letters }) => letters));
+  const fitting = tried.filter(({ letters }) => letters <= nearest + 1).sort((a, b) => a.rank - b.rank);
   return fitting
-    .sort((a, b) => a.rank - b.rank)
+    .filter((each, i) => !fitting.slice(0, i).some((better) => isSame(better, each)))
     .slice(0, OFFERED)
-    .map(({ rank: _, ...each }) => each);
+    .map(({ text, start, end, fits }) => ({ text, start, end, fits }));
 }
 
-/** What a line leaves unread or unclear. */
+/** The formatter would write the same, or one is the plural of the other. */
+const isSame = (a: Suggestion & { written: string }, b: typeof a): boolean =>
+  a.written === b.written || (a.start === b.start && a.end === b.end && b.text === `${a.text}s`);
+
+interface Tried extends Alike, Span {
+  readonly order: number;
+}
+/** The line with the form in its place: how well it reads, and what the formatter would write, which is the same for two words of one meaning. */
+function inPlace(line: LineSyntax, each: Tried): (Tried & Suggestion & { rank: number; written: string })[] {
+  const { text, start, end, order } = each;
+  const before = cost(line);
+  const after = readLine(line.text.slice(0, start) + text + line.text.slice(end), line.under);
+  const role = after.roles.find((other) => other.start <= start && start < other.end);
+  const opens = role?.kind !== 'keyword' || /(?:^|[,;.])\s*$/.test(line.text.slice(0, start));
+  const read = role !== undefined && role.kind !== 'reported' && opens;
+  const left = cost(after);
+  const fits = read && (left === 0 || left < before - 1);
+  const typed = line.text.slice(start, end);
+  // What is right in itself is taken for another word only where that makes the line whole.
+  if (typed.split(/\s+/).every(isPlainWord) && !fits) return [];
+  // A red flag is worth asking about even where its finding cannot stand.
+  const flag = RED_FLAG_WORDS.includes(text) && each.letters === 1;
+  if (!flag && !(read && left < before)) return [];
+  return [{ ...each, fits, rank: left * 2 + order, written: formatLine(after) }];
+}
+
+/** What a line leaves unread, and half as much for what is only unclear by it. */
 const cost = ({ problems, statements }: LineSyntax): number =>
-  problems.length + statements.flatMap(({ findings }) => findings).filter(({ causes }) => causes.length > 0).length;
+  problems.length + statements.flatMap(({ findings }) => findings).filter(({ causes }) => causes.length > 0).length / 2;
 
 /** The word itself, and the runs of up to three words that hold it. */
 function spansWith({ text, roles }: LineSyntax, unknown: Span): Span[] {
