@@ -4,10 +4,11 @@ import {
   VISIT_KIND_BY_FORM,
   VISIT_SIDE_BY_FORM,
 } from '../../grammar/lexicon/header-words.ts';
-import { LIFECYCLE_WORDS, PREFIX_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
+import { LIFECYCLE_WORDS, PREFIX_WORDS, SIGNER_ROLES } from '../../grammar/lexicon/lifecycle-words.ts';
 import { readLine } from '../../grammar/read-line.ts';
 import { HEARD_AS } from '../../grammar/spoken/spoken-words.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
+import { DRAWER_SCALES } from '../../grammar/values.ts';
 import type { Fix, Report, SyntaxEdit } from './analysis.ts';
 import { dayOf } from './dates.ts';
 import type { Place, VisitFacts } from './facts.ts';
@@ -80,13 +81,14 @@ const headerWordLike: Cure = ({ words, place, line }) => {
   return mending(line, place, speltLike(words, HEADER_FORMS[opener] ?? []));
 };
 /** The opener of a header line in place of the misspelt first word of a line. */
-const openerLike: Cure = ({ words, place, line }) => {
-  const [first = ''] = words.split(/\s/);
+const openerLike: Cure = ({ place, line }) => openersFor(line, place);
+export function openersFor(line: LineSyntax, place: Place): Fix[] {
+  const [first = ''] = line.text.slice(place.start, place.end).split(/\s/);
   if (line.text.slice(0, place.start).trim() !== '') return [];
   return mending(line, { ...place, end: place.start + first.length }, speltLike(first, OPENERS)).filter(
     ({ edits: [edit] }) => edit?.edit === 'replace' && isOpened(line, edit),
   );
-};
+}
 /** What opens a line of the header or of the life of a visit. */
 const OPENERS: readonly string[] = [...HEADER_WORDS, ...LIFECYCLE_WORDS, ...PREFIX_WORDS];
 /** `2026-4-5` with its zeros. */
@@ -110,8 +112,32 @@ const withWord = (text: string, { start, end }: Place, by: string): string =>
   text.slice(0, start) + by + text.slice(end);
 const isOpened = ({ text }: LineSyntax, { place, text: by }: { place: Place; text: string }): boolean => {
   const read = readLine(withWord(text, place, by));
-  const header = read.kind === 'header' && read.problems.length === 0;
-  return header || read.carried !== undefined || read.examiner !== undefined;
+  return read.kind === 'header' || read.carried !== undefined || read.examiner !== undefined;
+};
+
+/** `signed 2026-03-09 surgoen`, `examiner nurs: 2nd drawer 1`: the role that was meant. */
+const signerLike: Cure = ({ line, place }) => {
+  const [typed, before = '', name = ''] =
+    /^(\s*(?:examiner|(?:signed|addendum)\b.*)\s)(\p{Ll}+):?/u.exec(line.text) ?? [];
+  const at = { ...place, start: before.length, end: before.length + name.length };
+  return typed && place.start <= at.end ? mending(line, at, speltLike(name, SIGNER_ROLES)) : [];
+};
+/** `scales drawer 04`. */
+const scaleLike: Cure = ({ words, place, line }) => {
+  const digits = words.replaceAll(/\D/g, '');
+  const found = digits === words ? DRAWER_SCALES.find((scale) => scale.replace('-', '') === digits) : undefined;
+  return found ? mending(line, place, [found]) : [];
+};
+/** `web 3/4`: as `web 3-4`, and `webs 2/3` can only be two spaces. */
+const slashedWebs: Cure = (reported) => {
+  const { line, place } = reported;
+  for (const { 0: words, index, 1: several } of line.text.matchAll(/\b(?:web|space)(s?)\s+\d\/\d(?![\d/])/gi)) {
+    const at = { line: place.line, start: index, end: index + words.length };
+    if (place.start > at.end || place.end < at.start) continue;
+    const fixes = oneWebOrTwo({ ...reported, words, place: at });
+    return several ? fixes.slice(-1) : fixes;
+  }
+  return [];
 };
 
 /** The side of the heading above, before each part of a plan that took it from there; only where the line then says just that. */
@@ -139,6 +165,10 @@ const writeDigit: Cure = ({ words, place }) => {
   return digit === undefined ? [] : [fix(`Write ${digit} for "${words}"`, [replace(place, String(digit))])];
 };
 
+const all =
+  (...cures: readonly Cure[]): Cure =>
+  (reported) =>
+    cures.flatMap((cure) => cure(reported));
 /** For each report whose message names the cure. Words of the header are looked for by their spelling. */
 const CURES: Readonly<Record<string, Cure>> = {
   'ambiguous-web': oneWebOrTwo,
@@ -146,10 +176,11 @@ const CURES: Readonly<Record<string, Cure>> = {
   'ambiguous-date': bothDates,
   'unused-allow': removeLine,
   'unknown-code': codeLike,
-  'bad-header': (reported) => [...headerWordLike(reported), ...padDate(reported)],
-  'unknown-word': (reported) => [...openerLike(reported), ...keepAsRemark(reported)],
-  'word-out-of-place': openerLike,
-  'unclear-finding': openerLike,
+  'bad-header': all(headerWordLike, padDate, scaleLike),
+  'bad-signer': all(signerLike, padDate),
+  'unknown-word': all(openerLike, padDate, signerLike, slashedWebs, keepAsRemark),
+  'word-out-of-place': all(openerLike, padDate, slashedWebs),
+  'unclear-finding': all(openerLike, padDate, signerLike, slashedWebs),
   'number-without-place': padDate,
   'heard-number': writeDigit,
   'side-from-heading': sideOfHeading,

@@ -1,8 +1,10 @@
 import { entryOf } from '../../grammar/lexicon/index.ts';
+import { PREFIX_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
 import { type Form, formOf, type WordClass } from '../../grammar/reader/forms.ts';
 import type { Cause, FindingNode, LineSyntax, Role } from '../../grammar/syntax.ts';
 import type { Span } from '../../grammar/values.ts';
 import type { Place, VisitFacts } from './facts.ts';
+import { speltLike } from './spelling.ts';
 
 /** Causes that are gone once the word that gave them is a remark. */
 const OF_WORDS: ReadonlySet<Cause['why']> = new Set(['unknown word', 'word out of place']);
@@ -47,10 +49,12 @@ const within = (inner: Span, outer: Span): boolean => outer.start <= inner.start
 const isOfWords = ({ causes, slots }: FindingNode): boolean =>
   [causes, ...Object.values(slots).map((slot) => slot.causes)].flat().every(({ why }) => OF_WORDS.has(why));
 
-/** A word of letters that neither denies nor doubts, and names no side. */
+/** A word of letters that neither denies nor doubts, names no side, and does not say whose or which day's the line is (`propsed`). */
 function isPlain(text: string): boolean {
   if (!/\p{L}/u.test(text) || /\d/.test(text)) return false;
   const form = formOf(text);
+  if (speltLike(text, PREFIX_WORDS).length > 0 || PREFIX_WORDS.some((word) => word === text.toLowerCase()))
+    return false;
   return !TURNS.test(text) && !form?.side && !locates(form) && !TURNING.some((name) => form?.classes.has(name));
 }
 

@@ -67,7 +67,7 @@ function quickFixes(note: Note, range: Range, given: readonly Diagnostic[]): Cod
       if (line < range.start.line || line > range.end.line || !touches(report.place, line, range)) continue;
       const fixed = given.filter((each) => each.code === report.code && each.range.start.line === line);
       for (const fix of [...report.fixes, ...more(report)]) {
-        if (visit && touchesSigned(visit.analysis.facts, fix.edits)) continue;
+        if (visit && !ofSignature(note.line(line)) && touchesSigned(visit.analysis.facts, fix.edits)) continue;
         // The reports of a line share the fixes of the whole line.
         if (!offered.has(fix)) actions.push(action(note, fix, firstLine, fixed));
         offered.add(fix);
@@ -76,6 +76,10 @@ function quickFixes(note: Note, range: Range, given: readonly Diagnostic[]): Cod
   }
   return actions;
 }
+
+/** A signature that was not read signs nothing for sure: what mends it changes no signed word. */
+const ofSignature = (line: LineSyntax | undefined): boolean =>
+  (line?.header?.is === 'signed' || line?.header?.is === 'addendum') && line.problems.length > 0;
 
 /** Fixes that are made when somebody asks for them. */
 function lazyFixes(lines: readonly LineSyntax[], facts?: VisitFacts): (report: Report) => readonly Fix[] {

@@ -2,6 +2,7 @@ import type { CodeAction, Diagnostic, TextEdit } from 'vscode-languageserver-typ
 import { RED_FLAG_WORDS } from '../../grammar/lexicon/closed-words.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import { touchesSigned } from '../clinical/lifecycle.ts';
+import { openersFor } from '../clinical/named-cures.ts';
 import type { Range } from '../workspace/blocks.ts';
 import { convertEdits } from '../workspace/convert/convert-edits.ts';
 import type { Note } from '../workspace/note.ts';
@@ -42,7 +43,9 @@ function misheard(note: Note, range: Range, given: readonly Diagnostic[]): CodeA
     const touched = (line?.problems ?? []).filter(
       ({ code, start, end }) => UNREAD.includes(code) && touches(at, start, end, range),
     );
-    for (const problem of line ? touched : [])
+    for (const problem of line ? touched : []) {
+      // What opens a line is a cure of its own.
+      if (line && openersFor(line, { line: at, start: problem.start, end: problem.end }).length > 0) continue;
       for (const { text, start, end, fits } of suggestionsFor(line as LineSyntax, problem)) {
         if (isSigned(note, at, start, end)) continue;
         const edit = { range: spanOn(at, start, end), newText: text };
@@ -59,6 +62,7 @@ function misheard(note: Note, range: Range, given: readonly Diagnostic[]): CodeA
           edit: { changes: { [note.uri]: [edit] } },
         });
       }
+    }
   }
   return actions;
 }

@@ -49,6 +49,7 @@ test.each([
   ['patient KM-207 born 1971 femal|', 'Replace "femal" with "female"', 'patient KM-207 born 1971 female'],
   ['patient KM-207 bron| 1971', 'Replace "bron" with "born"', 'patient KM-207 born 1971'],
   ['scales draw| 0-4', 'Replace "draw" with "drawer"', 'scales drawer 0-4'],
+  ['scales drawer 04|', 'Replace "04" with "0-4"', 'scales drawer 0-4'],
   ['scals| drawer 0-4', 'Replace "scals" with "scales"', 'scales drawer 0-4'],
   ['visti| 2026-03-09 first right', 'Replace "visti" with "visit"', 'visit 2026-03-09 first right'],
 ])('%s: a misspelt word of the header', (line, title, after) => {
@@ -60,9 +61,39 @@ test.each([
   ['propsed| 2nd straight  // s', 'Replace "propsed" with "proposed"', 'proposed 2nd straight  // s'],
   ['caried| 2026-02-01 2nd drawer 2', 'Replace "caried" with "carried"', 'carried 2026-02-01 2nd drawer 2'],
   ['exminer| AB', 'Replace "exminer" with "examiner"', 'examiner AB'],
+  ['patinet| KM', 'Replace "patinet" with "patient"', 'patient KM'],
+  ['evnt| reduction', 'Replace "evnt" with "event"', 'event reduction'],
+  ['adendum| 2026-03-04 AB: 2nd drawer 1', 'Replace "adendum" with "addendum"', 'addendum 2026-03-04 AB: 2nd drawer 1'],
+  ['visti| 2026-04-02 review left', 'Replace "visti" with "visit"', 'visit 2026-04-02 review left'],
+  ['signd| 2026-03-09 AB', 'Replace "signd" with "signed"', 'signed 2026-03-09 AB'],
+  ['signed 2026-3-9| AB', 'Write 2026-03-09', 'signed 2026-03-09 AB'],
 ])('%s: a misspelt word of the life of a visit', (line, title, after) => {
   const fixes = fixesAt(`${VISIT}\n${line}`);
   expect(fixes[title], Object.keys(fixes).join('\n')).toBe(`${VISIT}\n${after}`);
+  const spelt = Object.keys(fixes).filter((each) => each.startsWith('Replace'));
+  expect(spelt[0] ?? title).toBe(title);
+  expect(Object.keys(fixes).join('\n')).not.toContain('Read the findings');
+});
+
+test.each([
+  ['web 3/4| click', { 'Write "web 3"': 'web 3 click', 'Write "webs 3-4"': 'webs 3-4 click' }],
+  ['webs 2/3| click', { 'Write "webs 2-3"': 'webs 2-3 click' }],
+  ['signed 2026-03-09 surgoen|', { 'Replace "surgoen" with "surgeon"': 'signed 2026-03-09 surgeon' }],
+  ['examiner| nurs: 2nd drawer 1', { 'Replace "nurs" with "nurse"': 'examiner nurse: 2nd drawer 1' }],
+  [
+    'signed 09/03/26| AB',
+    {
+      'Write 2026-03-09 (day first)': 'signed 2026-03-09 AB',
+      'Write 2026-09-03 (month first)': 'signed 2026-09-03 AB',
+    },
+  ],
+])('%s: what was meant is offered', (line, cures) => {
+  const fixes = fixesAt(`${VISIT}\n${line}`);
+  for (const [title, after] of Object.entries(cures))
+    expect(fixes[title], Object.keys(fixes).join('\n')).toBe(`${VISIT}\n${after}`);
+  expect(Object.keys(fixes).filter((title) => title.startsWith('Write "web'))).toEqual(
+    Object.keys(cures).filter((title) => title.startsWith('Write "web')),
+  );
 });
 
 test('a date without its zeros is written with them, and no sign of it is taken for a side', () => {
