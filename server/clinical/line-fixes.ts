@@ -1,4 +1,5 @@
 import type { Section } from '../../grammar/lexicon/entry.ts';
+import { entryOf } from '../../grammar/lexicon/index.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import type { Span } from '../../grammar/values.ts';
 import type { Fix, Report, SyntaxEdit } from './analysis.ts';
@@ -83,13 +84,23 @@ function wholeLine(line: LineSyntax, at: number, visit: VisitFacts): Fix[] {
     .filter(({ place, quote }) => place.line === at && !quote && !holdsFact(place) && !opensFor(place))
     .flatMap((run) => around(line.text, run, values));
   const rest = readTheRest(line, at, visit, runs);
-  if (runs.length === 0) return [...rest, ...(read.length > 0 ? [] : keepAsHistory(line, at))];
-  const quote: Fix = {
-    title: QUOTE_UNREAD,
-    safety: 'needs review',
-    edits: runs.map(({ place }) => wholeRun(line, place)),
-  };
-  return [...rest, quote, ...keepAsHistory(line, at)];
+  // A line of which something is read stays what it is.
+  const story = read.length > 0 ? [] : keepAsHistory(line, at);
+  if (runs.length === 0) return [...rest, ...story];
+  const edits = runs.map(({ place }) => wholeRun(line, place));
+  return [...rest, { title: quoteTitle(line, runs), safety: 'needs review', edits }, ...story];
+}
+
+/** Findings that are unclear go with the words that make them so, and the title names them. */
+function quoteTitle({ statements }: LineSyntax, runs: readonly Verbatim[]): string {
+  const findings = statements.flatMap((each) => each.findings);
+  const lost = findings.filter(({ word }) =>
+    runs.some(({ place }) => place.start <= word.start && word.end <= place.end),
+  );
+  const names = [...new Set(lost.map(({ id }) => (id === 'panel' ? 'normal' : entryOf(id).word)))];
+  return names.length === 0
+    ? QUOTE_UNREAD
+    : `Keep as quoted remarks what isn't certain on this line, ${names.join(', ')} with it`;
 }
 
 /** The parts of a run beside the values of what was read (`pain of the left foot for 5 months zzq`). */

@@ -23,6 +23,7 @@ interface Reported {
   readonly place: Place;
   readonly line: LineSyntax;
   readonly visit: VisitFacts | undefined;
+  readonly lines: readonly LineSyntax[];
 }
 type Cure = (reported: Reported) => readonly Fix[];
 
@@ -140,10 +141,23 @@ const slashedWebs: Cure = (reported) => {
   return [];
 };
 
+/** A visit without side: its misspelt side, else its line takes one at its end. */
+const sideOfVisit: Cure = ({ visit, lines: [first] }) => {
+  const last = first?.roles.findLast(({ kind }) => kind !== 'comment');
+  if (!visit || visit.side !== undefined || !first?.header || !last) return [];
+  const spelt = first.problems.flatMap(({ start, end }) =>
+    mending(first, { line: 0, start, end }, speltLike(first.text.slice(start, end), VISIT_SIDE_BY_FORM.keys())),
+  );
+  const place = { line: 0, start: last.end, end: last.end };
+  const added = (side: string): Fix => fix(`Write "${side}" on the visit line`, [replace(place, ` ${side}`)]);
+  return spelt.length > 0 ? spelt : ['right', 'left'].map(added);
+};
+
 /** The side of the heading above, before each part of a plan that took it from there; only where the line then says just that. */
 const sideOfHeading: Cure = ({ place, line, visit }) => {
   const facts = (visit?.facts ?? []).filter(
-    ({ section, origin }) => section === 'plan' && origin.sideFrom === 'heading' && origin.place.line === place.line,
+    ({ section, clarity, origin }) =>
+      clarity === 'clear' && section === 'plan' && origin.sideFrom === 'heading' && origin.place.line === place.line,
   );
   const side = facts[0]?.side;
   const starts = [...new Set(facts.map(({ origin }) => origin.place.start))].sort((a, b) => b - a);
@@ -184,6 +198,7 @@ const CURES: Readonly<Record<string, Cure>> = {
   'number-without-place': padDate,
   'heard-number': writeDigit,
   'side-from-heading': sideOfHeading,
+  'wrong-side': sideOfVisit,
 };
 
 /** The fixes that do what the message of a report says, made when somebody asks; every one needs review. */
@@ -197,6 +212,6 @@ export function namedCures(
     // A word that costs a finding is reported there, and not by its own code.
     const problem = line.problems.find((each) => each.start === place.start && each.code.startsWith('ambiguous'));
     const cure = CURES[code === 'unclear-finding' ? (problem?.code ?? code) : code];
-    return cure?.({ words: line.text.slice(place.start, place.end), place, line, visit }) ?? [];
+    return cure?.({ words: line.text.slice(place.start, place.end), place, line, visit, lines }) ?? [];
   };
 }

@@ -3,6 +3,7 @@ import type { Section } from '../../grammar/lexicon/entry.ts';
 import { HEARD_AS } from '../../grammar/spoken/spoken-words.ts';
 import type { LineSyntax, ReadingCode, ReadingProblem } from '../../grammar/syntax.ts';
 import type { Report, Severity } from './analysis.ts';
+import { dayOf } from './dates.ts';
 import type { Place, VisitFacts } from './facts.ts';
 
 type AllowCode = 'unused-allow' | 'allow-without-reason';
@@ -20,6 +21,25 @@ const HEADER_ADVICE: Readonly<Record<string, string>> = {
   forefoot: 'The language has version 1: write forefoot 1',
   patient: 'After patient stands one pseudonym, such as KM-207, never a name; then born 1971, female or male',
 };
+/** The spaces that `web 2-3` may be, in its own numbers. */
+export function websMeant(words: string): string {
+  const [low, high] = words.match(/\d/g) ?? ['2', '3'];
+  return `${Number(high) === Number(low) + 1 ? `web ${low}, or ` : ''}webs ${low}-${high}`;
+}
+/** Why a date is not read, and what to do. */
+export function dateFault(words: string): string {
+  const numbers = words.match(/\d+/g) ?? [];
+  const [low = 0, high = 0] = (numbers[0]?.length === 4 ? numbers.slice(1) : numbers.slice(0, 2))
+    .map(Number)
+    .sort((a, b) => a - b);
+  if (numbers.length < 3) return 'lacks its year: write the whole date, such as 2026-05-31';
+  // No year has a thirteenth month; two numbers up to twelve are a day either way.
+  const year = numbers.find(({ length }) => length === 4) ?? `20${numbers[2]}`;
+  const iso = `${year}-${String(low).padStart(2, '0')}-${String(high).padStart(2, '0')}`;
+  return dayOf(iso) === undefined || (numbers[0] === year && Number(numbers[1]) > 12)
+    ? 'is no day of the calendar: correct it'
+    : `${high > 12 ? "isn't written with its year first" : 'may be read as two dates'}: write it such as 2026-05-31`;
+}
 /** What the reader itself reports: code, severity and words, in one table. */
 export const READING_MESSAGES: Readonly<Record<ReadingCode | AllowCode, Message>> = {
   'unknown-word': {
@@ -48,12 +68,11 @@ export const READING_MESSAGES: Readonly<Record<ReadingCode | AllowCode, Message>
   },
   'ambiguous-date': {
     severity: 'contradiction',
-    text: (words) =>
-      `"${words}" is not read: day and month may be confused, the year may be missing, or the day does not exist. Write the year first, such as 2026-05-31.`,
+    text: (words) => `"${words}" ${dateFault(words)}. It is not read.`,
   },
   'ambiguous-web': {
     severity: 'contradiction',
-    text: (words) => `"${words}" may be one space or two. Write web 2, or webs 2-3.`,
+    text: (words) => `"${words}" may be one space or two. Write ${websMeant(words)}.`,
   },
   'heard-number': {
     severity: 'style',

@@ -1,5 +1,6 @@
 import type { Section } from '../../grammar/lexicon/entry.ts';
 import { entryOf } from '../../grammar/lexicon/index.ts';
+import { readLine } from '../../grammar/read-line.ts';
 import { formOf } from '../../grammar/reader/forms.ts';
 import { subjectText } from '../../grammar/reader/read-subjects.ts';
 import type { LineSyntax, SubjectNode } from '../../grammar/syntax.ts';
@@ -81,13 +82,23 @@ export function nameSectionOfLine(line: LineSyntax, at: number): Fix[] {
     .map(([section]) => fix(`Read this line as ${section}`, place, `${section} `));
 }
 
-/** An unread word after a finding, or a subject between two: what follows becomes a part of its own. */
-export function splitAt({ text, roles }: LineSyntax, { code, place, related }: Report): Fix | undefined {
+/**
+ * An unread word after a finding, or a subject between two: what follows becomes a part of its own, where a finding is clear by it and
+ * nothing more is left unread. A number is never parted from its finding, nor a web or a date from what it is of.
+ */
+export function splitAt(line: LineSyntax, { code, place, related }: Report): Fix | undefined {
   if (code !== 'unclear-finding' || !related.some((each) => each.place.end <= place.start)) return undefined;
+  const { text, roles, problems } = line;
   const word = text.slice(place.start, place.end);
   const before = text.slice(0, place.start).trimEnd();
   const free = before !== '' && before.length < place.start && !',;.:='.includes(before.at(-1) ?? '');
-  if (word === '' || !free) return undefined;
   const subject = roles.some(({ kind, start }) => kind === 'subject' && start === place.start);
-  return fix(`Split before "${word}"`, { ...place, start: before.length }, `${subject ? ';' : ','} ${word}`);
+  const opened = problems.some((each) => each.start === place.start && each.code.startsWith('ambiguous'));
+  if (word === '' || !free || opened || (!subject && /^\d/.test(word))) return undefined;
+  const by = `${subject ? ';' : ','} ${word}`;
+  const after = readLine(before + by + text.slice(place.end), line.under);
+  if (after.problems.length > problems.length || clearIn(after) <= clearIn(line)) return undefined;
+  return fix(`Split before "${word}"`, { ...place, start: before.length }, by);
 }
+const clearIn = ({ statements }: LineSyntax): number =>
+  statements.flatMap(({ findings }) => findings).filter(({ causes }) => causes.length === 0).length;

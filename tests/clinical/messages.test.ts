@@ -26,3 +26,21 @@ test.each([
 ])('a finding is named by its word, and only of what has a place: %s', (body, said) => {
   expect(messages(`visit 2026-03-09 first right\n${body}`).join('\n')).toMatch(said);
 });
+
+test.each([
+  ['tried steroid web 1-2', /"web 1-2" may be one space or two: write web 1, or webs 1-2\./],
+  ['tried steroid web 1-3', /"web 1-3" may be one space or two: write webs 1-3\./],
+  ['us 2026-13-09 2nd tear', /"2026-13-09" is no day of the calendar: correct it\./],
+  ['us 31/02/26 2nd tear', /"31\/02\/26" is no day of the calendar: correct it\./],
+  ['us 13/07/26 2nd tear', /"13\/07\/26" isn't written with its year first/],
+  ['us 03/07/26 2nd tear', /"03\/07\/26" may be read as two dates/],
+])('the reason is that of these numbers: %s', (body, said) => {
+  expect(messages(`visit 2026-03-09 first right\n${body}`).join('\n')).toMatch(said);
+});
+
+test('a visit that only proposes its plan is asked to be complete at the plan, not inside the comment', () => {
+  const reports: Report[] = [];
+  const text = 'visit 2026-03-09 review right\nproposed plan boot // boot';
+  foldNote(text, { today: TODAY, settings: NO_SETTINGS }, ({ analysis }) => reports.push(...analysis.reports));
+  expect(reports.find(({ code }) => code === 'incomplete-visit')?.place).toMatchObject({ line: 1, start: 9, end: 13 });
+});

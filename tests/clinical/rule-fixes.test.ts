@@ -43,7 +43,7 @@ test.each([
   const fix = report?.fixes.find((each) => each.title === title);
   expect(applied(text, firstLine, fix?.edits ?? [])).toBe(wrap(mended));
 });
-test('wrong side: the visit may be of both feet, and one without side takes one', () => {
+test('wrong side: the visit may be of both feet', () => {
   const heads = (line: string, head: string) => {
     const text = `forefoot 1\nscales drawer 0-4\n\n${head}\n${line}\n`;
     return reported(text, 'wrong-side').flatMap(({ firstLine, report }) =>
@@ -51,14 +51,23 @@ test('wrong side: the visit may be of both feet, and one without side takes one'
     );
   };
   expect(heads('L2 drawer 2', 'visit 2026-03-09 first right')).toContain('visit 2026-03-09 first both');
-  expect(heads('2nd drawer 2', 'visit 2026-03-09 first // new')).toEqual([
-    'visit 2026-03-09 first right // new',
-    'visit 2026-03-09 first left // new',
-  ]);
 });
 test('wrong side: a line that names it twice offers no word to correct', () => {
   const [found] = reported(wrap('L2 drawer 2, left 3rd drawer 1'), 'wrong-side');
-  expect(found?.report.fixes.map(({ title }) => title)).toEqual(['Make the visit one of both feet']);
+  expect(found?.report.fixes.map(({ title }) => title)).toEqual([
+    'Make the visit one of both feet: what names no side is not staged then',
+  ]);
+});
+test.each([
+  ['history warfarin\nplan naproxen', 'Write "no naproxen"', 'history warfarin\nplan no naproxen'],
+  ['history allergy tape\nplan taping 2nd', 'Write "no taping"', 'history allergy tape\nplan no taping 2nd'],
+])('what is refused keeps its name: %s', (body, title, mended) => {
+  const text = wrap(body);
+  const all = analyseNote(text, TODAY).visits.flatMap(({ firstLine, analysis }) =>
+    analysis.reports.flatMap(({ fixes }) => fixes.map((fix) => ({ firstLine, fix }))),
+  );
+  const found = all.find(({ fix }) => fix.title === title);
+  expect(applied(text, found?.firstLine ?? 0, found?.fix.edits ?? [])).toBe(wrap(mended));
 });
 test('many rules offer one', () => {
   expect(new Set(FIXED.map(([code]) => code)).size).toBeGreaterThanOrEqual(8);

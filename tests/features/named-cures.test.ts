@@ -128,3 +128,19 @@ test.each([
   const before = 'forefoot 1\n\nvisit 2026-03-09 first both\nL:\n2nd tender plantar\n';
   expect(fixesAt(before + line)['Write "left" with what is planned here']).toBe(before + after);
 });
+
+test('a plan takes the side of its heading where it was read, and nowhere else', () => {
+  const before = 'forefoot 1\n\nvisit 2026-03-09 first both\nL:\n2nd tender plantar\n';
+  const cure = 'Write "left" with what is planned here';
+  expect(fixesAt(`${before}plan tape| 2nd; boot L2`)[cure]).toBe(`${before}plan left tape 2nd; boot L2`);
+});
+
+test('a visit without side takes one, and a misspelt side is mended', () => {
+  expect(fixesAt('visit 2026-03-09 first // new\n2nd drawer| 2')).toMatchObject({
+    'Write "right" on the visit line': 'visit 2026-03-09 first right // new\n2nd drawer 2',
+    'Write "left" on the visit line': 'visit 2026-03-09 first left // new\n2nd drawer 2',
+  });
+  const fixes = fixesAt('visit 2026-03-09 frist rigth\n2nd drawer| 2');
+  expect(fixes['Replace "rigth" with "right"']).toBe('visit 2026-03-09 frist right\n2nd drawer 2');
+  expect(Object.keys(fixes).join()).not.toContain('on the visit line');
+});

@@ -73,6 +73,28 @@ describe('a line that is not all understood', () => {
   });
 });
 
+describe('what is read of a line', () => {
+  test.each(['pulses dp 2, pt 2, 3|', '2nd drawer 2, zzq| blorp', 'history onset gradual 3 months; 04/05/26|'])(
+    'is never made a story of by the way: %s',
+    (line) => expect(fixesAt(line).titles.join('\n')).not.toContain('as history'),
+  );
+  test('is named where it would be quoted with the words that make it unclear', () => {
+    const { titles } = fixesAt('stand 2nd lifted 3 mm bananas|');
+    expect(titles).toContain("Keep as quoted remarks what isn't certain on this line, lifted with it");
+    expect(fixesAt('2nd drawer 2, zzq| blorp').titles).not.toContain('with it');
+  });
+  test.each([
+    'mri taken 3.4|.26',
+    'tried steroid web 1|-2',
+    'history ckd 4|',
+    'plan boot L2|',
+    'calf zzq|',
+    'pulses zzq|',
+  ])('is not split where that only makes new reports: %s', (line) =>
+    expect(fixesAt(line).titles.join('\n')).not.toContain('Split before'),
+  );
+});
+
 describe('a word that only needs its place', () => {
   test('takes the ray that was named last', () => {
     expect(fixesAt('2nd tender\n3rd drawer 1\nswol|len').after(/Name the ray/)).toBe(

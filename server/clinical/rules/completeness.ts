@@ -17,9 +17,13 @@ const asked = ({ visit, context, lines }: RuleView): Place | undefined =>
   (context.settings?.complete ? AT_VISIT : undefined);
 
 /** The first word that is planned, read or not; else a plan that has no word yet. */
-function planned({ facts, verbatim }: VisitFacts, lines: RuleView['lines']): Place | undefined {
+function planned({ facts, verbatim, lifecycle }: VisitFacts, lines: RuleView['lines']): Place | undefined {
   const isPlanned = ({ section }: AnyFact | Verbatim): boolean => section === 'plan';
-  const told = facts.find(isPlanned)?.origin.word ?? verbatim.find(isPlanned)?.place;
+  // What was said for a proposal stands in its comment.
+  const isProposed = ({ place }: Verbatim): boolean =>
+    lifecycle?.carried.some((each) => each.proposed && each.place.line === place.line) ?? false;
+  const told =
+    facts.find(isPlanned)?.origin.word ?? verbatim.find((each) => isPlanned(each) && !isProposed(each))?.place;
   if (told) return told;
   for (const [line, { roles }] of lines.entries())
     for (const { kind, canonical, start, end } of roles)

@@ -3,7 +3,7 @@ import { clearFacts, deniesOneKind } from '../answers.ts';
 import type { AnyFact, VisitFacts } from '../facts.ts';
 import { againstTape } from '../tape-risk.ts';
 import { ANTI_INFLAMMATORY_RISKS, isRisk } from '../watch.ts';
-import { defineRule, replace } from './define-rule.ts';
+import { defineRule, type RuleView, replace } from './define-rule.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
 
@@ -15,8 +15,11 @@ const allergies = (visit: VisitFacts, to: 'anti-inflammatory'): AnyFact[] =>
   clearFacts(visit.facts, 'allergy').filter(
     ({ status, values }) => status === 'present' && values.to?.words.includes(to),
   );
-const refusal = (fact: AnyFact, what: string) =>
-  ({ title: `Write "no ${what}"`, safety: 'needs review', edits: [replace(fact.origin.word, `no ${what}`)] }) as const;
+/** In the word that was typed, so that a drug keeps its name. */
+const refusal = ({ origin: { word } }: AnyFact, lines: RuleView['lines']) => {
+  const no = `no ${lines[word.line]?.text.slice(word.start, word.end)}`;
+  return { title: `Write "${no}"`, safety: 'needs review', edits: [replace(word, no)] } as const;
+};
 
 export const antiInflammatoryRisk = defineRule({
   ...practice,
@@ -34,7 +37,7 @@ export const antiInflammatoryRisk = defineRule({
     valid: 'history warfarin\nplan no naproxen',
     nearMiss: 'history no anticoagulant, not pregnant\nplan naproxen',
   },
-  *check({ visit, before }) {
+  *check({ visit, before, lines }) {
     const drugs = planned(visit, 'anti-inflammatory');
     if (drugs.length === 0) return;
     const risks = [
@@ -59,7 +62,7 @@ export const antiInflammatoryRisk = defineRule({
         place: fact.origin.place,
         message: `An anti-inflammatory is planned against a stated risk (${names}): it may do harm. Leave it out or settle it with the prescriber.`,
         related: risks.map(({ origin }) => ({ place: origin.place, message: 'stated here' })),
-        fixes: [refusal(fact, 'anti-inflammatory')],
+        fixes: [refusal(fact, lines)],
       };
   },
 });
@@ -89,7 +92,7 @@ export const tapeRisk = defineRule({
         place: fact.origin.place,
         message: `Tape is planned with ${reasons.join(' and ')} stated: it may break the skin. Use a stiff sole${skinAtRisk ? '' : ' or a splint'} instead.`,
         related: allergic.map(({ origin }) => ({ place: origin.place, message: 'stated here' })),
-        fixes: [refusal(fact, 'tape')],
+        fixes: [refusal(fact, view.lines)],
       };
     }
   },

@@ -27,7 +27,7 @@ export const wrongSide = defineRule({
         visit.side === 'both'
           ? 'A bilateral visit needs the side of every statement: write R2 or L2, or a heading "right". Not staged.'
           : 'No side is given: write right, left or both on the visit line. Not staged.';
-      yield { place, message, fixes: visit.side === undefined ? sideFixes(lines) : [] };
+      yield { place, message };
     }
     if (visit.side !== 'right' && visit.side !== 'left') return;
     const reported = new Set<string>();
@@ -54,16 +54,6 @@ const fix = (title: string, place: Place, text: string): Fix => ({
   edits: [replace(place, text)],
 });
 
-/** A visit without side: its line takes one at its end. */
-function sideFixes([visit]: Lines): Fix[] {
-  const last = visit?.roles.findLast(({ kind }) => kind !== 'comment');
-  if (!visit?.header || !last) return [];
-  const { start, end } = last;
-  return (['right', 'left'] as const).map((side) =>
-    fix(`Write "${side}" on the visit line`, { line: 0, start, end }, `${visit.text.slice(start, end)} ${side}`),
-  );
-}
-
 /** The one word of the line that names the other side takes the visit's, or the visit takes both. */
 function wrongSideFixes({ origin }: AnyFact, side: Side, lines: Lines): Fix[] {
   const other = side === 'right' ? 'left' : 'right';
@@ -74,7 +64,9 @@ function wrongSideFixes({ origin }: AnyFact, side: Side, lines: Lines): Fix[] {
     ...(word && here.length === 1
       ? [fix(`Write "${turned(word.text)}"`, { line: origin.place.line, ...word.at }, turned(word.text))]
       : []),
-    ...(head ? [fix('Make the visit one of both feet', { line: 0, ...head.at }, 'both')] : []),
+    ...(head
+      ? [fix('Make the visit one of both feet: what names no side is not staged then', { line: 0, ...head.at }, 'both')]
+      : []),
   ];
 }
 

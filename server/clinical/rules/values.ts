@@ -1,6 +1,7 @@
 import type { Slot } from '../../../grammar/lexicon/entry.ts';
 import { entryOf, type FindingId } from '../../../grammar/lexicon/index.ts';
 import type { Unclear } from '../facts.ts';
+import { dateFault, websMeant } from '../reading-reports.ts';
 import { defineRule, replace } from './define-rule.ts';
 
 const practice = { source: 'common practice', mark: 'common practice' } as const;
@@ -86,8 +87,8 @@ const REASONS: Readonly<Partial<Record<Unclear['why'], (unclear: Unclear) => str
   'no result': () => 'the test has no result',
   'named result': () => "the test's results have names of their own",
   'wide range': () => 'only neighbouring grades make a range',
-  'ambiguous web': ({ text }) => `"${text}" may be one space or two: write web 2, or webs 2-3`,
-  'ambiguous date': ({ text }) => `"${text}" may be read as two dates: write the year first, as in 2026-05-31`,
+  'ambiguous web': ({ text }) => `"${text}" may be one space or two: write ${websMeant(text)}`,
+  'ambiguous date': ({ text }) => `"${text}" ${dateFault(text)}`,
   'foreign part': ({ text }) => (text ? `"${text}" is another part of the body` : 'another part of the body is named'),
   comparison: () => 'a comparison is kept as typed',
   'no subject': ({ finding }) =>
