@@ -76,7 +76,7 @@ const REQUESTS: readonly Row[] = [
     (await asked()).convertEdits(note, firstLine, lastLine),
   ),
   row<DocumentOnTypeFormattingParams>('textDocument/onTypeFormatting', [], async (note, { position: { line } }) =>
-    note.convertsDictation ? (await asked()).convertEdits(note, line - 1, line - 1) : [],
+    (await asked()).onEnter(note, line - 1),
   ),
   row('textDocument/semanticTokens/full', { data: [] }, (note) => semanticTokens(note)),
   row<SemanticTokensRangeParams>('textDocument/semanticTokens/range', { data: [] }, (note, { range }) =>
@@ -102,7 +102,7 @@ const CAPABILITIES: InitializeResult['capabilities'] = {
   foldingRangeProvider: true,
   documentFormattingProvider: true,
   documentRangeFormattingProvider: true,
-  // A dictated line is converted when Enter leaves it, if the setting asks for that.
+  // Enter formats the line that it finishes; a dictated one it converts, if the setting asks for that.
   documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n' },
   codeActionProvider: { codeActionKinds: [...ACTION_KINDS] },
   semanticTokensProvider: { legend: LEGEND, full: true, range: true },

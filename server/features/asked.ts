@@ -5,7 +5,7 @@ export { codeActions } from './code-actions.ts';
 export { completion } from './completion.ts';
 export { dictationActions } from './dictation.ts';
 export { foldingRanges } from './folding.ts';
-export { formatting } from './formatting.ts';
+export { formatting, onEnter } from './formatting.ts';
 export { hover } from './hover.ts';
 export { stageAtCursor } from './stage-at-cursor.ts';
 export { documentSymbols } from './symbols.ts';

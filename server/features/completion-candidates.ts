@@ -5,6 +5,7 @@ import { LIFECYCLE_WORDS, PREFIX_WORDS, SIGNER_ROLES } from '../../grammar/lexic
 import { own } from '../../grammar/own.ts';
 import { readLine } from '../../grammar/read-line.ts';
 import type { RoleKind } from '../../grammar/syntax.ts';
+import { NEEDED } from '../clinical/completeness.ts';
 import type { CompletionContext } from './completion-context.ts';
 import { SECTION_DETAIL } from './describe-language.ts';
 import { HEADER_WORDS } from './header-words.ts';
@@ -76,11 +77,17 @@ function statementWords(context: CompletionContext): Candidate[] {
     ...earlier.map((date) => plain('header', date, 'an earlier visit')),
     ...(finding ? slotWords(entryOf(finding.id), finding.filled, context) : []),
     ...(opens || prefix ? [...subjects(), ...sections()] : []),
+    ...(context.section === 'tried' && context.stated.size === 0 ? [NOTHING_TRIED] : []),
     ...findings(context),
     ...(segmentStart && !opens && !prefix && !context.subject ? subjects() : []),
     ...(lineStart ? headerStarts(IN_VISIT) : []),
   ];
 }
+
+const NOTHING_TRIED: Candidate = {
+  ...plain('finding', 'none', 'nothing was tried'),
+  about: 'earlier-treatment',
+};
 
 /** The lines that may start within a visit. */
 const IN_VISIT: readonly string[] = ['visit', ...LIFECYCLE_WORDS, ...PREFIX_WORDS, 'allow'];
@@ -96,25 +103,39 @@ const subjects = (): Candidate[] => [
   ...['web 2', 'web 3', 'webs 2-3'].map((web) => plain('subject', web, 'web space')),
 ];
 
-/** Findings of the section that may be said of the subject, its own first, in exam order; what the line has stated stands apart. */
-function findings({ section, subject, stated }: CompletionContext): Candidate[] {
+/** Where the exam of a first visit asks for a finding; what no step asks for comes after. */
+const ASKED: ReadonlyMap<string, number> = new Map(
+  (NEEDED.first ?? []).flatMap(({ findings }) => findings).map((finding, at) => [finding, at] as const),
+);
+/** Of a web, what only webs have comes first. */
+function asked({ id, sections, subjects }: Entry, { section, subject }: CompletionContext): number {
+  const at = sections[0] === section ? ASKED.get(id) : undefined;
+  if (at === undefined) return ASKED.size;
+  return subject === 'web' && !subjects.includes('ray') ? at - ASKED.size : at;
+}
+
+/** Findings of the section that may be said of the subject, its own first, those that the exam asks for before others, in exam order; what the line has stated stands apart. */
+function findings(context: CompletionContext): Candidate[] {
+  const { section, subject, stated } = context;
   const fits = (kinds: readonly SubjectKind[]) => subject === undefined || kinds.includes(subject);
   return (LEXICON as readonly Entry[])
     .filter(({ id, sections, subjects, many }) => {
       const repeated = !many && [...stated].some((each) => each === id);
       return sections.includes(section) && fits(subjects) && !repeated;
     })
-    .toSorted((a, b) => rank(a, section) - rank(b, section) || a.order - b.order)
+    .toSorted(
+      (a, b) => rank(a, section) - rank(b, section) || asked(a, context) - asked(b, context) || a.order - b.order,
+    )
     .flatMap((entry) => [
       { ...plain('finding', entry.word, KINDS[entry.kind]), about: entry.id as FindingId, forms: entry.forms },
       ...leads(entry, section),
     ]);
 }
 
-/** What the section is for comes before what it may hold as well: treatments in a plan, elsewhere the findings whose own section it is. */
+/** What the section is for comes before what it may hold as well: treatments in a plan and in what was tried, elsewhere the findings whose own section it is. */
 function rank({ kind, sections }: Entry, section: Section): number {
   const own = sections[0] === section ? 0 : 1;
-  if (section !== 'plan') return own;
+  if (section !== 'plan' && section !== 'tried') return own;
   return (kind === 'treatment' || kind === 'procedure') && sections[0] !== 'exam' ? 0 : own + 1;
 }
 

@@ -29,7 +29,10 @@ export const SECTION_DETAIL: Readonly<Record<Section, string>> = {
 
 /** Words that say what became of a finding, or keep it from being read. */
 const STATUS_WORDS: readonly (readonly [WordClass, string])[] = [
-  ['no', 'denies the one finding after it; one adjective may stand between. In a plan it means: to be avoided.'],
+  [
+    'no',
+    'denies the one finding after it; a place or one adjective may stand between. In a plan it means: to be avoided.',
+  ],
   [
     'not',
     'stands directly before a finding and denies it. Before a value or another word it makes the finding unclear.',

@@ -1,7 +1,8 @@
 import type { TextEdit } from 'vscode-languageserver-types';
 import type { Range } from '../workspace/blocks.ts';
+import { convertEdits, isSaid } from '../workspace/convert/convert-edits.ts';
 import { formattedLine } from '../workspace/format-note.ts';
-import type { Note } from '../workspace/note.ts';
+import type { Note, OpenNote } from '../workspace/note.ts';
 import { spanOn } from '../workspace/text-edits.ts';
 import { wordEdits } from '../workspace/word-edits.ts';
 
@@ -18,6 +19,19 @@ export function formatting(note: Note, range?: Range): TextEdit[] {
       edits.push({ range: spanOn(line, start, end), newText: by });
   }
   return edits;
+}
+
+/**
+ * What Enter does to the line that it finishes: the line is formatted. A dictated one is converted where the setting asks for that, and
+ * else stays as it was said.
+ */
+export function onEnter(note: OpenNote, line: number): TextEdit[] {
+  const syntax = note.line(line);
+  if (!syntax) return [];
+  const converted = note.convertsDictation ? convertEdits(note, line, line) : [];
+  if (converted.length > 0 || isSaid(syntax)) return converted;
+  const after = { line: line + 1, character: 0 };
+  return formatting(note, { start: { line, character: 0 }, end: after });
 }
 
 /** A selection that ends at the start of a line does not hold that line. */

@@ -34,7 +34,12 @@ describe('completion', () => {
 
   test('starts with the exam of the ray, in the order of the exam, and keeps what is told of it for later', () => {
     const labels = labelsAt(inVisit('2nd |'));
-    expect(labels.slice(0, 2)).toEqual(['pain-out-of-proportion', 'callus']);
+    expect(labels[0]).toBe('swelling');
+    for (const common of ['drawer', 'straight', 'paper'])
+      for (const rare of ['pain-out-of-proportion', 'callus', 'ipk', 'corn'])
+        expect(labels.indexOf(common), `${common}, ${rare}`).toBeLessThan(labels.indexOf(rare));
+    expect(labelsAt(inVisit('2nd swelling mild, |'))[0]).toBe('tender');
+    expect(labelsAt(inVisit('web 2 |')).slice(0, 2)).toEqual(['click', 'squeeze']);
     for (const told of ['trigger', 'pain', 'lifted', 'earlier-surgery', 'dressing'])
       expect(labels.indexOf(told), told).toBeGreaterThan(labels.indexOf('stage'));
   });
@@ -45,6 +50,14 @@ describe('completion', () => {
     for (const first of ['tape', 'steroid', 'operation', 'review'])
       for (const later of ['work', 'home', 'driving', 'sutures'])
         expect(labels.indexOf(first), `${first}, ${later}`).toBeLessThan(labels.indexOf(later));
+  });
+
+  test('starts what was tried with treatments, and offers that nothing was', () => {
+    const labels = labelsAt(inVisit('tried |'));
+    expect(labels).toContain('none');
+    for (const first of ['tape', 'met-pad', 'steroid', 'none'])
+      expect(labels.indexOf(first), first).toBeLessThan(labels.indexOf('earlier-treatment'));
+    expect(labelsAt(inVisit('tried tape 6 weeks; |'))).not.toContain('none');
   });
 
   test('offers who examined or signed, and from which visit findings were carried', () => {

@@ -154,6 +154,23 @@ describe('the built server', () => {
     server.notify('workspace/didChangeConfiguration', { settings: {} });
   });
 
+  test('formats on Enter the line that it finishes, as the formatter would, and no other', async () => {
+    const body = ['2nd  TTP , drawer 2', '3rd  TTP , drawer 1', '', ''].join('\n');
+    const text = `visit 2026-03-09 first right\n${body}`;
+    const uri = await open(text);
+    const options = { tabSize: 2, insertSpaces: true };
+    const edits = await server.about<TextEdit[]>('textDocument/onTypeFormatting', uri, {
+      ...at(3, 0),
+      ch: '\n',
+      options,
+    });
+    const wanted = await server.about<TextEdit[]>('textDocument/formatting', uri, { options });
+    expect(edits.length).toBeGreaterThan(0);
+    expect(edits).toEqual(wanted.filter(({ range }) => range.start.line === 2));
+    expect(applied(settled(text), edits).split('\n')[2]).toBe('3rd      tender, drawer 1');
+    expect(await server.about('textDocument/onTypeFormatting', uri, { ...at(1, 0), ch: '\n', options })).toEqual([]);
+  });
+
   test('colours the whole note and a range', async () => {
     const uri = await open(note);
     const full = await server.about<{ data: number[] }>('textDocument/semanticTokens/full', uri);

@@ -12,7 +12,7 @@ export const linesOf = (first: number, last: number): number[] =>
   Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => first + i);
 
 /** Was a line said? By a spoken number or mark; else by unread words among the small ones of a sentence, without the marks of typed text. */
-const isSaid = (line: LineSyntax): boolean => isDictated(line.text) || isSentence(line);
+export const isSaid = (line: LineSyntax): boolean => isDictated(line.text) || isSentence(line);
 function isSentence({ text, roles }: LineSyntax): boolean {
   if (MARKS.test(text) || !roles.some(({ kind }) => kind === 'reported')) return false;
   return (
