@@ -171,9 +171,18 @@ const sideOfHeading: Cure = ({ place, line, visit }) => {
   return [fix(`Write "${side}" with what is planned here`, edits)];
 };
 
-const keepAsRemark: Cure = ({ words, place }) => [
-  fix(`Keep "${words}" as a quoted remark`, [replace(place, `"${words}"`)]),
-];
+/** Does a word, misspelt or alone, say whose or which day's the line is? Quoted, it would leave the rest to count as today's. */
+function opensItsLine(line: LineSyntax, place: Place): boolean {
+  const [first = ''] = line.text.trim().split(/[\s:]/);
+  if (line.text.slice(0, place.start).trim() !== '' || place.end >= line.text.trimEnd().length) return false;
+  return PREFIX_WORDS.some((word) => word === first.toLowerCase()) || openersFor(line, place).length > 0;
+}
+/** May the words of a report become a remark? Not where they open their line, nor behind a `no` that would then deny what follows. */
+export const mayBeRemark = (line: LineSyntax, place: Place): boolean =>
+  !opensItsLine(line, place) &&
+  !/(?:^|[^\p{L}])(?:no|not|nor|without|denies)\s+$/iu.test(line.text.slice(0, place.start));
+const keepAsRemark: Cure = ({ words, place, line }) =>
+  mayBeRemark(line, place) ? [fix(`Keep "${words}" as a quoted remark`, [replace(place, `"${words}"`)])] : [];
 const writeDigit: Cure = ({ words, place }) => {
   const digit = HEARD_AS[words.toLowerCase()];
   return digit === undefined ? [] : [fix(`Write ${digit} for "${words}"`, [replace(place, String(digit))])];

@@ -5,7 +5,7 @@ import { carriedFixes } from '../clinical/carried-fixes.ts';
 import type { VisitFacts } from '../clinical/facts.ts';
 import { touchesSigned } from '../clinical/lifecycle.ts';
 import { QUOTE_UNREAD, unreadFixes } from '../clinical/line-fixes.ts';
-import { namedCures } from '../clinical/named-cures.ts';
+import { mayBeRemark, namedCures } from '../clinical/named-cures.ts';
 import type { Range } from '../workspace/blocks.ts';
 import type { Note } from '../workspace/note.ts';
 import { type Lines, type TextEdit, textEdits } from '../workspace/text-edits.ts';
@@ -61,12 +61,12 @@ function quickFixes(note: Note, range: Range, given: readonly Diagnostic[]): Cod
     const firstLine = note.firstLine(index);
     const offered = new Set<Fix>();
     const visit = note.visit(index);
-    const more = lazyFixes(note.block(index), visit?.analysis.facts);
+    const more = fixesOf(note.block(index), visit?.analysis.facts);
     for (const report of note.reports(index)) {
       const line = firstLine + report.place.line;
       if (line < range.start.line || line > range.end.line || !touches(report.place, line, range)) continue;
       const fixed = given.filter((each) => each.code === report.code && each.range.start.line === line);
-      for (const fix of [...report.fixes, ...more(report)]) {
+      for (const fix of more(report)) {
         if (visit && !ofSignature(note.line(line)) && touchesSigned(visit.analysis.facts, fix.edits)) continue;
         // The reports of a line share the fixes of the whole line.
         if (!offered.has(fix)) actions.push(action(note, fix, firstLine, fixed));
@@ -81,11 +81,15 @@ function quickFixes(note: Note, range: Range, given: readonly Diagnostic[]): Cod
 const ofSignature = (line: LineSyntax | undefined): boolean =>
   (line?.header?.is === 'signed' || line?.header?.is === 'addendum') && line.problems.length > 0;
 
-/** Fixes that are made when somebody asks for them. */
-function lazyFixes(lines: readonly LineSyntax[], facts?: VisitFacts): (report: Report) => readonly Fix[] {
+/** The fixes of a report: what its message names, what it brings itself, and what is made when somebody asks. */
+function fixesOf(lines: readonly LineSyntax[], facts?: VisitFacts): (report: Report) => readonly Fix[] {
+  const cures = namedCures(lines, facts);
   const ofVisit = facts ? [unreadFixes(lines, facts), carriedFixes(lines, facts)] : [];
-  const all = [namedCures(lines, facts), ...ofVisit];
-  return (report) => all.flatMap((each) => each(report));
+  const own = ({ code, place, fixes }: Report): readonly Fix[] => {
+    const line = lines[place.line];
+    return code === 'unclear-finding' && line && !mayBeRemark(line, place) ? [] : fixes;
+  };
+  return (report) => [...cures(report), ...own(report), ...ofVisit.flatMap((each) => each(report))];
 }
 
 /** On one line, only the reports that the selection touches; a bare cursor asks for its whole line. */
