@@ -44,7 +44,8 @@ function sum(counts: readonly number[]): number {
 
 function indexesOf(counts: readonly number[]): number[] {
   const indexes: number[] = [];
-  for (const [index, count] of counts.entries()) if (count > 0) indexes.push(index);
+  // A walk over every visit at each keystroke: pairs of index and count would be as many records.
+  for (let index = 0; index < counts.length; index++) if (counts[index] !== 0) indexes.push(index);
   return indexes;
 }
 
