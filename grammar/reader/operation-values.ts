@@ -7,6 +7,7 @@ export function operationReach(statements: readonly StatementDraft[], line: stri
     const drafts = findingsIn(elements);
     drafts.forEach((draft, i) => {
       sizeOfNext(draft, drafts[i + 1], line);
+      sizeOrCount(draft, line);
       partsOfPlate(draft, line);
     });
     rayAtEnd(drafts, line);
@@ -33,6 +34,14 @@ function sizeOfNext(draft: Draft, next: Draft | undefined, line: string): void {
   const touches = held && /^\s*$/.test(line.slice(shortening.end, next.word.start));
   const shortens = wordsOf(draft, 'what').some((what) => SHORTENS.includes(what));
   if (touches || !shortens) doubtSlot(draft, 'shortening', line);
+}
+
+/** `screw 2.0`, `anchor 2`, `suture 2`: a size in mm, a gauge, or how many? `x2`, `2 screws` and `screws 2` count. */
+function sizeOrCount(draft: Draft, line: string): void {
+  const { count } = draft.slots;
+  if (draft.id !== 'fixation' || !count) return;
+  const after = /\b(?:screw|anchor|suture)[\s:=]*\d$/i.test(line.slice(0, count.start + 1));
+  if (after || line.slice(count.start, count.end).includes('.')) doubtSlot(draft, 'count', line);
 }
 
 /** `plate medial intact, lateral torn`: which state is that of which part? */

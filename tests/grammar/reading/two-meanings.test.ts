@@ -134,4 +134,16 @@ checkRules({
     ['calf soft, pulses palpable, no swelling', 'calf state=soft; pulses felt=palpable; no swelling'],
     ['calf soft; no redness', 'calf state=soft; no redness'],
   ],
+  'a bare number after what holds it is its size, its gauge or how many': [
+    ['operation 2nd screw 2.0', 'operation/2 fixation with=screw count=?2'],
+    ['operation 2nd screw 2', 'operation/2 fixation with=screw count=?2'],
+    ['operation anchor 2.5', 'operation/fixation with=anchor count=?2.5'],
+    ['operation suture 2', 'operation/fixation with=suture count=?2'],
+    ['operation suture 2-0', 'operation/fixation with=suture count=?2-0'],
+    ['operation screws 2.0', 'operation/fixation with=screw count=?2'],
+    ['operation screws 2', 'operation/fixation with=screw count=2'],
+    ['operation screw x2', 'operation/fixation with=screw count=2'],
+    ['operation 2 screws', 'operation/fixation count=2 with=screw'],
+    ['operation screw 2 mm', 'operation/fixation with=screw size=2mm'],
+  ],
 });
