@@ -2,6 +2,7 @@ import * as closed from '../lexicon/closed-words.ts';
 import type { Section } from '../lexicon/entry.ts';
 import type { Cause } from '../syntax.ts';
 import type { Span } from '../values.ts';
+import { isDrug } from './denial.ts';
 import { causeOf, type Element, findingsIn, isBare } from './draft.ts';
 
 /** What is planned, done or given is told item by item; elsewhere a sentence may open with who found it, or when. */
@@ -15,6 +16,10 @@ const STOPPERS: readonly string[] = [
   'd/c',
   'dc',
   'stop',
+  'hold',
+  'pause',
+  'suspend',
+  'discontinue',
   'wean',
   'finish',
   'cease',
@@ -31,12 +36,34 @@ const STOPPERS: readonly string[] = [
   'failing',
 ];
 
+/** What is weighed, lessened or waited for is not yet ordered, and neither is what its list goes on with. */
+const WEIGHS =
+  /^(?:consider(?:ing)?|contemplate|discuss(?:ion)?|d\/w|options?|offer|explore|explain|talk|wean|taper|reduce|decrease|lessen|cut|await(?:ing)?|defer|postpone)$/i;
+/** `wean tape, boot 2/52`, `discuss surgery, steroid`: such a verb holds for each treatment down to what is none. */
+function weighedReach(elements: readonly Element[]): void {
+  let opens: Cause | undefined;
+  let held: Cause | undefined;
+  for (const element of elements) {
+    if (element.is === 'break') opens = undefined;
+    else if (element.is === 'unread' && WEIGHS.test(element.cause.text)) opens = element.cause;
+    else if (element.is === 'finding') {
+      const { draft } = element;
+      const { entry, id, causes } = draft;
+      const named = entry?.kind === 'treatment' || id === 'image' || id === 'operation' || isDrug(draft);
+      if (opens) held = opens;
+      else if (!named) held = undefined;
+      if (held && named && !causes.includes(held)) causes.push(held);
+    }
+  }
+}
+
 /**
  * `gp found 2nd tender, drawer 2`, `in 2024 2nd tender, drawer 1`: unread words that open a sentence may say who found it, or when, of all
  * that the sentence goes on with; so do words that move it, doubt it or say how often, before its first comma (`sometimes, 2nd overlaps`). A known
  * word out of its place, or a number other than a year, reaches no further than its segment.
  */
 export function openingReach(elements: readonly Element[], section: Section, line: string): void {
+  if (section === 'plan') weighedReach(elements);
   const from = elements.findIndex(({ is }) => is === 'break');
   if (from < 0) return;
   const ahead = elements.slice(0, from);

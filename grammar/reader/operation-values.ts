@@ -36,12 +36,12 @@ function sizeOfNext(draft: Draft, next: Draft | undefined, line: string): void {
   if (touches || !shortens) doubtSlot(draft, 'shortening', line);
 }
 
-/** `screw 2.0`, `anchor 2`, `suture 2`: a size in mm, a gauge, or how many? `x2`, `2 screws` and `screws 2` count. */
+/** `screw 2.0`, `anchor 2.5`, `suture 2`: a size in mm, a gauge, or how many? A count is whole, and stands before a suture or after `x`. */
 function sizeOrCount(draft: Draft, line: string): void {
   const { count } = draft.slots;
   if (draft.id !== 'fixation' || !count) return;
-  const after = /\b(?:screw|anchor|suture)[\s:=]*\d$/i.test(line.slice(0, count.start + 1));
-  if (after || line.slice(count.start, count.end).includes('.')) doubtSlot(draft, 'count', line);
+  const gauge = /\bsuture[\s:=]*\d$/i.test(line.slice(0, count.start + 1));
+  if (gauge || line.slice(count.start, count.end).includes('.')) doubtSlot(draft, 'count', line);
 }
 
 /** `plate medial intact, lateral torn`: which state is that of which part? */

@@ -136,7 +136,7 @@ checkRules({
   ],
   'a bare number after what holds it is its size, its gauge or how many': [
     ['operation 2nd screw 2.0', 'operation/2 fixation with=screw count=?2'],
-    ['operation 2nd screw 2', 'operation/2 fixation with=screw count=?2'],
+    ['operation 2nd screw 2', 'operation/2 fixation with=screw count=2'],
     ['operation anchor 2.5', 'operation/fixation with=anchor count=?2.5'],
     ['operation suture 2', 'operation/fixation with=suture count=?2'],
     ['operation suture 2-0', 'operation/fixation with=suture count=?2-0'],
@@ -145,5 +145,16 @@ checkRules({
     ['operation screw x2', 'operation/fixation with=screw count=2'],
     ['operation 2 screws', 'operation/fixation count=2 with=screw'],
     ['operation screw 2 mm', 'operation/fixation with=screw size=2mm'],
+  ],
+  'what is weighed, lessened or awaited may be all that its list names': [
+    ['plan wean tape, boot 2/52', 'unclear: tape; unclear: boot', 'unknown-word'],
+    ['plan discuss surgery, steroid', 'unclear: operation; unclear: steroid', 'unknown-word'],
+    ['plan consider steroid, tape', 'unclear: steroid; unclear: tape', 'unknown-word'],
+    ['plan reduce nsaid, tape', 'unclear: anti-inflammatory; unclear: tape', 'unknown-word'],
+    ['plan await mri, us', 'unclear: image; unclear: image', 'unknown-word'],
+    ['plan tape, consider steroid, insole', 'plan/tape; unclear: steroid; unclear: insert', 'unknown-word'],
+    ['plan consider steroid; tape', 'unclear: steroid; plan/tape', 'unknown-word'],
+    ['plan consider mri, review 3/12, tape', 'unclear: image; plan/review in=3months; plan/tape', 'unknown-word'],
+    ['plan reduce activity, insole', 'plan/insert kind=insole', 'unknown-word word-out-of-place'],
   ],
 });

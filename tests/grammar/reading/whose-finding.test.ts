@@ -105,6 +105,7 @@ checkRules({
   'what a plan stops covers what is only named after it': [
     ['plan stop boot, insole', 'unclear: boot; unclear: insert', 'unknown-word'],
     ['plan d/c boot, tape', 'unclear: boot; unclear: tape', 'word-out-of-place'],
+    ['plan hold nsaid, tape', 'unclear: anti-inflammatory; unclear: tape', 'unknown-word'],
     ['plan stop boot, tape 6 weeks', 'unclear: boot; plan/tape for=6weeks', 'unknown-word'],
   ],
   'an ordinal that counts something is no ray': [
