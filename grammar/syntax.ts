@@ -7,7 +7,7 @@ export type SubjectNode =
   | ({
       readonly at: 'rays';
       readonly rays: readonly Ray[];
-      readonly part?: 'joint' | 'metatarsal';
+      readonly part?: 'joint' | 'metatarsal' | 'toe';
       readonly side?: Side | 'both';
     } & Span)
   | ({ readonly at: 'webs'; readonly webs: readonly Web[]; readonly side?: Side | 'both' } & Span)

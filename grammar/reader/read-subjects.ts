@@ -223,8 +223,9 @@ export function subjectText(subject: SubjectNode): string {
     return subject.webs.length === 1 ? `web ${subject.webs[0]}` : `webs ${runText(subject.webs, String)}`;
   if (subject.side && subject.rays.length === 1) return `${subject.side === 'right' ? 'R' : 'L'}${subject.rays[0]}`;
   if (subject.part === 'metatarsal') return `MT ${subject.rays.join(' and ')}`;
-  const joint = subject.part === 'joint' ? ' MTP' : '';
-  return runText(subject.rays, ordinalOf) + joint;
+  const part =
+    subject.part === 'joint' ? ' MTP' : subject.part === 'toe' ? ` toe${subject.rays.length > 1 ? 's' : ''}` : '';
+  return runText(subject.rays, ordinalOf) + part;
 }
 function runText<N extends number>(numbers: readonly N[], text: (n: N) => string): string {
   const [first] = numbers;

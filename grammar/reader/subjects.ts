@@ -108,7 +108,7 @@ function ordinals(at: At): SubjectRead {
   if (web !== undefined) return between ? { problem: 'ambiguous web', next: web } : webs(at, rays, web);
   const joint = at.opensFinding(next) ? undefined : (classAt(at.items, next, 'joint word') ?? joints(at, next, rays));
   if (joint === undefined && isMetatarsal(at.items, next)) return raySubject(at, rays, next + 1, 'metatarsal');
-  return raySubject(at, rays, joint ?? next, joint === undefined ? undefined : 'joint');
+  return raySubject(at, rays, joint ?? next, joint === undefined ? undefined : partNamed(textBetween(at, joint)));
 }
 
 /** `2nd 3rd 4th MTPs`, and no list of its own (`2nd MTPs 3-4`). */
@@ -131,7 +131,8 @@ function sided(at: At): SubjectRead {
   const joint = at.opensFinding(next)
     ? undefined
     : classAt(at.items, next, rays.length > 1 ? 'joints word' : 'joint word');
-  const node = raySubject(at, rays, joint ?? next, joint === undefined ? undefined : 'joint');
+  const part = joint === undefined ? undefined : partNamed(textBetween(at, joint));
+  const node = raySubject(at, rays, joint ?? next, part);
   return 'subject' in node ? { ...node, subject: { ...node.subject, side: item.side } as SubjectNode } : node;
 }
 
@@ -143,7 +144,14 @@ function slashedWeb(at: At): SubjectRead | undefined {
   return webs(at, [item.first], next);
 }
 
-function raySubject(at: At, numbers: readonly number[], next: number, part?: 'joint' | 'metatarsal'): SubjectRead {
+type Part = NonNullable<Extract<SubjectNode, { at: 'rays' }>['part']>;
+const METATARSAL = /^(?:mt|met|metatarsal)s?$/i;
+/** `2nd MTP` is the joint and `2nd toe` the toe; `2nd ray` is no more than `2nd`. */
+function partNamed(word: string): Part | undefined {
+  if (/^rays?$/i.test(word)) return undefined;
+  return /^toes?$/i.test(word) ? 'toe' : METATARSAL.test(word) ? 'metatarsal' : 'joint';
+}
+function raySubject(at: At, numbers: readonly number[], next: number, part?: Part): SubjectRead {
   const rays = numbers.filter(isRay) as Ray[];
   if (rays.length === 0 || rays.length !== numbers.length) return { problem: 'unread subject', next };
   const { start } = at.items[at.start] as Item;
@@ -161,7 +169,6 @@ function webs(at: At, numbers: readonly number[], next: number): SubjectRead {
   return { subject: { at: 'webs', webs: spaces, start, end: endBefore(at.items, next) }, next };
 }
 
-const METATARSAL = /^(?:mt|met|metatarsal)s?$/i;
 /** `2nd metatarsal tender`, and no longer phrase (`2nd metatarsal head`), which is a place. */
 function isMetatarsal(items: readonly Item[], index: number): boolean {
   const item = items[index];
@@ -206,21 +213,16 @@ function numbered(at: At, from: number, kind: 'ray' | 'web'): SubjectRead | unde
   if (!at.adjoins && numbers.length === 1 && isPlural(at, from) && isBare(at.items, next))
     return { problem: 'unread subject', next: next + 1 };
   const pair = numbers.length === 0 && kind === 'ray' && isPlural(at, from) ? slashedRays(at.items[next]) : undefined;
-  if (pair) return raySubject(at, pair, next + 1);
   const opening = at.items[at.start];
+  const text = opening?.is === 'word' ? opening.text : '';
+  if (pair) return raySubject(at, pair, next + 1, partNamed(text));
   if (numbers.length === 0 && kind === 'web' && /s$/i.test(textBetween(at, from))) return webs(at, [1, 2, 3, 4], from);
   if (numbers.length === 0) return undefined;
-  const text = opening?.is === 'word' ? opening.text : '';
   if (kind === 'web') {
     if (ranged && !/s$/i.test(textBetween(at, from))) return { problem: 'ambiguous web', next };
     return webs(at, numbers, next);
   }
-  return raySubject(
-    at,
-    numbers,
-    next,
-    METATARSAL.test(text) ? 'metatarsal' : /^mt?p/i.test(text) ? 'joint' : undefined,
-  );
+  return raySubject(at, numbers, next, partNamed(text));
 }
 
 /** The index of the next number of a list, if one follows: after `and`, a comma that touches, and, of several, side by side or after any comma. */

@@ -82,7 +82,7 @@ function isAlone(binder: Binder, next: number): boolean {
 /** `2nd straight, toe pink`: the toe of the ray in force. */
 function namesItsToe(binder: Binder, { parts }: Match['form'], next: number): boolean {
   const { subject } = binder;
-  const one = subject?.at === 'rays' && subject.rays.length === 1 && subject.part === undefined;
+  const one = subject?.at === 'rays' && subject.rays.length === 1 && (subject.part ?? 'toe') === 'toe';
   const found = one && parts.join(' ') === 'toe' && binder.atSegmentStart() ? findingPast(binder, next) : undefined;
   return found !== undefined && entryOf(found.id).subjects.includes('ray');
 }

@@ -12,7 +12,7 @@ export interface Place extends Span {
 export type StatementId = string;
 
 export type Subject =
-  | { readonly at: 'ray'; readonly ray: Ray; readonly part?: 'joint' | 'metatarsal' }
+  | { readonly at: 'ray'; readonly ray: Ray; readonly part?: 'joint' | 'metatarsal' | 'toe' }
   | { readonly at: 'web'; readonly web: Web }
   | { readonly at: 'foot' }
   | { readonly at: 'patient' };

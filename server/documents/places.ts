@@ -56,6 +56,6 @@ export function placeOf(sites: readonly Site[], noun: string, visitSide: Side | 
 /** What a site is called where a finding does not say its own noun. */
 export function nounOf({ subject }: Site): string {
   if (subject.at === 'web') return 'web space';
-  if (subject.at === 'ray' && subject.part) return subject.part === 'joint' ? 'MTP joint' : 'metatarsal';
+  if (subject.at === 'ray' && subject.part) return subject.part === 'joint' ? 'MTP joint' : subject.part;
   return subject.at === 'ray' ? 'ray' : 'foot';
 }

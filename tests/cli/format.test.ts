@@ -33,7 +33,7 @@ describe('forefoot format', () => {
       'second ray drawer grade one no sorry grade two full stop third ray drawer zero',
       'zzq tender two',
     );
-    const typed = note('2nd MTP  drawer 2', '3rd MTP  drawer 0', 'zzq tender two');
+    const typed = note('2nd      drawer 2', '3rd      drawer 0', 'zzq tender two');
     const dos = said.replaceAll('\n', '\r\n');
     const cwd = folderWith({
       'a.forefoot': said,

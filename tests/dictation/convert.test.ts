@@ -47,24 +47,24 @@ test('with spoken breaks nine facts in ten are placed, and without any three in 
 test.each([
   [
     'second ray drawer grade two comma tender plantar full stop third ray drawer grade one full stop',
-    '2nd MTP  drawer 2, tender plantar\n3rd MTP  drawer 1',
+    '2nd      drawer 2, tender plantar\n3rd      drawer 1',
   ],
   [
     'history onset gradual five months trigger running exam second ray tender plan tape second ray six weeks',
     [
       'history  onset gradual 5 months',
       'proposed history trigger running  // trigger running',
-      'proposed exam 2nd MTP tender  // exam second ray tender',
-      'plan     tape 2nd MTP 6 weeks',
+      'proposed exam 2nd tender  // exam second ray tender',
+      'plan     tape 2nd 6 weeks',
     ].join('\n'),
   ],
-  ['the second toe is swollen and it is tender', '2nd MTP  swelling, tender'],
+  ['the second toe is swollen and it is tender', '2nd toe  swelling, tender'],
   [
     'plan met pad stiff insert no steroid',
     'plan     met-pad\nproposed plan stiff-insert  // stiff insert\nproposed plan no steroid  // no steroid',
   ],
-  ['second ray drawer two previously comma swelling mild', '2nd MTP  drawer two previously, swelling mild'],
-  ['second ray paper unable quote too sore unquote', '2nd MTP  paper unable "too sore"'],
+  ['second ray drawer two previously comma swelling mild', '2nd      drawer two previously, swelling mild'],
+  ['second ray paper unable quote too sore unquote', '2nd      paper unable "too sore"'],
   ['web two no click squeeze or numbness', 'web 2    no click, squeeze, or numbness'],
 ])('%s', (dictated, typed) => {
   expect(converted(VISIT, dictated)).toBe(typed);
@@ -74,16 +74,16 @@ test.each([
   [
     'tender second toe plantar paper holds hva twenty degrees',
     [
-      'tender   2nd MTP plantar',
-      'proposed 2nd MTP paper holds  // paper holds',
+      'tender   2nd toe plantar',
+      'proposed 2nd toe paper holds  // paper holds',
       'proposed xray hva 20°  // hva twenty degrees',
     ].join('\n'),
   ],
   [
     'swelling second toe moderate no redness hva twenty degrees',
     [
-      'swelling 2nd MTP moderate',
-      'proposed 2nd MTP no redness  // no redness',
+      'swelling 2nd toe moderate',
+      'proposed 2nd toe no redness  // no redness',
       'proposed xray hva 20°  // hva twenty degrees',
     ].join('\n'),
   ],
@@ -126,8 +126,8 @@ test.each([
 
 test('what was taken back stands in a comment on request', () => {
   const dictated = 'second ray drawer grade one no sorry grade two';
-  expect(converted(VISIT, dictated)).toBe('2nd MTP  drawer 2');
-  expect(converted(VISIT, dictated, true)).toBe('2nd MTP  drawer 2  // said first: grade one');
+  expect(converted(VISIT, dictated)).toBe('2nd      drawer 2');
+  expect(converted(VISIT, dictated, true)).toBe('2nd      drawer 2  // said first: grade one');
 });
 
 test.each([

@@ -36,8 +36,8 @@ export function passagesOf(folder: 'passages' | 'natural' | 'spoken'): Passage[]
 /** The clear facts that a text under a visit line says, each once. */
 export function factsOf(visit: string, text: string): string[] {
   const note = analyseNote(`forefoot 1\nscales drawer 0-4\n\n${visit}\n${text}\n`, TODAY);
-  // `second ray` and `2nd` are the same ray: the one names the joint with it.
-  return [...new Set(clearFactsOf(note).map(({ fact }) => fact.replace(/^(.* ray \d) joint: /, '$1: ')))];
+  // `second toe`, `second ray` and `2nd` are the same ray: one names the toe with it.
+  return [...new Set(clearFactsOf(note).map(({ fact }) => fact.replace(/^(.* ray \d) (?:joint|toe): /, '$1: ')))];
 }
 
 /** Does a fact say less than one that was meant, and nothing else? What it leaves out is still marked as unread in the note. */

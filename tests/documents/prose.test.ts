@@ -18,6 +18,13 @@ describe('a toe that is named as such', () => {
       'Capillary refill of the second toe was 2 s.',
     ]);
     expect(prose('2nd toe pink\n2nd straight')).toEqual(['The second toe was straight and pink.']);
+    expect(prose('2nd toe corn')).toEqual(['At the second toe there was a corn.']);
+    expect(prose('toe 2 corn')).toEqual(['At the second toe there was a corn.']);
+    expect(prose('xray 2nd toe fracture')).toEqual(['On the radiograph, there was a fracture at the second toe.']);
+    expect(prose('pain 2nd toe 6/10')).toEqual(['At the second toe there was pain of 6/10.']);
+    expect(prose('2nd toe drawer 2')).toEqual(['The second MTP joint showed drawer grade 2 on the 0-4 scale.']);
+    expect(prose('2nd ray corn')).toEqual(['At the second ray there was a corn.']);
+    expect(prose('2nd mtp corn')).toEqual(['At the second MTP joint there was a corn.']);
     expect(prose('2nd mtp medial 12°')).toEqual(['The second toe was deviated medially by 12°.']);
   });
 });

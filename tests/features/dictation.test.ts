@@ -84,8 +84,8 @@ test('a dictated line is offered as typed lines, and with what was taken back in
     'Convert dictation to typed lines',
     'Convert dictation, and keep what was taken back in a comment',
   ]);
-  expect(taken(found, 'Convert dictation to typed lines')).toBe('2nd MTP  drawer 2\n3rd MTP  drawer 0');
-  expect(taken(found, found.titles[1] ?? '')).toBe('2nd MTP  drawer 2  // said first: grade one\n3rd MTP  drawer 0');
+  expect(taken(found, 'Convert dictation to typed lines')).toBe('2nd      drawer 2\n3rd      drawer 0');
+  expect(taken(found, found.titles[1] ?? '')).toBe('2nd      drawer 2  // said first: grade one\n3rd      drawer 0');
 });
 
 test('a comment for what was taken back is offered only where the conversion would drop it', async () => {
@@ -113,7 +113,7 @@ test('the dictation of a visit is converted at once, where somebody asks for it'
   expect((await offered(visit)).titles).not.toContain('Convert the dictation of this visit');
   const found = await offered(visit, ['source.convertDictation']);
   expect(taken(found, 'Convert the dictation of this visit')).toBe(
-    '2nd MTP  drawer 2\n2nd tender plantar\nplan     tape 2nd MTP 8 weeks',
+    '2nd      drawer 2\n2nd tender plantar\nplan     tape 2nd 8 weeks',
   );
 });
 

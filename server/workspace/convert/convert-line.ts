@@ -162,10 +162,10 @@ const keyOf = ({
     origin.kind,
     examiner,
   ]);
-/** `second toe` and `2nd` are the same ray: one names the joint with it. */
+/** `second toe`, `2nd MTP` and `2nd` are the same ray. */
 const looseKey = (fact: AnyFact): string =>
   keyOf(
-    fact.subject.at === 'ray' && fact.subject.part === 'joint'
+    fact.subject.at === 'ray' && fact.subject.part !== 'metatarsal'
       ? { ...fact, subject: { at: 'ray', ray: fact.subject.ray } }
       : fact,
   );

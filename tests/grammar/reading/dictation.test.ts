@@ -86,7 +86,7 @@ checkRules({
     ['plan met pad next line second ray tender', 'plan/pad; 2 tenderness'],
     ['plan stop tape', 'unclear: tape', 'unknown-word'],
     ['plan met pad stop ibuprofen', 'unclear: pad; unclear: anti-inflammatory', 'unknown-word'],
-    ['second ray tender stop toe straight', '2 tenderness; unclear: deviation', 'word-out-of-place'],
+    ['second ray tender stop toe straight', '2 tenderness; 2 no deviation'],
     ['tried new line of tape', 'unclear: tape', 'word-out-of-place unknown-word'],
     ['second ray tender, she had to stop running', 'unclear: tenderness', 'unknown-word word-out-of-place'],
     ['second ray paper unable quote too sore unquote', '2 unable paper "too sore"'],

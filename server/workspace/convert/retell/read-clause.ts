@@ -311,7 +311,7 @@ export function subjectOf(findings: readonly FindingNode[]): { text: string; kin
   const subject = findings.findLast((each) => each.subject)?.subject;
   if (!subject || subject.at === 'others') return undefined;
   // Neither a side nor the bone goes on to what is said after it.
-  const part = 'part' in subject && subject.part === 'joint' ? subject.part : undefined;
+  const part = 'part' in subject && subject.part !== 'metatarsal' ? subject.part : undefined;
   const bare = { ...subject, side: undefined, part };
   return {
     text: subjectText(bare as SubjectNode),
