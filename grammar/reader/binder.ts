@@ -179,10 +179,10 @@ export class Binder {
     this.segment++;
     this.push({ is: 'break', by: 'punctuation' });
   }
-  /** `swelling no`, with nothing after it, denies the bare finding before. */
+  /** `swelling no`, with nothing after it (`sense no monofilament`), denies the bare finding before. */
   private denyBack(no: Span): void {
     const draft = this.current;
-    if (!draft || hasValue(draft) || draft.statusGiven || this.last()?.is !== 'finding') return;
+    if (!draft || hasValue(draft) || draft.statusGiven || this.last()?.is !== 'finding' || this.label()) return;
     this.no = undefined;
     this.giveStatus('absent', no);
   }

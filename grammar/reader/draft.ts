@@ -233,8 +233,11 @@ export function finished(draft: Draft, line: string): FindingNode {
   if (draft.id === 'family-history' && isBare(draft) && /^\s*:\s*$/.test(line.slice(draft.end)))
     add('no result', draft.word);
   // `toe purchase absent` has lost its grip; of a paper test it might be said of a good one.
-  if (draft.id === 'paper' && status === 'absent') add('named result', draft.word);
-  const { id, section, word, segment, start, end, subject, whole, side, apart, beside } = draft;
+  const { id, section, word, end } = draft;
+  // `no drawer`: negative, or not done? `drawer no` answers.
+  const untold = id === 'drawer' && (draft.denied || end === word.end);
+  if ((id === 'paper' || untold) && status === 'absent') add('named result', word);
+  const { segment, start, subject, whole, side, apart, beside } = draft;
   const quotes = orNone(draft.quotes);
   const causes = orNone(draft.causes);
   const slots: Record<string, SlotNode> = draft.slots;

@@ -157,4 +157,14 @@ checkRules({
     ['plan consider mri, review 3/12, tape', 'unclear: image; plan/review in=3months; plan/tape', 'unknown-word'],
     ['plan reduce activity, insole', 'plan/insert kind=insole', 'unknown-word word-out-of-place'],
   ],
+  'a test that is denied by a word before it was negative, or was not done': [
+    ['2nd no drawer', 'unclear: drawer'],
+    ['2nd no lachman', 'unclear: drawer'],
+    ['sense no monofilament', 'unclear: sensation', 'word-out-of-place'],
+    ['2nd no swelling, drawer or tenderness', '2 no swelling; unclear: drawer; 2 no tenderness'],
+    ['2nd no drawer possible', '2 unable drawer'],
+    ['2nd drawer no', '2 no drawer'],
+    ['2nd drawer neg', '2 no drawer'],
+    ['sense no', 'no sensation'],
+  ],
 });
