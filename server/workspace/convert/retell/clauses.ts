@@ -4,10 +4,11 @@ import { entryOf, LEXICON } from '../../../../grammar/lexicon/index.ts';
 import { formIndex } from '../../../../grammar/reader/forms.ts';
 import type { FindingNode } from '../../../../grammar/syntax.ts';
 import { type Context, sideAfter } from './context.ts';
+import { framesOf, isSpoken, opensFrame } from './frame.ts';
 import { COMPLETE_MARK } from './phrases/phrase.ts';
 import { type Reading, readClause, subjectOf } from './read-clause.ts';
 import type { SaidWord } from './said-words.ts';
-import { endHeading, headedIn, turnContext } from './turn-context.ts';
+import { endHeading, headedIn, ORDINALS, turnContext } from './turn-context.ts';
 import { clauseStarts } from './turning.ts';
 
 /** A run of words of a segment: read as a clause, or not read. */
@@ -132,6 +133,7 @@ function edgesOf(words: readonly SaidWord[]): number[] {
       JOINERS.has(text) ||
       before?.startsWith(COMPLETE_MARK) ||
       starts.has(first) ||
+      opensFrame(first) ||
       qualities().has(text) ||
       /^[1-5](?:st|nd|rd|th)/.test(text)
       ? [i]
@@ -210,7 +212,7 @@ function longest(
   for (let end = waiting.shift(); end !== undefined && misses <= MOST; end = waiting.shift()) {
     const own = words.slice(from, end);
     if (endsOpen(own) || partsPhrase(words, end) || trailsPlace(words, from, end)) continue;
-    const tried = said(own, context);
+    const tried = said(own, context, from === 0 && end === words.length);
     if ('text' in tried) {
       if (!found || end > found.end) found = { reading: tried, end };
       misses = 0;
@@ -218,7 +220,7 @@ function longest(
     }
     misses++;
     const failed = from + wordAt(own, tried.failedAt);
-    if (tried.unknown && failed < end - 1) waiting.splice(0);
+    if (tried.unknown && failed < end - 1 && !isSpoken(own[failed - from]?.text ?? '')) waiting.splice(0);
     // It may end where it fails.
     if (failed > (found?.end ?? from) && failed < end) waiting.unshift(failed);
   }
@@ -229,6 +231,7 @@ function findingFrom(words: readonly SaidWord[], from: number): number {
   const index = formIndex();
   for (let at = from; at < words.length; at++)
     if (
+      opensFrame(words[at]?.text ?? '') ||
       index
         .get(words[at]?.text.split('-')[0] ?? '')
         ?.some(({ findings, classes }) => findings.length > 0 || classes.has('panel')) ||
@@ -291,11 +294,29 @@ function wordAt(words: readonly SaidWord[], offset: number): number {
 }
 
 /** As said; else as a value of the finding that was said last (`third ray grade zero`). */
-function said(words: readonly SaidWord[], context: Context): ReturnType<typeof readClause> {
+function said(words: readonly SaidWord[], context: Context, alone = false): ReturnType<typeof readClause> {
   const tried = readClause(typed(textOf(words)), context);
   if ('text' in tried) return tried;
-  return ellipsis(words, context) ?? tried;
+  return ellipsis(words, context) ?? inFrame(words, context, alone) ?? tried;
 }
+
+/** The words in the order of the language, where that has one reading. */
+function inFrame(words: readonly SaidWord[], context: Context, alone: boolean): Reading | undefined {
+  const said = words.map(({ text }) => text);
+  const ordinals = said.filter((each) => ORDINALS[each] !== undefined).length;
+  const readings = framesOf(said).flatMap(({ text, id, absent, leans }) => {
+    if (leans && (!alone || context.ordinals > ordinals)) return [];
+    const tried = readClause(typed(text), context);
+    const [only, more] = 'text' in tried ? tried.findings : [];
+    const same = only?.id === id && !more && (only.status === 'absent') === absent;
+    return 'text' in tried && same ? [tried] : [];
+  });
+  const [one, ...others] = readings;
+  if (!one || others.some((each) => each.findings[0]?.id !== one.findings[0]?.id)) return undefined;
+  return { ...one, opens: one.opens && OPENS_CLAUSE.test(said.find((each) => each !== 'the') ?? '') };
+}
+const OPENS_CLAUSE =
+  /^(?:right|left|[1-5](?:st|nd|rd|th)|second|third|fourth|fifth|webs?$|plan$|xray$|mri$|ultrasound$|tried$|history$)/;
 
 const OPENS_VALUE = /^(?:grade|is|of|at|about)?$/;
 function ellipsis(words: readonly SaidWord[], context: Context): Reading | undefined {

@@ -32,6 +32,8 @@ export interface Context {
   /** The finding that was said last, for a value that is said alone. */
   finding: { readonly id: FindingId; readonly word: string; readonly sentence: number } | undefined;
   sentence: number;
+  /** Ordinals of this sentence that are said alone and may be rays (`third` in `drawer second two, third`). */
+  ordinals: number;
   /** The one ray that the whole line names, if it names no other: it holds over a spoken new line too. */
   readonly only: string | undefined;
   /** Some word names an image: what is normal may have been normal on it. */

@@ -43,6 +43,7 @@ export function retell(line: LineSyntax, { side: home, operation }: Home): Propo
     homeHeaded: false,
     finding: undefined,
     sentence: 0,
+    ordinals: 0,
     only: onlyRay(words),
     imaged: NAMES_IMAGE.test(words.map(({ text }) => text).join(' ')),
     broken: words.some(isBreak),
@@ -53,6 +54,7 @@ export function retell(line: LineSyntax, { side: home, operation }: Home): Propo
     if (home !== undefined || sentence.line) context.side = home;
     if (sentence.line) openLine(context);
     const words = sentence.segments.flat(2);
+    context.ordinals = ordinalsAlone(words);
     if (isClear(line, words)) {
       takeOver(line, words, context);
       return { proposals: [], erases: false, refuses: false };
@@ -68,6 +70,9 @@ export function retell(line: LineSyntax, { side: home, operation }: Home): Propo
     erases || told[i + 1]?.erases ? [] : told[i + 1]?.refuses ? proposals.slice(0, -1) : proposals,
   );
 }
+/** How many ordinals stand among words that were not put as rays. */
+const ordinalsAlone = (words: readonly SaidWord[]): number =>
+  words.filter(({ text }) => ORDINALS[text] !== undefined).length;
 const within = (words: readonly SaidWord[], { start, end }: Span): boolean =>
   (words[0]?.start ?? 0) <= start && end <= (words.at(-1)?.end ?? 0);
 

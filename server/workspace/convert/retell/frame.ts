@@ -1,0 +1,310 @@
+import * as closed from '../../../../grammar/lexicon/closed-words.ts';
+import type { Lead, Slot } from '../../../../grammar/lexicon/entry.ts';
+import { entryOf, type FindingId } from '../../../../grammar/lexicon/index.ts';
+import { type Form, formIndex, partsOfForm } from '../../../../grammar/reader/forms.ts';
+import { CONNECTIVES, EMPHASIS } from '../../../../grammar/spoken/spoken-words.ts';
+import { VOCABULARY } from './vocabulary/index.ts';
+
+/*
+ * A clause whose words stand in another order than the language reads, or that says a thing by another word (`purchase lost second`, `puffy dorsum
+ * second`): its one finding, what that finding takes, one subject, one denial, and words that say nothing, in the order of the language. Every word
+ * has to be of one of these kinds, so that no word that turns a finding is ever passed over; the reader then has to read what was written.
+ */
+
+/** A phrase that names a finding, or a value of one, and how the language writes it. */
+interface Named {
+  readonly parts: readonly string[];
+  readonly id: FindingId;
+  readonly as: 'finding' | 'value' | 'label';
+  readonly written: string;
+  readonly lead?: Lead;
+}
+
+/** A clause as the language would write it, and the finding that it has to be. */
+export interface Frame {
+  readonly text: string;
+  readonly id: FindingId;
+  readonly absent: boolean;
+  /** Its place was said after the finding, or by an ordinal alone: what stands beside it may have that place too. */
+  readonly leans: boolean;
+}
+
+let named: ReadonlyMap<string, readonly Named[]> | undefined;
+/** Every phrase by its first word, longest first: the forms of the lexicon, and what is only said. */
+function namedWords(): ReadonlyMap<string, readonly Named[]> {
+  if (named) return named;
+  const found = new Map<string, Named[]>();
+  const add = (each: Named): void => {
+    const first = each.parts[0] ?? '';
+    const same = found.get(first);
+    if (same) same.push(each);
+    else found.set(first, [each]);
+  };
+  for (const forms of formIndex().values()) for (const form of forms) ofForm(form).forEach(add);
+  for (const { id, as, written, said } of VOCABULARY)
+    for (const phrase of said) add({ parts: partsOfForm(phrase), id, as, written });
+  for (const list of found.values()) list.sort((a, b) => b.parts.length - a.parts.length);
+  named = found;
+  return found;
+}
+function ofForm({ parts, findings, values, labels }: Form): Named[] {
+  const written = parts.join(' ');
+  return [
+    ...findings.map(({ id, lead }): Named => ({ parts, id, as: 'finding', written, ...(lead ? { lead } : {}) })),
+    ...[...values.keys()].map((id): Named => ({ parts, id, as: 'value', written })),
+    ...[...labels.keys()].map((id): Named => ({ parts, id, as: 'label', written })),
+  ];
+}
+
+/** May a clause open with this word, or go on with it, that no table of the reader knows? */
+export const isSpoken = (word: string): boolean => spokenWords().has(word);
+/** May it open a clause? */
+export const opensFrame = (word: string): boolean => spokenStarts().has(word);
+let words: ReadonlySet<string> | undefined;
+let starts: ReadonlySet<string> | undefined;
+function spokenWords(): ReadonlySet<string> {
+  words ??= new Set(VOCABULARY.flatMap(({ said }) => said.flatMap(partsOfForm)));
+  return words;
+}
+function spokenStarts(): ReadonlySet<string> {
+  starts ??= new Set(
+    VOCABULARY.filter(({ as }) => as === 'finding').flatMap(({ said }) =>
+      said.map((each) => partsOfForm(each)[0] ?? ''),
+    ),
+  );
+  return starts;
+}
+
+/** More words than this are more than one finding. */
+const LONGEST = 12;
+const spells = (tokens: readonly string[], at: number, parts: readonly string[]): boolean =>
+  parts.every((part, i) => tokens[at + i] === part);
+
+/** The frames that a clause may be put into; empty where a word of it is of no kind, or where it names two findings. */
+export function framesOf(said: readonly string[]): Frame[] {
+  const tokens = said.flatMap((word) => (word.startsWith('"') ? [word] : partsOfForm(word)));
+  if (tokens.length > LONGEST) return [];
+  const [first = ''] = tokens;
+  const section = closed.SECTION_WORDS[first]?.strong ? closed.SECTION_WORDS[first] : undefined;
+  const from = section ? 1 : 0;
+  const frames: Frame[] = [];
+  for (let at = from; at < tokens.length; at++)
+    for (const head of namedWords().get(tokens[at] ?? '') ?? []) {
+      if (head.as !== 'finding' || !spells(tokens, at, head.parts)) continue;
+      const frame = framed(tokens, from, at, head);
+      if (frame) frames.push({ ...frame, text: `${section ? `${first} ` : ''}${frame.text}` });
+    }
+  return frames;
+}
+
+interface Filled {
+  readonly before: string[];
+  readonly after: string[];
+  side: string | undefined;
+  subject: string | undefined;
+  leans: boolean;
+  /** A denial before the finding, or after it as it was said. */
+  no: boolean;
+  status: string | undefined;
+  and: boolean;
+}
+
+function framed(tokens: readonly string[], from: number, at: number, head: Named): Frame | undefined {
+  const filled: Filled = {
+    before: [],
+    after: [],
+    side: undefined,
+    subject: undefined,
+    leans: false,
+    no: false,
+    status: undefined,
+    and: false,
+  };
+  for (let i = from; i < tokens.length; ) {
+    if (i === at) {
+      i += head.parts.length;
+      continue;
+    }
+    const end = i < at ? at : tokens.length;
+    const next = taken(tokens, i, end, i < at, head, filled);
+    if (next === undefined) return undefined;
+    i = next;
+  }
+  const absent = filled.no || (filled.status !== undefined && ABSENT.has(filled.status)) || head.lead?.absent === true;
+  // A test that is denied may not have been done.
+  if (filled.no && (filled.status !== undefined || filled.and || entryOf(head.id).bare === 'incomplete'))
+    return undefined;
+  const text = [
+    filled.side,
+    filled.subject,
+    filled.no ? 'no' : undefined,
+    ...(filled.no ? filled.before : []),
+    head.written,
+    ...(filled.no ? [] : filled.before),
+    ...filled.after,
+    filled.status,
+  ]
+    .filter((each) => each !== undefined)
+    .join(' ');
+  return { text, id: head.id, absent, leans: filled.leans };
+}
+
+/** Takes what stands at a place for what it is; the place after it, or `undefined` where it is nothing that the finding takes. */
+function taken(
+  tokens: readonly string[],
+  at: number,
+  end: number,
+  ahead: boolean,
+  head: Named,
+  filled: Filled,
+): number | undefined {
+  const word = tokens[at] ?? '';
+  const subject = subjectAt(tokens, at, end, head.id);
+  if (subject) {
+    if (filled.subject !== undefined) return undefined;
+    filled.subject = subject.text;
+    filled.leans = !ahead || subject.bare;
+    return subject.next;
+  }
+  const value = (namedWords().get(word) ?? []).find(
+    ({ id, as, parts }) => id === head.id && as !== 'finding' && at + parts.length <= end && spells(tokens, at, parts),
+  );
+  if (value) {
+    (ahead ? filled.before : filled.after).push(value.written);
+    return at + value.parts.length;
+  }
+  // A bare number is of what it follows.
+  if (
+    (MEASURED.test(word) && !(ahead && /^[\d.]+$/.test(word) && !UNITS.has(tokens[at + 1] ?? ''))) ||
+    word.startsWith('"')
+  ) {
+    (ahead ? filled.before : filled.after).push(word);
+    return at + 1;
+  }
+  if (UNITS.has(word) && MEASURED.test(tokens[at - 1] ?? '')) {
+    (ahead ? filled.before : filled.after).push(word);
+    return at + 1;
+  }
+  if (word === 'right' || word === 'left') {
+    if (filled.side !== undefined) return undefined;
+    filled.side = word;
+    return at + 1;
+  }
+  if (DENIES.has(word) && ahead) {
+    if (filled.no || filled.status !== undefined) return undefined;
+    filled.no = true;
+    return at + 1;
+  }
+  const status = STATUSES.find((parts) => at + parts.length <= end && spells(tokens, at, parts));
+  if (status && !ahead) {
+    if (filled.status !== undefined) return undefined;
+    filled.status = status.join(' ');
+    return at + status.length;
+  }
+  if (word === 'and') {
+    filled.and = true;
+    return at + 1;
+  }
+  return NOTHING_SAID.has(word) ? at + 1 : undefined;
+}
+
+const ABSENT: ReadonlySet<string> = new Set(closed.ABSENT);
+const STATUSES: readonly (readonly string[])[] = [
+  ...closed.ABSENT,
+  ...closed.NOT_DONE,
+  ...closed.PRESENT,
+  ...closed.POSITIVE,
+  ...closed.EQUIVOCAL,
+]
+  .map(partsOfForm)
+  .sort((a, b) => b.length - a.length);
+const DENIES: ReadonlySet<string> = new Set(['no', 'without', 'nil', 'not']);
+const MEASURED = /^[~<>]?\d+(?:\.\d+)?(?:-\d+)?(?:°|%|\+|\/\d+)?$/;
+const UNITS: ReadonlySet<string> = new Set([
+  ...['mm', 'cm', 'ml', 'mg', 'degrees', 'degree', 'percent', 'millimetres', 'millimetre', 'millimeters'],
+  ...['days', 'day', 'weeks', 'week', 'months', 'month', 'years', 'year', 'hours', 'hour', 'minutes', 'minute'],
+]);
+/** Words that join or stress, and say nothing of their own beside a finding. */
+const NOTHING_SAID: ReadonlySet<string> = new Set(
+  [
+    ...closed.FILLERS,
+    ...closed.HARMLESS,
+    ...CONNECTIVES,
+    ...EMPHASIS.filter((each) => !each.includes(' ')),
+    ...['clearly', 'definitely', 'definite', 'certainly', 'obviously', 'also', 'there'],
+  ].filter((each) => !each.includes(' ')),
+);
+
+const NTH: Readonly<Record<string, string>> = {
+  first: '1st',
+  second: '2nd',
+  third: '3rd',
+  fourth: '4th',
+  fifth: '5th',
+};
+const RAY = /^[1-5](?:st|nd|rd|th)(?:-[1-5](?:st|nd|rd|th))?$/;
+const PART: Readonly<Record<string, string>> = {
+  toe: '',
+  toes: '',
+  ray: '',
+  rays: '',
+  metatarsal: '',
+  metatarsals: '',
+  mt: '',
+  mtp: 'mtp',
+  mtps: 'mtp',
+  joint: 'mtp',
+  joints: 'mtp',
+  head: 'head',
+  heads: 'head',
+  shaft: 'shaft',
+  neck: 'neck',
+  plate: '',
+  pip: 'pip',
+  dip: 'dip',
+};
+/** An ordinal that is said alone may be a turn or a time; only of a sign is it a ray. */
+const isOfRay = (id: FindingId): boolean => {
+  const { kind, subjects } = entryOf(id);
+  return (kind === 'sign' || kind === 'measure') && subjects.includes('ray');
+};
+
+function subjectAt(
+  tokens: readonly string[],
+  at: number,
+  end: number,
+  id: FindingId,
+): { text: string; next: number; bare: boolean } | undefined {
+  if (tokens[at] === 'web' && /^[1-4]$/.test(tokens[at + 1] ?? ''))
+    return { text: `web ${tokens[at + 1]}`, next: at + 2, bare: false };
+  if (tokens[at] === 'webs' && /^[1-4]-[1-4]$/.test(tokens[at + 1] ?? ''))
+    return { text: `webs ${tokens[at + 1]}`, next: at + 2, bare: false };
+  const rays: string[] = [];
+  let next = at;
+  let anyBare = false;
+  for (;;) {
+    const here = next > at && (tokens[next] === 'and' || tokens[next] === 'to') ? next + 1 : next;
+    const skip = tokens[here] === 'the' && next > at ? here + 1 : here;
+    const word = skip < end ? (tokens[skip] ?? '') : '';
+    const bare = NTH[word] !== undefined && (word !== 'first' || PART[tokens[skip + 1] ?? ''] !== undefined);
+    if (!RAY.test(word) && !(bare && isOfRay(id))) break;
+    anyBare ||= bare;
+    rays.push(next > at && tokens[next] === 'to' ? `to ${NTH[word] ?? word}` : (NTH[word] ?? word));
+    next = skip + 1;
+  }
+  if (rays.length === 0) return undefined;
+  const part = next < end ? PART[tokens[next] ?? ''] : undefined;
+  const twice = part !== undefined && next + 1 < end ? PART[tokens[next + 1] ?? ''] : undefined;
+  const skipped = part === undefined ? next : twice === undefined ? next + 1 : next + 2;
+  // `third one`: no number.
+  if (anyBare && part === undefined && /^\d/.test(tokens[next] ?? '') && !isGraded(id)) return undefined;
+  return {
+    bare: anyBare && part === undefined,
+    text: `${listed(rays)}${twice || part ? ` ${twice || part}` : ''}`,
+    next: skipped,
+  };
+}
+const isGraded = (id: FindingId): boolean =>
+  Object.values<Slot>(entryOf(id).slots).some(({ kind }) => kind === 'grade');
+const listed = (rays: readonly string[]): string =>
+  rays.reduce((text, ray) => (text === '' ? ray : ray.startsWith('to ') ? `${text} ${ray}` : `${text} and ${ray}`), '');

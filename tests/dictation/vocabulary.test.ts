@@ -1,0 +1,43 @@
+import { describe, expect, test } from 'vitest';
+import { formOf, partsOfForm } from '../../grammar/reader/forms.ts';
+import { framesOf } from '../../server/workspace/convert/retell/frame.ts';
+import { distances, holds } from '../../server/workspace/convert/retell/turning.ts';
+import { VOCABULARY } from '../../server/workspace/convert/retell/vocabulary/index.ts';
+
+const rows = VOCABULARY.flatMap(({ said, ...row }) => said.map((phrase) => ({ ...row, phrase })));
+
+describe('what is said for a finding or a value, and how the language writes it', () => {
+  test.each(rows.filter(({ as }) => as === 'finding'))('$phrase: $written', ({ id, written, phrase }) => {
+    const frames = framesOf(phrase.split(' '));
+    expect(frames.filter((each) => each.id === id).map(({ text }) => text)).toContain(written);
+  });
+
+  test('no phrase is a form of the lexicon for the same thing, so that each fact stands once', () => {
+    const twice = rows.filter(({ id, as, phrase }) => {
+      const form = formOf(phrase);
+      return as === 'finding' ? form?.findings.some((each) => each.id === id && !each.lead) : form?.values.has(id);
+    });
+    expect(twice).toEqual([]);
+  });
+
+  test('no phrase stands in two rows of one finding, nor names two findings', () => {
+    const seen = new Map<string, string>();
+    const clashes = rows.flatMap(({ id, as, written, phrase }) => {
+      const key = as === 'finding' ? phrase : `${id} ${phrase}`;
+      const before = seen.get(key);
+      seen.set(key, `${id} ${written}`);
+      return before === undefined ? [] : [`${phrase}: ${before}, ${id} ${written}`];
+    });
+    expect(clashes).toEqual([]);
+  });
+
+  test('none takes up a word that moves a finding to another time, person or condition', () => {
+    expect(rows.filter(({ phrase }) => distances(phrase) || holds(phrase)).map(({ phrase }) => phrase)).toEqual([]);
+  });
+
+  test('each is written in lower case, word by word', () => {
+    expect(rows.filter(({ phrase }) => phrase !== partsOfForm(phrase).join(' ')).map(({ phrase }) => phrase)).toEqual(
+      [],
+    );
+  });
+});
