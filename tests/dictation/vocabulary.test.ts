@@ -9,7 +9,7 @@ const rows = VOCABULARY.flatMap(({ said, ...row }) => said.map((phrase) => ({ ..
 describe('what is said for a finding or a value, and how the language writes it', () => {
   test.each(rows.filter(({ as }) => as === 'finding'))('$phrase: $written', ({ id, written, phrase }) => {
     const frames = framesOf(phrase.split(' '));
-    expect(frames.filter((each) => each.id === id).map(({ text }) => text)).toContain(written);
+    expect(frames.filter(({ findings }) => findings[0]?.id === id).map(({ text }) => text)).toContain(written);
   });
 
   test('no phrase is a form of the lexicon for the same thing, so that each fact stands once', () => {

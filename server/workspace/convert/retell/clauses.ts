@@ -304,12 +304,17 @@ function said(words: readonly SaidWord[], context: Context, alone = false): Retu
 function inFrame(words: readonly SaidWord[], context: Context, alone: boolean): Reading | undefined {
   const said = words.map(({ text }) => text);
   const ordinals = said.filter((each) => ORDINALS[each] !== undefined).length;
-  const readings = framesOf(said).flatMap(({ text, id, absent, leans }) => {
+  const readings = framesOf(said).flatMap(({ text, findings, leans }) => {
     if (leans && (!alone || context.ordinals > ordinals)) return [];
     const tried = readClause(typed(text), context);
-    const [only, more] = 'text' in tried ? tried.findings : [];
-    const same = only?.id === id && !more && (only.status === 'absent') === absent;
-    return 'text' in tried && same ? [tried] : [];
+    const same =
+      'text' in tried &&
+      tried.findings.length === findings.length &&
+      findings.every(({ id, absent }, i) => {
+        const read = tried.findings[i];
+        return read?.id === id && (read.status === 'absent') === absent;
+      });
+    return same ? [tried] : [];
   });
   const [one, ...others] = readings;
   if (!one || others.some((each) => each.findings[0]?.id !== one.findings[0]?.id)) return undefined;

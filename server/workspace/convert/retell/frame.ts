@@ -20,11 +20,10 @@ interface Named {
   readonly lead?: Lead;
 }
 
-/** A clause as the language would write it, and the finding that it has to be. */
+/** A clause as the language would write it, and the findings that it has to be. */
 export interface Frame {
   readonly text: string;
-  readonly id: FindingId;
-  readonly absent: boolean;
+  readonly findings: readonly { readonly id: FindingId; readonly absent: boolean }[];
   /** Its place was said after the finding, or by an ordinal alone: what stands beside it may have that place too. */
   readonly leans: boolean;
 }
@@ -80,22 +79,52 @@ const LONGEST = 12;
 const spells = (tokens: readonly string[], at: number, parts: readonly string[]): boolean =>
   parts.every((part, i) => tokens[at + i] === part);
 
-/** The frames that a clause may be put into; empty where a word of it is of no kind, or where it names two findings. */
+/** The frames that a clause may be put into; empty where a word of it is of no kind. */
 export function framesOf(said: readonly string[]): Frame[] {
-  const tokens = said.flatMap((word) => (word.startsWith('"') ? [word] : partsOfForm(word)));
-  if (tokens.length > LONGEST) return [];
-  const [first = ''] = tokens;
-  const section = closed.SECTION_WORDS[first]?.strong ? closed.SECTION_WORDS[first] : undefined;
-  const from = section ? 1 : 0;
-  const frames: Frame[] = [];
-  for (let at = from; at < tokens.length; at++)
-    for (const head of namedWords().get(tokens[at] ?? '') ?? []) {
-      if (head.as !== 'finding' || !spells(tokens, at, head.parts)) continue;
-      const frame = framed(tokens, from, at, head);
-      if (frame) frames.push({ ...frame, text: `${section ? `${first} ` : ''}${frame.text}` });
-    }
-  return frames;
+  const all = said.flatMap((word) => (word.startsWith('"') ? [word] : partsOfForm(word)));
+  if (all.length > LONGEST) return [];
+  const section = closed.SECTION_WORDS[all[0] ?? '']?.strong ? `${all[0]} ` : '';
+  const tokens = section ? all.slice(1) : all;
+  const single = framed(tokens);
+  const found = single.length > 0 ? single.map((each) => [each]) : pairsOf(tokens);
+  return found.map((list) => ({
+    text:
+      section +
+      [list.find(({ place }) => place !== '')?.place, list.map(({ text }) => text).join(', ')]
+        .filter(Boolean)
+        .join(' '),
+    findings: list,
+    leans: list.some(({ leans }) => leans),
+  }));
 }
+/** `puffy and tender second`: two findings of one place, neither denied. */
+function pairsOf(tokens: readonly string[]): Framed[][] {
+  const and = tokens.lastIndexOf('and');
+  if (and < 1) return [];
+  const second = framed(tokens.slice(and + 1));
+  return framed(tokens.slice(0, and)).flatMap((one) =>
+    second.flatMap((other) =>
+      one.absent || other.absent || (one.place !== '' && other.place !== '') || one.id === other.id
+        ? []
+        : [[one, other]],
+    ),
+  );
+}
+
+/** One finding: its side and subject, and the rest as the language writes it. */
+interface Framed {
+  readonly place: string;
+  readonly text: string;
+  readonly id: FindingId;
+  readonly absent: boolean;
+  readonly leans: boolean;
+}
+const framed = (tokens: readonly string[]): Framed[] =>
+  tokens.flatMap((word, at) =>
+    (namedWords().get(word) ?? []).flatMap((head) =>
+      head.as === 'finding' && spells(tokens, at, head.parts) ? (framedAt(tokens, at, head) ?? []) : [],
+    ),
+  );
 
 interface Filled {
   readonly before: string[];
@@ -109,7 +138,7 @@ interface Filled {
   and: boolean;
 }
 
-function framed(tokens: readonly string[], from: number, at: number, head: Named): Frame | undefined {
+function framedAt(tokens: readonly string[], at: number, head: Named): Framed | undefined {
   const filled: Filled = {
     before: [],
     after: [],
@@ -120,7 +149,7 @@ function framed(tokens: readonly string[], from: number, at: number, head: Named
     status: undefined,
     and: false,
   };
-  for (let i = from; i < tokens.length; ) {
+  for (let i = 0; i < tokens.length; ) {
     if (i === at) {
       i += head.parts.length;
       continue;
@@ -134,19 +163,16 @@ function framed(tokens: readonly string[], from: number, at: number, head: Named
   // A test that is denied may not have been done.
   if (filled.no && (filled.status !== undefined || filled.and || entryOf(head.id).bare === 'incomplete'))
     return undefined;
-  const text = [
-    filled.side,
-    filled.subject,
-    filled.no ? 'no' : undefined,
-    ...(filled.no ? filled.before : []),
-    head.written,
-    ...(filled.no ? [] : filled.before),
-    ...filled.after,
-    filled.status,
-  ]
-    .filter((each) => each !== undefined)
-    .join(' ');
-  return { text, id: head.id, absent, leans: filled.leans };
+  const written = filled.no
+    ? ['no', ...filled.before, head.written, ...filled.after]
+    : [head.written, ...filled.before, ...filled.after, filled.status];
+  return {
+    place: [filled.side, filled.subject].filter(Boolean).join(' '),
+    text: written.filter(Boolean).join(' '),
+    id: head.id,
+    absent,
+    leans: filled.leans,
+  };
 }
 
 /** Takes what stands at a place for what it is; the place after it, or `undefined` where it is nothing that the finding takes. */
@@ -248,9 +274,8 @@ const PART: Readonly<Record<string, string>> = {
   toes: '',
   ray: '',
   rays: '',
-  metatarsal: '',
-  metatarsals: '',
-  mt: '',
+  metatarsal: 'metatarsal',
+  metatarsals: 'metatarsal',
   mtp: 'mtp',
   mtps: 'mtp',
   joint: 'mtp',
@@ -259,7 +284,7 @@ const PART: Readonly<Record<string, string>> = {
   heads: 'head',
   shaft: 'shaft',
   neck: 'neck',
-  plate: '',
+  plate: 'plate',
   pip: 'pip',
   dip: 'dip',
 };

@@ -84,11 +84,18 @@ export function turnContext(context: Context, words: readonly SaidWord[]): void 
     for (const each of rays) context.lineRays.add(each);
     const [ray] = rays;
     // As for the reader, a ray that is said first is the subject of what follows, whether the words after it are read or not.
-    const leads = rays.length === 1 && /^[1-5]/.test(ray ?? '') && isNeutral(texts.slice(0, texts.indexOf(ray ?? '')));
+    const number = ray === 'web' ? texts[texts.indexOf(ray) + 1] : undefined;
+    const leads =
+      rays.length === 1 &&
+      (/^[1-5]/.test(ray ?? '') || /^[1-4]$/.test(number ?? '')) &&
+      isNeutral(texts.slice(0, texts.indexOf(ray ?? '')));
+    const first = number
+      ? ({ text: `web ${number}`, kind: 'web' } as const)
+      : ({ text: ray ?? '', kind: 'ray' } as const);
     const only = context.only !== undefined && rays.every((each) => (ORDINALS[each] ?? each) === context.only);
     const denied = texts.some((text, i) => rays.includes(texts[i + 1] ?? '') && /^(?:not|no|other|than)$/.test(text));
     if (only && !denied) context.subject = { text: context.only ?? '', kind: 'ray', sentence: context.sentence };
-    else context.subject = leads ? { text: ray ?? '', kind: 'ray', sentence: context.sentence } : undefined;
+    else context.subject = leads ? { ...first, sentence: context.sentence } : undefined;
   }
   if (texts.includes(APART)) Object.assign(context, { subject: undefined, named: true });
   if (!isNeutral(texts) || texts.includes(APART)) context.finding = undefined;
