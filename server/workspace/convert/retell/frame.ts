@@ -1,7 +1,7 @@
 import * as closed from '../../../../grammar/lexicon/closed-words.ts';
 import type { Lead, Slot } from '../../../../grammar/lexicon/entry.ts';
 import { entryOf, type FindingId } from '../../../../grammar/lexicon/index.ts';
-import { type Form, formIndex, partsOfForm } from '../../../../grammar/reader/forms.ts';
+import { type Form, formIndex, formOf, partsOfForm } from '../../../../grammar/reader/forms.ts';
 import { CONNECTIVES, EMPHASIS } from '../../../../grammar/spoken/spoken-words.ts';
 import { VOCABULARY } from './vocabulary/index.ts';
 
@@ -83,8 +83,7 @@ const spells = (tokens: readonly string[], at: number, parts: readonly string[])
 export function framesOf(said: readonly string[]): Frame[] {
   const all = said.flatMap((word) => (word.startsWith('"') ? [word] : partsOfForm(word)));
   if (all.length > LONGEST) return [];
-  const section = closed.SECTION_WORDS[all[0] ?? '']?.strong ? `${all[0]} ` : '';
-  const tokens = section ? all.slice(1) : all;
+  const { section, tokens } = sectionIn(all);
   const single = framed(tokens);
   const found = single.length > 0 ? single.map((each) => [each]) : pairsOf(tokens);
   return found.map((list) => ({
@@ -97,6 +96,15 @@ export function framesOf(said: readonly string[]): Frame[] {
     leans: list.some(({ leans }) => leans),
   }));
 }
+/** A strong section word opens a clause; that of an image may stand anywhere in it (`plate intact on the mri`). */
+function sectionIn(all: readonly string[]): { section: string; tokens: readonly string[] } {
+  const at = all.findIndex((word, i) => {
+    const named = closed.SECTION_WORDS[word];
+    return named?.strong && (i === 0 || (IMAGES.has(named.section) && i > 1));
+  });
+  return at < 0 ? { section: '', tokens: all } : { section: `${all[at]} `, tokens: all.filter((_, i) => i !== at) };
+}
+const IMAGES: ReadonlySet<string> = new Set(['xray', 'us', 'mri', 'ct']);
 /** `puffy and tender second`: two findings of one place, neither denied. */
 function pairsOf(tokens: readonly string[]): Framed[][] {
   const and = tokens.lastIndexOf('and');
@@ -131,7 +139,10 @@ interface Filled {
   readonly after: string[];
   side: string | undefined;
   subject: string | undefined;
-  leans: boolean;
+  /** An ordinal alone named it. */
+  bare: boolean;
+  /** What was taken last: a subject or a quality may be of what follows. */
+  last: 'subject' | 'quality' | 'other';
   /** A denial before the finding, or after it as it was said. */
   no: boolean;
   status: string | undefined;
@@ -144,7 +155,8 @@ function framedAt(tokens: readonly string[], at: number, head: Named): Framed | 
     after: [],
     side: undefined,
     subject: undefined,
-    leans: false,
+    bare: false,
+    last: 'other',
     no: false,
     status: undefined,
     and: false,
@@ -152,6 +164,7 @@ function framedAt(tokens: readonly string[], at: number, head: Named): Framed | 
   for (let i = 0; i < tokens.length; ) {
     if (i === at) {
       i += head.parts.length;
+      filled.last = 'other';
       continue;
     }
     const end = i < at ? at : tokens.length;
@@ -171,7 +184,7 @@ function framedAt(tokens: readonly string[], at: number, head: Named): Framed | 
     text: written.filter(Boolean).join(' '),
     id: head.id,
     absent,
-    leans: filled.leans,
+    leans: filled.bare || filled.last !== 'other',
   };
 }
 
@@ -189,13 +202,20 @@ function taken(
   if (subject) {
     if (filled.subject !== undefined) return undefined;
     filled.subject = subject.text;
-    filled.leans = !ahead || subject.bare;
+    filled.bare = subject.bare;
+    filled.last = 'subject';
     return subject.next;
+  }
+  const part = JOINTS[word];
+  if (part && filled.subject !== undefined && /^\d\w\w$/.test(filled.subject) && tokens[at - 1] === 'the') {
+    filled.subject += ` ${part}`;
+    return JOINTS[tokens[at + 1] ?? ''] === undefined ? at + 1 : at + 2;
   }
   const value = (namedWords().get(word) ?? []).find(
     ({ id, as, parts }) => id === head.id && as !== 'finding' && at + parts.length <= end && spells(tokens, at, parts),
   );
   if (value) {
+    filled.last = isQuality(head.id, value) ? 'quality' : 'other';
     (ahead ? filled.before : filled.after).push(value.written);
     return at + value.parts.length;
   }
@@ -234,6 +254,15 @@ function taken(
   return NOTHING_SAID.has(word) ? at + 1 : undefined;
 }
 
+/** May a value stand before its finding, so that it may be of the next one? */
+const isQuality = (id: FindingId, { written }: Named): boolean =>
+  formOf(written)
+    ?.values.get(id)
+    ?.some(({ slot }) => {
+      const { before, locating } = (entryOf(id).slots as Readonly<Record<string, Slot>>)[slot] ?? {};
+      return before === true || locating === true;
+    }) ?? false;
+
 const ABSENT: ReadonlySet<string> = new Set(closed.ABSENT);
 const STATUSES: readonly (readonly string[])[] = [
   ...closed.ABSENT,
@@ -257,7 +286,9 @@ const NOTHING_SAID: ReadonlySet<string> = new Set(
     ...closed.HARMLESS,
     ...CONNECTIVES,
     ...EMPHASIS.filter((each) => !each.includes(' ')),
-    ...['clearly', 'definitely', 'definite', 'certainly', 'obviously', 'also', 'there'],
+    ...['clearly', 'definitely', 'definite', 'certainly', 'obviously', 'also', 'there', 'nicely', 'easily'],
+    ...['shows', 'showed', 'shown', 'reveals', 'revealed', 'demonstrates', 'seen', 'noted', 'remains', 'looks'],
+    ...['complains', 'complaining', 'reports', 'describes'],
   ].filter((each) => !each.includes(' ')),
 );
 
@@ -288,6 +319,8 @@ const PART: Readonly<Record<string, string>> = {
   pip: 'pip',
   dip: 'dip',
 };
+/** `second toe dislocated at the mtp joint`. */
+const JOINTS: Readonly<Record<string, string>> = { mtp: 'mtp', joint: 'mtp' };
 /** An ordinal that is said alone may be a turn or a time; only of a sign is it a ray. */
 const isOfRay = (id: FindingId): boolean => {
   const { kind, subjects } = entryOf(id);
