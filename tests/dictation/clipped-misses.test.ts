@@ -72,7 +72,7 @@ test.each([
   ["fifth tailor's bunion tender", ['exam right ray 5: tenderness present']],
   ['no new ache under the third head', []],
   ['m r i query partial tear second plate', []],
-  ['m r i no marrow oedema second shaft', []],
+  ['m r i no marrow oedema second shaft', ['mri right ray 2: image-other absent what words=[bone oedema]']],
   ['m r i last year full thickness tear lateral half second plate', []],
   ['x ray clean in march', []],
   ['if x ray clean', []],

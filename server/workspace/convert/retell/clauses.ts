@@ -4,11 +4,12 @@ import { entryOf, LEXICON } from '../../../../grammar/lexicon/index.ts';
 import { formIndex } from '../../../../grammar/reader/forms.ts';
 import type { FindingNode } from '../../../../grammar/syntax.ts';
 import { type Context, sideAfter } from './context.ts';
-import { framesOf, isSpoken, opensFrame } from './frame.ts';
+import { isSpoken, opensFrame } from './frame-words.ts';
 import { COMPLETE_MARK } from './phrases/phrase.ts';
 import { type Reading, readClause, subjectOf } from './read-clause.ts';
+import { inFrame } from './read-frame.ts';
 import type { SaidWord } from './said-words.ts';
-import { endHeading, headedIn, ORDINALS, turnContext } from './turn-context.ts';
+import { endHeading, headedIn, turnContext } from './turn-context.ts';
 import { clauseStarts } from './turning.ts';
 
 /** A run of words of a segment: read as a clause, or not read. */
@@ -122,6 +123,7 @@ const JOINERS: ReadonlySet<string> = new Set([
 
 function edgesOf(words: readonly SaidWord[]): number[] {
   const starts = clauseStarts();
+  const texts = words.map(({ text }) => text);
   return words.flatMap(({ text }, i) => {
     const [first = ''] = text.split('-');
     const [before, after] = [words[i - 1]?.text, words[i + 1]?.text];
@@ -133,7 +135,7 @@ function edgesOf(words: readonly SaidWord[]): number[] {
       JOINERS.has(text) ||
       before?.startsWith(COMPLETE_MARK) ||
       starts.has(first) ||
-      opensFrame(first) ||
+      opensFrame(texts, i) ||
       qualities().has(text) ||
       /^[1-5](?:st|nd|rd|th)/.test(text)
       ? [i]
@@ -228,10 +230,11 @@ function longest(
 }
 /** Where the first word of a finding stands, at or after a place. */
 function findingFrom(words: readonly SaidWord[], from: number): number {
+  const texts = words.map(({ text }) => text);
   const index = formIndex();
   for (let at = from; at < words.length; at++)
     if (
-      opensFrame(words[at]?.text ?? '') ||
+      opensFrame(texts, at) ||
       index
         .get(words[at]?.text.split('-')[0] ?? '')
         ?.some(({ findings, classes }) => findings.length > 0 || classes.has('panel')) ||
@@ -299,29 +302,6 @@ function said(words: readonly SaidWord[], context: Context, alone = false): Retu
   if ('text' in tried) return tried;
   return ellipsis(words, context) ?? inFrame(words, context, alone) ?? tried;
 }
-
-/** The words in the order of the language, where that has one reading. */
-function inFrame(words: readonly SaidWord[], context: Context, alone: boolean): Reading | undefined {
-  const said = words.map(({ text }) => text);
-  const ordinals = said.filter((each) => ORDINALS[each] !== undefined).length;
-  const readings = framesOf(said).flatMap(({ text, findings, leans }) => {
-    if (leans && (!alone || context.ordinals > ordinals)) return [];
-    const tried = readClause(typed(text), context);
-    const same =
-      'text' in tried &&
-      tried.findings.length === findings.length &&
-      findings.every(({ id, absent }, i) => {
-        const read = tried.findings[i];
-        return read?.id === id && (read.status === 'absent') === absent;
-      });
-    return same ? [tried] : [];
-  });
-  const [one, ...others] = readings;
-  if (!one || others.some((each) => each.findings[0]?.id !== one.findings[0]?.id)) return undefined;
-  return { ...one, opens: one.opens && OPENS_CLAUSE.test(said.find((each) => each !== 'the') ?? '') };
-}
-const OPENS_CLAUSE =
-  /^(?:right|left|[1-5](?:st|nd|rd|th)|second|third|fourth|fifth|webs?$|plan$|xray$|mri$|ultrasound$|tried$|history$)/;
 
 const OPENS_VALUE = /^(?:grade|is|of|at|about)?$/;
 function ellipsis(words: readonly SaidWord[], context: Context): Reading | undefined {

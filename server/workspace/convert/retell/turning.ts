@@ -101,7 +101,7 @@ export function leans(words: readonly string[]): boolean {
 }
 /** Nouns and endings that make one thing of a finding before them (`gout tablets`). */
 export const joinsNoun = (word: string): boolean =>
-  /^(?:clinics?|tablets?|pills?|cream|inhaler|rash|risks?|maker|file|free|like|type|related|induced|medication|specialist|nurse|team|notes?|letter|leaflet|advice|score|scale|diary|service|class|group|protocol|allergy|history|scar|site|wound|dressing|intact|good|fine|ok|okay|happy|poor|bad|normal|abnormal|equal|secure|satisfactory|reasonable|excellent|improving)$/.test(
+  /^(?:clinics?|supports?|insoles?|bottle|tablets?|pills?|cream|inhaler|rash|risks?|maker|file|free|like|type|related|induced|medication|specialist|nurse|team|notes?|letter|leaflet|advice|score|scale|diary|service|class|group|protocol|allergy|history|scar|site|wound|dressing|intact|good|fine|ok|okay|happy|poor|bad|normal|abnormal|equal|secure|satisfactory|reasonable|excellent|improving)$/.test(
     word,
   );
 /** Do they make what they stand before a cause, an aim or a part of something else? */

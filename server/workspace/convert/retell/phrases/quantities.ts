@@ -18,6 +18,7 @@ export const QUANTITIES: readonly Phrase[] = [
   ['a couple of (?=days|months|years|mm|millimetres|millimeters)', '2 '],
   [`(\\d+) (${UNITS})s?['’]s?(?= time)`, '$1 $2s'],
   ['(?<=\\d (?:days|weeks|months|years?|week|month) )time(?= |$)', ''],
+  [`(\\d+ (?:${UNITS})s?) back(?= ,| ;|$| \\n)`, '$1 ago'],
   ['half a year', '6 months'],
   ['a year and a half|1 and a half years', '18 months'],
   ['a month and a half', '6 weeks'],
