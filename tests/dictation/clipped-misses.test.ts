@@ -83,7 +83,7 @@ test.each([
   ],
   // What was said of the ray before is not of the one after.
   ['big toe still numb second toe moves', ['exam right ray 1: numbness present "still"']],
-  ['third toe light touch reduced fourth toe normal', []],
+  ['third toe light touch reduced fourth toe normal', ['exam right ray 3: sensation present state words=[reduced]']],
   ['light touch reduced third toe fourth toe normal', ['exam right ray 3: sensation present state words=[reduced]']],
   ['mulder negative second third positive', ['exam right web 2: click absent']],
   ['second mulder negative third positive', ['exam right web 2: click absent', 'exam right web 3: click present']],
