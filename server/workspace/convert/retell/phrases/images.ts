@@ -1,6 +1,28 @@
 import { NUM, type Phrase, RAY, RAYS, remark, THE } from './phrase.ts';
 
+/** What an image was reported to do. */
+const FILMS = '(?:x-rays?|xrays?|x rays?|films?|radiographs?)';
+const SHOWS = '(?:shows?|showed|reveals?|revealed|demonstrates?|demonstrated|confirms?|confirmed)';
+
 export const IMAGES: readonly Phrase[] = [
+  // What the images are called.
+  ['(?:ultra ?sonograph(?:y|ic scan)|ultra sound|sonograph(?:y|ic scan)|sonogram|u s g|usg|u s scan)', 'ultrasound'],
+  ['(?:m r scan|mr scan|magnetic resonance(?: imaging)?(?: scan)?|mr imaging|m r imaging|mri scan)', 'mri'],
+  ['(?:c t scan|ct scan|computed tomography|cat scan)', 'ct'],
+  // One that opens its sentence was taken, and is not asked for.
+  [
+    `(?<=^|[;\\n] )(?:standing|weight[- ]?bearing|loaded) (?:plain )?${FILMS}(?: today)?(?: ${SHOWS}(?: that)?(?: the)?(?= )|(?= (?:${RAY}|hva|ima)(?: |$)))`,
+    '| xray weight bearing | xray',
+  ],
+  [
+    `(?:(?:standing|weight[- ]?bearing|loaded) )?(?:plain )?${FILMS}(?: today)? (?:have |has )?${SHOWS}(?: that)?(?: the)?(?= )`,
+    'xray',
+  ],
+  [`(?<=(?:ultrasound|mri|ct) (?:today )?)(?:has )?${SHOWS}(?: that)?`, ''],
+  [
+    '(?<=(?:longer|long|shorter|shortened|shortening)(?: (?:by|of|than|the|1st|first|about))* \\d(?:\\.\\d)? )mils?',
+    'mm',
+  ],
   ['with (?:an? |some )?(?:small |large )?(?:joint )?effusion', '| effusion'],
   ['(?<=xray )healed', 'united'],
   [

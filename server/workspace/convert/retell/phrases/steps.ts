@@ -76,6 +76,7 @@ export const STEPS: readonly Phrase[] = [
     '(?:then )?(?:sutured|repaired|reattached|fixed|advanced)(?: down)? to (?:the )?(?:base of (?:the )?)?(?:proximal )?phalanx (?:with|using) (?:an? |one |two |2 )?(?:suture )?anchors?',
     (m) => (suturesPlate(m) ? '| plate repair | anchor |' : undefined),
   ],
+  ['(?:with|using|via|by) (?:an? |one |two |2 )?suture anchors?', '| suture anchor |'],
   ['(?:fixed|held|secured) with (?:an? )?(?:twist off|snap off|headless|cannulated) screw', '| screw |'],
   [
     `(lateral|medial) collateral(?: ligament)? (?:was )?(repaired|reefed|imbricated|released)${NOT_THEN}`,
@@ -101,7 +102,11 @@ export const STEPS: readonly Phrase[] = [
     `(percutaneous|open) (flexor tenotomy|fdl tenotomy)(?: of(?: the)?)? (${NTH})${NOT_THEN}`,
     (m) => `| ${rays(m[3] ?? '')} ${m[2]} ${remark(m[1] ?? '')} |`,
   ],
-  // How the toe is held.
+  // How the toe is held. What is fused with something is a step, and no sign.
+  [
+    `(?:(${NTH}) )?pip (?:joint )?(?:of (?:the )?(${NTH})(?: toe)? )?(?:was )?fused (?=(?:with|using|over|on) (?:an? )?(?:\\d|k-wire|pin|implant|wire|screw))`,
+    (m) => `${m[1] || m[2] ? `${rays(m[1] ?? m[2] ?? '')} ` : ''}pip fusion `,
+  ],
   [`${FIXED}(\\d\\.\\d)(?: mm)? k-wires?`, (m) => `| pin ${remark(`${m[1]} mm`)} |`],
   [
     '(?<=pip (?:joint )?fusion(?: [1-5](?:st|nd|rd|th))? )with (?:an? )?((?:intramedullary )?implant)',

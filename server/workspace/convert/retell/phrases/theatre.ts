@@ -82,6 +82,7 @@ export const THEATRE: readonly Phrase[] = [
     'dorsal incision ',
   ],
   // The plate.
+  ['(?<=plate )(?:was |is )?(?:found|seen|noted) to be', ''],
   ['(?:was |is )?(?:torn|detached|avulsed|ripped) off(?= |$)', 'torn'],
   ['(?:completely|fully) (torn|detached|avulsed|ruptured)', '$1 full'],
   ['(?:partially|partly) (torn|detached|avulsed)', '$1 partial'],
@@ -148,7 +149,7 @@ export const THEATRE: readonly Phrase[] = [
     '| drill holes |',
   ],
   [
-    `(?:with |using )(?:(non absorbable|absorbable|\\d (?:o|0|oh)|braided|strong|\\d (?:o|0|oh) (?:braided|non absorbable)) )?(?:braided )?sutures?`,
+    `(?<!(?:skin|subcut\\w*|wounds?|closed|closure|layers?|deep|fat) )(?:with |using )(?:(non absorbable|absorbable|\\d (?:o|0|oh)|braided|strong|\\d (?:o|0|oh) (?:braided|non absorbable)) )?(?:braided )?sutures?(?! anchors?)`,
     (m) => `| suture${m[1] ? ` ${remark(m[1])}` : ''} |`,
   ],
   [

@@ -1,7 +1,10 @@
 import type { FindingId } from '../../../../../grammar/lexicon/index.ts';
 import { AFTER } from './after.ts';
+import { BEFORE_THEATRE } from './before-theatre.ts';
+import { DIAGNOSIS } from './diagnosis.ts';
 import { IMAGES } from './images.ts';
 import { JOINT } from './joint.ts';
+import { LABORATORY } from './laboratory.ts';
 import { STORY } from './story.ts';
 import { THEATRE } from './theatre.ts';
 import { WEBS } from './webs.ts';
@@ -27,7 +30,7 @@ export type Said = Partial<
   >
 >;
 
-const TABLES: readonly Said[] = [JOINT, WEBS, STORY, IMAGES, THEATRE, AFTER];
+const TABLES: readonly Said[] = [JOINT, WEBS, STORY, IMAGES, LABORATORY, DIAGNOSIS, BEFORE_THEATRE, THEATRE, AFTER];
 
 /** Every row of the tables. What the lexicon has already is not said again here. */
 export const VOCABULARY: readonly SaidFor[] = TABLES.flatMap((table) =>
