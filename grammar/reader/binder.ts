@@ -346,11 +346,11 @@ export class Binder {
     if (this.unreadSubject && local) draft.causes.push(causeOf('subject between', this.unreadSubject, this.line));
   }
 
-  /** A bare finding directly before a `no` that binds forward is unclear with it. */
+  /** A bare finding directly before a `no` that binds forward is unclear with it; so is any before a `nil` (`night pain nil squeeze`). */
   private denyBareBefore(): void {
     const draft = this.current;
-    if (!this.no || !draft || this.last()?.is !== 'finding') return;
-    if (draft.statusGiven || draft.denied || Object.keys(draft.slots).length > 0) return;
+    if (!this.no || !draft || this.last()?.is !== 'finding' || draft.statusGiven || draft.denied) return;
+    if (Object.keys(draft.slots).length > 0 && !this.line.startsWith('nil', this.no.start)) return;
     draft.causes.push(causeOf('reach of no', this.no, this.line));
     this.no = { ...this.no, adjective: true, value: 'equivocal' };
   }

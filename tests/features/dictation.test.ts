@@ -98,8 +98,8 @@ test('the line above its proposals keeps what was dictated, to the letter', asyn
   const found = await offered(`|${dictated}`, ['refactor.rewrite']);
   expect(taken(found, 'Convert dictation to typed lines').split('\n')).toEqual([
     `// dictated: ${dictated}`,
-    '2nd MTP  swelling mild',
-    'proposed 2nd MTP drawer 2 painful  // drawer two and it reproduces her pain',
+    '2nd      swelling mild',
+    'proposed 2nd drawer 2 painful  // drawer two and it reproduces her pain',
     '// seen by AB',
   ]);
 });

@@ -143,7 +143,7 @@ describe('the built server', () => {
   test('converts dictated lines, and on Enter only where the setting asks for it', async () => {
     const dictated = note.replace(/^2nd swelling.*$/m, 'second ray drawer two comma tender stop third ray drawer one');
     const uri = await open(dictated);
-    const typed = '2nd MTP  drawer 2, tender\n3rd MTP  drawer 1';
+    const typed = '2nd      drawer 2, tender\n3rd      drawer 1';
     const converted = [expect.objectContaining({ newText: typed })];
     expect(await server.request('forefoot/convertDictation', { uri, firstLine: 3, lastLine: 6 })).toEqual(converted);
     const onEnter = () =>

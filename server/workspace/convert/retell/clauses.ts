@@ -128,7 +128,7 @@ function edgesOf(words: readonly SaidWord[]): number[] {
     const [first = ''] = text.split('-');
     const [before, after] = [words[i - 1]?.text, words[i + 1]?.text];
     // What a denial stands before is denied, and what comes `with` something is of it.
-    if (i > 0 && (DENIALS.has(before ?? '') || isWith(words, i))) return [];
+    if (i > 0 && (DENIALS.has(before ?? '') || isWith(words, i) || isToward(texts, i))) return [];
     // A side within a run of words may still be of what stands before it, unless a ray follows.
     if (i > 0 && SIDES.includes(text) && !/^(?:the|[1-5](?:st|nd|rd|th)|web)/.test(after ?? '')) return [];
     return i === 0 ||
@@ -190,6 +190,12 @@ function nextSection(words: readonly SaidWord[], from: number): number {
   return at < 0 ? words.length : at;
 }
 const IMAGED: readonly Section[] = ['xray', 'us', 'mri', 'ct', 'lab'];
+/** `shoots into the third and fourth | worse in shoes`: a ray that something goes to opens nothing. */
+function isToward(texts: readonly string[], at: number): boolean {
+  let before = at - 1;
+  while (/^(?:the|and|to|[1-5](?:st|nd|rd|th)|second|third|fourth|fifth)$/.test(texts[before] ?? '')) before--;
+  return /^(?:into|towards?|between)$/.test(texts[before] ?? '');
+}
 const isWith = (words: readonly SaidWord[], at: number): boolean => {
   const before = words[at - 1]?.text ?? '';
   return before === 'with' || (/^(?:an?|the|some)$/.test(before) && words[at - 2]?.text === 'with');

@@ -87,7 +87,7 @@ function stands(runs: readonly Placed[], at: number): boolean {
   if (!run?.reading) return false;
   const { reading, segment, part } = run;
   if (isHeld(runs, at) || isParted({ ...besideOf(runs, at), reading })) return false;
-  if (isOfValueBefore(runs, at)) return false;
+  if (isOfValueBefore(runs, at) || isBesideNil(runs, at)) return false;
   const [before, after] = [nearest(runs, at, -1), nearest(runs, at, 1)];
   const bare = isBare(run) && !reading.opens;
   if (before && isInert(before.words)) {
@@ -123,6 +123,18 @@ function isOfValueBefore(runs: readonly Placed[], at: number): boolean {
 }
 /** Findings of which `normal` may be said. */
 const GRADED_NORMAL: readonly string[] = ['sensation', 'vibration', 'numbness'];
+/** `night pain nil squeeze test`: a `nil` between two clauses may be of either; `nil squeeze test positive` says both. */
+function isBesideNil(runs: readonly Placed[], at: number): boolean {
+  const [before, run, after] = [runs[at - 1], runs[at], runs[at + 1]];
+  const opensNil = (each: Placed | undefined) => each?.segment === run?.segment && each?.words[0]?.text === 'nil';
+  return (
+    opensNil(after) ||
+    (opensNil(run) && before?.segment === run?.segment) ||
+    (after?.segment === run?.segment &&
+      /^(?:positive|negative)$/.test(after?.words[0]?.text ?? '') &&
+      (run?.reading?.findings.some(({ status }) => status === 'absent') ?? false))
+  );
+}
 /** Does a clause have its ray before its finding, by its own words or those of a speaker who says rays first? */
 const isPlaced = ({ reading, words }: Run, runs: readonly Placed[]): boolean =>
   (reading?.findings ?? []).every(({ subject, word }) => subject !== undefined && subject.start < word.start) &&

@@ -46,7 +46,7 @@ export const isComplete = (text: string): boolean => {
  */
 const HOLDING = pattern(
   closed.HOLDING,
-  '|mum|dad|wife|husband|daughter|son|aunt|uncle|grandmother|other (?:leg|one|clinic|patient)|risks?|discuss\\w*|offer\\w*|talk\\w*|explain\\w*|consent\\w*|warn\\w*|told|tell|advis\\w*|counsel\\w*|understand\\w*|wonder\\w*|think|thought|thinks|expect\\w*|worr\\w*|concern\\w*|rul\\w+ out|suspect\\w*|in case|look(?:ing)? (?:out )?for|watch\\w*|return if|come back if|including|include|such as|e g|for example|asked|asks|outside|not (?:buying|convinced)|disagree\\w*|s[ck]eptical|wants?|hop(?:es?|ing)|option\\w*|consider\\w*|if',
+  '|mum|dad|wife|husband|daughter|son|aunt|uncle|grandmother|other (?:leg|one|clinic|patient)|risks?|discuss\\w*|offer\\w*|talk\\w*|explain\\w*|consent\\w*|warn\\w*|told|tell|advis\\w*|counsel\\w*|understand\\w*|knows about|aware of|wonder\\w*|think|thought|thinks|expect\\w*|worr\\w*|concern\\w*|rul\\w+ out|suspect\\w*|in case|look(?:ing)? (?:out )?for|watch\\w*|return if|come back if|including|include|such as|e g|for example|asked|asks|outside|not (?:buying|convinced)|disagree\\w*|s[ck]eptical|wants?|hop(?:es?|ing)|option\\w*|consider\\w*|if',
 );
 export const holds = (text: string): boolean => HOLDING.test(text);
 

@@ -1,5 +1,5 @@
 import { NO_PAIR } from './exam.ts';
-import { FRESH, ORD, type Phrase, RAY, RAYS, remark, UNVALUED } from './phrase.ts';
+import { FRESH, METAL, ORD, type Phrase, RAY, RAYS, remark, UNVALUED } from './phrase.ts';
 
 /** An exam in clipped phrases, as surgeons dictate it: the finding, its ray and its result with few words between. */
 const JOINT = '(?: (?:toe|toes|mtp joint|mtp|mtps|joint|joints|ray|rays))?';
@@ -114,7 +114,7 @@ const TESTS: readonly Phrase[] = [
     (m) => `| ${m[1]} ${m[2]} | ${m[1]} mtp ${m[3]} |`,
   ],
   [
-    `(${RAYS})(?: (?:toe|toes|joint|joints|ray|rays))?(?: (?:is|are|both|all|still|now))* (stable|unstable)`,
+    `(?<!${METAL} (?:in|of|through|across|at|for) (?:the )?)(${RAYS})(?: (?:toe|toes|joint|joints|ray|rays))?(?: (?:is|are|both|all|still|now))* (stable|unstable)`,
     '| $1 mtp $2 |',
   ],
   [

@@ -35,3 +35,5 @@ export const ORD: Readonly<Record<string, string>> = {
   first: '1st',
 };
 export const ordinal = (match: RegExpMatchArray): string | undefined => ORD[match[0]];
+/** What lies in a toe is stable for itself (`the wire in the second toe is stable`). */
+export const METAL = '(?:k-wire|wire|pin|screw|metalwork|hardware|implant)';

@@ -1,10 +1,11 @@
-import { JOINT, NUM, ORD, ordinal, type Phrase, RAY, RAYS, THE } from './phrase.ts';
+import { JOINT, METAL, NUM, ORD, ordinal, type Phrase, RAY, RAYS, THE } from './phrase.ts';
 
 /** Words as a recogniser mishears them in this trade. */
 export const MISHEARD: readonly Phrase[] = [
   [`(${NUM}) degrees?`, '$1°'],
   [`(${NUM}) millimet(?:re|er)s?`, '$1 mm'],
   ['planter', 'plantar'],
+  ['(?:the |an? )?m r (?=of|shows|showed|today|this)', 'mri '],
   ['type (?:to|too) (?=diabet)', 'type 2 '],
   ['(?<=(?:tourniquet|cuff) (?:at |to |on )?)2 (50|20|80)', '2$1'],
   ['toe grip', 'toe purchase'],
@@ -67,7 +68,7 @@ export const PLACES: readonly Phrase[] = [
     (m) => `${ORD[m[1] ?? ''] ?? m[1]} ${m[2]} ${m[3]}`,
   ],
   [
-    `((?:${RAY}|second|third|fourth|fifth)(?:(?: and | to | )(?:${RAY}|second|third|fourth|fifth))*)(?: toes?| joints?| mtps?)? (?:is|are) (?:all )?stable`,
+    `(?<!${METAL} (?:in|of|through|across|at|for) (?:the )?)((?:${RAY}|second|third|fourth|fifth)(?:(?: and | to | )(?:${RAY}|second|third|fourth|fifth))*)(?: toes?| joints?| mtps?)? (?:is|are) (?:all )?stable`,
     (m) => `${(m[1] ?? '').replace(/second|third|fourth|fifth/g, (each) => ORD[each] ?? each)} mtp stable`,
   ],
   // `second and third both tender`

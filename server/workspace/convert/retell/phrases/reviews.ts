@@ -89,8 +89,8 @@ export const REVIEWS: readonly Phrase[] = [
   ],
   ['(?:the )?(?:scar|wound) (?:is |looks )?(?:clean and dry|clean dry|dry and clean)', 'wound clean and dry'],
   [
-    '(?:walking|now|back|wearing) (?:in(?:to)? )?(?:normal |ordinary |her |his |own |regular )*(?:shoes|trainers|runners|sneakers)',
-    '| trainers |',
+    '(?:walking|now|back|wearing) (?:in(?:to)? )?(?:normal |ordinary |her |his |own |regular )*(shoes|trainers|runners|sneakers)',
+    (m) => (m[1] === 'shoes' ? '| normal shoes |' : '| trainers |'),
   ],
   [
     '(a bit of |slight |mild |some |moderate )?swelling (at the end of the day|by (?:the )?(?:evening|end of the day)|in the evenings?|after (?:a long day|walking|standing))',

@@ -12,7 +12,7 @@ export const COURSE = {
   irregular: ['sporadically', 'patchy', 'irregularly', 'hit and miss', 'some days'],
   intermittent: [],
   better: [
-    ...['helps', 'helpful', 'has helped', 'beneficial', 'of benefit', 'effective', 'working', 'works', 'worked'],
+    ...['helps', 'helpful', 'has helped', 'beneficial', 'of benefit', 'effective', 'worked'],
     ...['does help', 'helping', 'with relief', 'with benefit', 'eases it', 'eased it', 'eases things', 'useful'],
     ...['is helping', 'did help'],
   ],

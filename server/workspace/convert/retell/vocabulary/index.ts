@@ -1,4 +1,4 @@
-import type { FindingId } from '../../../../../grammar/lexicon/index.ts';
+import { entryOf, type FindingId } from '../../../../../grammar/lexicon/index.ts';
 import { AFTER } from './after.ts';
 import { BEFORE_THEATRE } from './before-theatre.ts';
 import { DIAGNOSIS } from './diagnosis.ts';
@@ -32,16 +32,26 @@ export type Said = Partial<
 
 const TABLES: readonly Said[] = [JOINT, WEBS, STORY, IMAGES, LABORATORY, DIAGNOSIS, BEFORE_THEATRE, THEATRE, AFTER];
 
-/** Every row of the tables. What the lexicon has already is not said again here. */
-export const VOCABULARY: readonly SaidFor[] = TABLES.flatMap((table) =>
-  Object.entries(table).flatMap(([id, { finding = {}, value = {} }]) =>
-    (
-      [
-        ['finding', finding],
-        ['value', value],
-      ] as const
-    ).flatMap(([as, rows]) =>
-      Object.entries(rows).map(([written, said]): SaidFor => ({ id: id as FindingId, as, written, said })),
-    ),
-  ),
-);
+/** Every row of the tables; what an earlier one says stands. What the lexicon has already is not said again here. */
+export const VOCABULARY: readonly SaidFor[] = rowsOf(TABLES);
+
+function rowsOf(tables: readonly Said[]): SaidFor[] {
+  const claimed = new Set<string>();
+  const rows: SaidFor[] = [];
+  for (const table of tables)
+    for (const [finding, { finding: names = {}, value = {} }] of Object.entries(table)) {
+      const id = finding as FindingId;
+      const add = (as: SaidFor['as'], written: string, said: readonly string[]): void => {
+        const own = said.filter((phrase) => !claims(id, as, phrase).some((each) => claimed.has(each)));
+        for (const phrase of own) for (const each of claims(id, as, phrase)) claimed.add(each);
+        if (own.length > 0) rows.push({ id, as, written, said: [...new Set(own)] });
+      };
+      for (const [written, said] of Object.entries(names)) add('finding', written, said);
+      for (const [written, said] of Object.entries(value)) add('value', written, said);
+    }
+  return rows;
+}
+/** One phrase names one finding in each section, and gives one value of a finding. */
+function claims(id: FindingId, as: SaidFor['as'], phrase: string): string[] {
+  return as === 'value' ? [`${id} ${phrase}`] : entryOf(id).sections.map((section) => `${section}: ${phrase}`);
+}

@@ -12,9 +12,7 @@ export const LIFE: Said = {
   course: {
     finding: {
       'history course better': ['getting there', 'turned the corner'],
-      'history course worse': [
-        ...['going downhill', 'going backwards', 'things going downhill', 'heading downhill', 'deteriorated'],
-      ],
+      'history course worse': [...['going downhill', 'going backwards', 'things going downhill', 'heading downhill']],
       'history course steady': [
         ...each(['things', 'symptoms', 'everything', 'foot', 'overall', 'things are', 'symptoms are'], 'much the same'),
         ...each(
@@ -53,7 +51,7 @@ export const LIFE: Said = {
   work: {
     finding: {
       'work back at work': [
-        ...['back working', 'returned to work', 'back in work', 'back on the job', 'back at the office'],
+        ...['returned to work', 'back in work', 'back on the job', 'back at the office'],
         ...['back at her job', 'back at his job', 'back to her job', 'back to his job', 'back at her desk'],
         ...['back at his desk', 'working again', 'resumed work', 'back on duty', 'back in the office'],
         ...['went back to work', 'started work again'],
