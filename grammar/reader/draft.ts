@@ -181,6 +181,7 @@ export function doubtSlot({ slots }: Draft, slot: string, line: string): void {
   if (read) slots[slot] = { ...read, causes: [...read.causes, causeOf('either neighbour', read, line)] };
 }
 
+const LIGHT_TOUCH = /\bsens\w*\b[^;,.]*\blt\b/i;
 const OF_SO_MANY = /^\d+\s+(?:out\s+)?of\s+(?:the\s+(?:last|past)\s+)?\d/i;
 
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
@@ -229,6 +230,12 @@ export function finished(draft: Draft, line: string): FindingNode {
   if (removed) add('distancing word', draft.word);
   // `pain R6 L3`: two scores, or a ray?
   if (score && draft.section === 'pain' && /\b[RL]\d+[\s,]+[RL]\d/i.test(line)) add('either neighbour', score);
+  // `sense lt normal`: of light touch, or of the left? Beside `rt` it is a side.
+  if (draft.id === 'sensation' && LIGHT_TOUCH.test(line) && !/\brt\b/i.test(line)) add('either neighbour', draft.word);
+  // `discharge physio`: to it, or from it? Nobody is discharged from his own doctor.
+  const to = draft.id === 'discharge' ? draft.slots.to?.value : undefined;
+  if (to?.is === 'word' && !to.words.includes('general practitioner') && !/\bto\b/i.test(line.slice(draft.word.start, draft.end)))
+    doubtSlot(draft, 'to', line);
   // `fh:` opens a list.
   if (draft.id === 'family-history' && isBare(draft) && /^\s*:\s*$/.test(line.slice(draft.end)))
     add('no result', draft.word);

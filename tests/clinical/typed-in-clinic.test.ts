@@ -54,6 +54,19 @@ describe('what nobody may pass over', () => {
     expect(reported('2nd normal, not tender', 'stated-twice')).toEqual([]);
     expect(reported('2nd normal, drawer 2', 'stated-twice')).toEqual([]);
   });
+  it('is a treatment beside `tried none`, or what stood beside an exam that was not done', () => {
+    const told = (note: string) => reported(note, 'stated-twice').map(({ message }) => message);
+    expect(told('tried tape; none')).toEqual([
+      '"tried none" and "tape" contradict each other. Keep the one that is right.',
+    ]);
+    expect(told('tried none\ntried steroid web 2 2026-01')).toHaveLength(1);
+    expect(told('stand not done; gait antalgic')).toEqual([
+      '"stand not done" and "gait" contradict each other. Keep the one that is right.',
+    ]);
+    expect(told('tried none\nplan tape')).toEqual([]);
+    expect(told('tried none; no steroid')).toEqual([]);
+    expect(told('stand not done\n2nd tender')).toEqual([]);
+  });
   it('is a signature above every visit', () => {
     const { reports } = analyseHeader([readLine('forefoot 1'), readLine('signed 2026-01-02 AB')]);
     expect(reports.map(({ code, place }) => [code, place.line])).toEqual([['word-out-of-place', 1]]);

@@ -1,7 +1,7 @@
 import { entryOf } from '../../../grammar/lexicon/index.ts';
 import type { RayAnalysis } from '../analysis.ts';
 import { ask, clearFacts, dislocatedFilms, sameMeaning, straightToe } from '../answers.ts';
-import { byFinding } from '../fact-index.ts';
+import { byFinding, clearFactsOf } from '../fact-index.ts';
 import { type AnyFact, subjectKey, subjectNumber } from '../facts.ts';
 import { defineRule, type Finding, replace } from './define-rule.ts';
 import { gradeWrittenAsStage } from './mixed-up.ts';
@@ -34,6 +34,8 @@ export const statedTwice = defineRule({
         yield* repeated(facts);
         yield* againstNormal(facts);
       }
+    yield* againstWhole(visit.facts, 'earlier-treatment', 'tried');
+    yield* againstWhole(visit.facts, 'standing-exam', 'stand');
   },
 });
 /** Are two of the facts of one finding about the same subject? Seldom, and only then are they compared. */
@@ -42,6 +44,31 @@ function hasTwin(facts: readonly AnyFact[]): boolean {
   const seen = new Set<number>();
   for (const fact of facts) seen.add(subjectNumber(fact));
   return seen.size < facts.length;
+}
+/** `tried none` beside what was tried, `stand not done` beside what was seen standing. */
+function* againstWhole(
+  facts: readonly AnyFact[],
+  whole: 'earlier-treatment' | 'standing-exam',
+  section: AnyFact['section'],
+): Iterable<Finding> {
+  const denied = clearFactsOf(facts, whole).find(({ status }) => status !== 'present');
+  const told =
+    denied &&
+    facts.find(
+      ({ finding, clarity, status, side, ...fact }) =>
+        fact.section === section &&
+        finding !== whole &&
+        clarity === 'clear' &&
+        status === 'present' &&
+        (!side || !denied.side || side === denied.side),
+    );
+  if (!denied || !told) return;
+  yield {
+    place: denied.origin.place,
+    severity: 'contradiction',
+    message: `"${section} ${denied.status === 'absent' ? 'none' : denied.status}" and "${entryOf(told.finding).word}" contradict each other. Keep the one that is right.`,
+    related: [{ place: told.origin.place, message: entryOf(told.finding).word }],
+  };
 }
 /** `2nd normal, tender`: found, and denied by what `normal` stands for. */
 function* againstNormal(facts: readonly AnyFact[]): Iterable<Finding> {

@@ -1,6 +1,20 @@
 import { checkRules } from './rules.ts';
 
 checkRules({
+  '`lt` in a line of feeling may be light touch, unless `rt` stands beside it': [
+    ['sense lt normal', 'unclear: sensation'],
+    ['sense lt ok', 'unclear: sensation'],
+    ['sensation lt 10/10', 'unclear: sensation'],
+    ['sense 2nd lt reduced', 'unclear: sensation'],
+    ['sense lt normal, rt reduced', 'left sensation state=normal; right sensation state=reduced'],
+    ['sense left normal', 'left sensation state=normal'],
+    ['lt 2nd tender', 'left 2 tenderness'],
+  ],
+  'who is discharged without `to` may be discharged to it, or from it': [
+    ['plan discharge physio', 'plan/discharge to=?physiotherapy'],
+    ['plan discharge to physio', 'plan/discharge to=physiotherapy'],
+    ['plan discharge gp', 'plan/discharge to=general practitioner'],
+  ],
   'the neighbour that is named first, or by whom it is done, may lie on the other toe': [
     ['hallux overlaps 2nd', 'unclear: overlap'],
     ['big toe crosses 2nd', 'unclear: overlap'],
