@@ -173,6 +173,10 @@ describe('the hint', () => {
     expect(then).toHaveLength(1);
     expect(then[0]).toContain('of the left foot');
   });
+  test('asks for a visit of both feet as a whole where neither is examined', () => {
+    const [hint] = hints('first both', ['plan boot both']).filter(({ code }) => code === 'incomplete-visit');
+    expect(hint?.message).toMatch(/^Not mentioned in this first visit: history onset/);
+  });
   test('gives way to what is urgent', () => {
     const lines = ['2nd hot, red', 'history fever 39 °C', 'plan tape 2nd'];
     expect(hints('first right', lines)).toEqual([]);

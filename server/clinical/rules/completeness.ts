@@ -31,12 +31,13 @@ function planned({ facts, verbatim, lifecycle }: VisitFacts, lines: RuleView['li
   return undefined;
 }
 
-/** In a visit of both feet each foot that is examined is asked for, one after the other. */
+/** In a visit of both feet each foot that is examined is asked for, one after the other; where neither is, the visit is. */
 function sidesOf({ side, facts }: VisitFacts): (Side | undefined)[] {
   if (side !== 'both') return [undefined];
-  return (['right', 'left'] as const).filter((each) =>
+  const examined = (['right', 'left'] as const).filter((each) =>
     facts.some((fact) => fact.side === each && fact.section === 'exam'),
   );
+  return examined.length > 0 ? examined : [undefined];
 }
 
 export const incompleteVisit = defineRule({
