@@ -234,7 +234,11 @@ export function finished(draft: Draft, line: string): FindingNode {
   if (draft.id === 'sensation' && LIGHT_TOUCH.test(line) && !/\brt\b/i.test(line)) add('either neighbour', draft.word);
   // `discharge physio`: to it, or from it? Nobody is discharged from his own doctor.
   const to = draft.id === 'discharge' ? draft.slots.to?.value : undefined;
-  if (to?.is === 'word' && !to.words.includes('general practitioner') && !/\bto\b/i.test(line.slice(draft.word.start, draft.end)))
+  if (
+    to?.is === 'word' &&
+    !to.words.includes('general practitioner') &&
+    !/\bto\b/i.test(line.slice(draft.word.start, draft.end))
+  )
     doubtSlot(draft, 'to', line);
   // `fh:` opens a list.
   if (draft.id === 'family-history' && isBare(draft) && /^\s*:\s*$/.test(line.slice(draft.end)))
