@@ -41,6 +41,7 @@ export const NEEDS: Readonly<Partial<Record<FindingId, Need>>> = {
   },
   'earlier-surgery': { words: OPERATIONS, says: 'its date, or `s/p` before it', example: 'history weil 2019' },
   listing: { words: ['list for', 'listed for'], says: 'the operation', example: 'plan listed for weil 2nd' },
+  discharge: { words: ['physiotherapy', 'physio'], says: '`to` before it', example: 'plan discharge to physio' },
   'foot-swelling': {
     words: ['swelling', 'swollen', 'puffy'],
     says: 'the foot named before it',

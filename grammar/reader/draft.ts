@@ -181,6 +181,12 @@ export function doubtSlot({ slots }: Draft, slot: string, line: string): void {
   if (read) slots[slot] = { ...read, causes: [...read.causes, causeOf('either neighbour', read, line)] };
 }
 
+/** Tests that are denied by their result only: `no crt`, `no monofilament` may not have been done. */
+const TESTS: readonly string[] = ['capillary-refill', 'temperature', 'abi', 'mtp-motion', 'pip', 'gait', 'calf'];
+const isUntold = ({ id, denied, slots, word }: Draft, line: string): boolean =>
+  denied === true &&
+  Object.keys(slots).length === 0 &&
+  (TESTS.includes(id) || /^(?:.*filament|colou?r)$/i.test(line.slice(word.start, word.end)));
 const LIGHT_TOUCH = /\bsens\w*\b[^;,.]*\blt\b/i;
 const OF_SO_MANY = /^\d+\s+(?:out\s+)?of\s+(?:the\s+(?:last|past)\s+)?\d/i;
 
@@ -232,11 +238,11 @@ export function finished(draft: Draft, line: string): FindingNode {
   if (score && draft.section === 'pain' && /\b[RL]\d+[\s,]+[RL]\d/i.test(line)) add('either neighbour', score);
   // `sense lt normal`: of light touch, or of the left? Beside `rt` it is a side.
   if (draft.id === 'sensation' && LIGHT_TOUCH.test(line) && !/\brt\b/i.test(line)) add('either neighbour', draft.word);
-  // `discharge physio`: to it, or from it? Nobody is discharged from his own doctor.
+  // `discharge physio`: to it, or from it?
   const to = draft.id === 'discharge' ? draft.slots.to?.value : undefined;
   if (
     to?.is === 'word' &&
-    !to.words.includes('general practitioner') &&
+    to.words.includes('physiotherapy') &&
     !/\bto\b/i.test(line.slice(draft.word.start, draft.end))
   )
     doubtSlot(draft, 'to', line);
@@ -246,7 +252,7 @@ export function finished(draft: Draft, line: string): FindingNode {
   // `toe purchase absent` has lost its grip; of a paper test it might be said of a good one.
   const { id, section, word, end } = draft;
   // `no drawer`: negative, or not done? `drawer no` answers.
-  const untold = id === 'drawer' && (draft.denied || end === word.end);
+  const untold = (id === 'drawer' && (draft.denied || end === word.end)) || isUntold(draft, line);
   if ((id === 'paper' || untold) && status === 'absent') add('named result', word);
   const { segment, start, subject, whole, side, apart, beside } = draft;
   const quotes = orNone(draft.quotes);

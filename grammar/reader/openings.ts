@@ -37,8 +37,8 @@ const STOPPERS: readonly string[] = [
 ];
 
 /** What is weighed, lessened or waited for is not yet ordered, and neither is what its list goes on with. */
-const WEIGHS =
-  /^(?:consider(?:ing)?|contemplate|discuss(?:ion)?|d\/w|options?|offer|explore|explain|talk|wean|taper|reduce|decrease|lessen|cut|await(?:ing)?|defer|postpone)$/i;
+export const WEIGHS =
+  /^(?:consider(?:ing)?|contemplate|discuss(?:ion)?|d\/w|options?|offer|explore|explain|talk|wean(?:ing)?|taper|halve|reduce|decrease|lessen|cut|await(?:ing|s)?|pending|defer|postpone)$/i;
 /** `wean tape, boot 2/52`, `discuss surgery, steroid`: such a verb holds for each treatment down to what is none. */
 function weighedReach(elements: readonly Element[]): void {
   let opens: Cause | undefined;

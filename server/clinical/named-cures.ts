@@ -6,6 +6,7 @@ import {
 } from '../../grammar/lexicon/header-words.ts';
 import { LIFECYCLE_WORDS, PREFIX_WORDS, SIGNER_ROLES } from '../../grammar/lexicon/lifecycle-words.ts';
 import { readLine } from '../../grammar/read-line.ts';
+import { WEIGHS } from '../../grammar/reader/openings.ts';
 import { HEARD_AS } from '../../grammar/spoken/spoken-words.ts';
 import type { LineSyntax } from '../../grammar/syntax.ts';
 import { DRAWER_SCALES } from '../../grammar/values.ts';
@@ -177,9 +178,10 @@ function opensItsLine(line: LineSyntax, place: Place): boolean {
   if (line.text.slice(0, place.start).trim() !== '' || place.end >= line.text.trimEnd().length) return false;
   return PREFIX_WORDS.some((word) => word === first.toLowerCase()) || openersFor(line, place).length > 0;
 }
-/** May the words of a report become a remark? Not where they open their line, nor behind a `no` that would then deny what follows. */
+/** May the words of a report become a remark? Not where they open their line, weigh what follows, or stand behind a `no` that would then deny it. */
 export const mayBeRemark = (line: LineSyntax, place: Place): boolean =>
   !opensItsLine(line, place) &&
+  !WEIGHS.test(line.text.slice(place.start, place.end)) &&
   !/(?:^|[^\p{L}])(?:no|not|nor|without|denies)\s+$/iu.test(line.text.slice(0, place.start));
 const keepAsRemark: Cure = ({ words, place, line }) =>
   mayBeRemark(line, place) ? [fix(`Keep "${words}" as a quoted remark`, [replace(place, `"${words}"`)])] : [];

@@ -1,6 +1,7 @@
 import { entryOf } from '../../grammar/lexicon/index.ts';
 import { PREFIX_WORDS } from '../../grammar/lexicon/lifecycle-words.ts';
 import { type Form, formOf, type WordClass } from '../../grammar/reader/forms.ts';
+import { WEIGHS } from '../../grammar/reader/openings.ts';
 import type { Cause, FindingNode, LineSyntax, Role } from '../../grammar/syntax.ts';
 import type { Span } from '../../grammar/values.ts';
 import type { Place, VisitFacts } from './facts.ts';
@@ -55,7 +56,13 @@ function isPlain(text: string): boolean {
   const form = formOf(text);
   if (speltLike(text, PREFIX_WORDS).length > 0 || PREFIX_WORDS.some((word) => word === text.toLowerCase()))
     return false;
-  return !TURNS.test(text) && !form?.side && !locates(form) && !TURNING.some((name) => form?.classes.has(name));
+  return (
+    !TURNS.test(text) &&
+    !WEIGHS.test(text) &&
+    !form?.side &&
+    !locates(form) &&
+    !TURNING.some((name) => form?.classes.has(name))
+  );
 }
 
 /** A place (`shaft tender`) is part of what is said. */

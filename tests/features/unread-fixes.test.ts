@@ -144,3 +144,13 @@ describe('a word that only needs its place', () => {
     expect(codeActions(note, range).some(({ isPreferred }) => isPreferred)).toBe(false);
   });
 });
+
+describe('a word that weighs or lessens what is planned', () => {
+  test.each(['plan consider| steroid, tape', 'plan wean| boot, tape', 'plan taper| boot, tape'])(
+    'is never taken from it by a fix: %s',
+    (typed) => {
+      const { titles } = fixesAt(typed);
+      expect(titles.filter((title) => /^Keep "|Read the findings|Replace/.test(title))).toEqual([]);
+    },
+  );
+});

@@ -4,6 +4,7 @@ import { isForm } from '../../../grammar/reader/forms.ts';
 const COMMON: ReadonlySet<string> = new Set(
   `
 a an as in is it of or am are was were has had does i me us
+wean taper ponder mull halve lower lessen postpone decrease pending
 able abnormal about above accept acid across act actual add admit advice afraid after afternoon again against age ago agree ahead air all allow almost
 alone along already also although always am among amount and anger animal ankles another answer anti any anyone anything anyway apart appear apply
 appointment april area arm around arrive art ask asleep at attack august aunt autumn await aware away baby back bad bag bakery ball bank bar base bath

@@ -1,6 +1,34 @@
 import { checkRules } from './rules.ts';
 
 checkRules({
+  'a test that is denied may not have been done': [
+    ['no monofilament', 'unclear: sensation'],
+    ['2nd no monofilament', 'unclear: sensation'],
+    ['no crt', 'unclear: capillary-refill'],
+    ['no colour', 'unclear: perfusion'],
+    ['no gait', 'unclear: gait'],
+    ['2nd no rom', 'unclear: mtp-motion'],
+    ['no calf tenderness', 'no calf state=tender'],
+    ['no pulses', 'no pulses'],
+    ['no sensation', 'no sensation'],
+  ],
+  '`over` a number is more than it': [
+    ['2nd drawer over 2', '2 drawer grade=?2'],
+    ['pain over 5/10', 'pain/pain score=?5/10'],
+  ],
+  'a time with `at` or `in` is when it begins': [
+    ['back to work at 8 weeks', 'unclear: work'],
+    ['antibiotics in 2 weeks', 'unclear: medicine'],
+    ['back at work for 8 weeks', 'work load=back at work for=8weeks'],
+  ],
+  'the weather and a pregnancy are of another time': [
+    ['2nd red in the heat', 'unclear: redness'],
+    ['history diabetes in pregnancy', 'unclear: diabetes'],
+  ],
+  'a `nil` after a finding denies it, or the next one': [
+    ['web 3 night pain nil squeeze test', 'unclear: pain; unclear: squeeze'],
+    ['web 3 night pain, nil squeeze', 'web 3 pain character=night; web 3 no squeeze'],
+  ],
   '`lt` in a line of feeling may be light touch, unless `rt` stands beside it': [
     ['sense lt normal', 'unclear: sensation'],
     ['sense lt ok', 'unclear: sensation'],

@@ -65,7 +65,7 @@ function inSection(list: readonly Framed[], said: string): Frame | undefined {
 
 /** A strong section word opens a clause; that of an image may stand anywhere in it (`plate intact on the mri`). Who orders, plans. */
 function sectionIn(all: readonly string[]): { section: string; tokens: readonly string[] } {
-  if (ORDERS.has(all[0] ?? '')) return { section: 'plan', tokens: all.slice(1) };
+  if (ORDERS.has(all[0] ?? '') && !all.includes('ago')) return { section: 'plan', tokens: all.slice(1) };
   const at = all.findIndex((word, i) => {
     const named = closed.SECTION_WORDS[word];
     return named?.strong && (i === 0 || (IMAGES.has(named.section) && i > 1));

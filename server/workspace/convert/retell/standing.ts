@@ -87,7 +87,7 @@ function stands(runs: readonly Placed[], at: number): boolean {
   if (!run?.reading) return false;
   const { reading, segment, part } = run;
   if (isHeld(runs, at) || isParted({ ...besideOf(runs, at), reading })) return false;
-  if (isOfValueBefore(runs, at) || isBesideNil(runs, at)) return false;
+  if (isOfValueBefore(runs, at) || isBesideNil(runs, at) || isOfRayBefore(runs, at)) return false;
   const [before, after] = [nearest(runs, at, -1), nearest(runs, at, 1)];
   const bare = isBare(run) && !reading.opens;
   if (before && isInert(before.words)) {
@@ -123,6 +123,12 @@ function isOfValueBefore(runs: readonly Placed[], at: number): boolean {
 }
 /** Findings of which `normal` may be said. */
 const GRADED_NORMAL: readonly string[] = ['sensation', 'vibration', 'numbness'];
+/** `cold third toe and warm second toe`: a ray before an `and` ends what was said of it, where something stands before it. */
+const isOfRayBefore = (runs: readonly Placed[], at: number): boolean =>
+  runs[at - 1]?.segment === runs[at]?.segment &&
+  /^(?:(?:right|left|the) )*[1-5](?:st|nd|rd|th)(?: (?:toe|mtp|ray|joint|metatarsal|web))* and (?![1-5])/.test(
+    wordsOf(runs[at]),
+  );
 /** `night pain nil squeeze test`: a `nil` between two clauses may be of either; `nil squeeze test positive` says both. */
 function isBesideNil(runs: readonly Placed[], at: number): boolean {
   const [before, run, after] = [runs[at - 1], runs[at], runs[at + 1]];

@@ -46,7 +46,7 @@ export const isComplete = (text: string): boolean => {
  */
 const HOLDING = pattern(
   closed.HOLDING,
-  '|mum|dad|wife|husband|daughter|son|aunt|uncle|grandmother|other (?:leg|one|clinic|patient)|risks?|discuss\\w*|offer\\w*|talk\\w*|explain\\w*|consent\\w*|warn\\w*|told|tell|advis\\w*|counsel\\w*|understand\\w*|knows about|aware of|wonder\\w*|think|thought|thinks|expect\\w*|worr\\w*|concern\\w*|rul\\w+ out|suspect\\w*|in case|look(?:ing)? (?:out )?for|watch\\w*|return if|come back if|including|include|such as|e g|for example|asked|asks|outside|not (?:buying|convinced)|disagree\\w*|s[ck]eptical|wants?|hop(?:es?|ing)|option\\w*|consider\\w*|if',
+  '|mum|dad|wife|husband|daughter|son|aunt|uncle|grandmother|other (?:leg|one|clinic|patient)|risks?|discuss\\w*|offer\\w*|talk\\w*|explain\\w*|consent\\w*|warn\\w*|told|tell|advis\\w*|counsel\\w*|understand\\w*|knows about|aware of|(?<!at )once(?! (?:a|per|each|every|daily|weekly|more)(?: |$))|provided (?=the|that|skin|she|he|it)|assuming|whether|no (?:sign|evidence|suggestion|hint) of|not able|(?:opposite|unaffected|contralateral) (?:foot|leg|side|toes?)(?! s)|(?:good|well) (?:foot|leg|side)|wonder\\w*|think|thought|thinks|expect\\w*|worr\\w*|concern\\w*|rul\\w+ out|suspect\\w*|in case|look(?:ing)? (?:out )?for|watch\\w*|return if|come back if|including|include|such as|e g|for example|asked|asks|outside|not (?:buying|convinced)|disagree\\w*|s[ck]eptical|wants?|hop(?:es?|ing)|option\\w*|consider\\w*|if',
 );
 export const holds = (text: string): boolean => HOLDING.test(text);
 
@@ -106,7 +106,7 @@ export const joinsNoun = (word: string): boolean =>
   );
 /** Do they make what they stand before a cause, an aim or a part of something else? */
 export const governs = (word: string): boolean =>
-  /^(?:for|of|to|from|by|about|because|due|reduce\w*|prevent\w*|avoid\w*|caus\w*|treat\w*|help\w*|with|without|than|as|like|called|named|into|against|any|more|less|much|that|which|cause|if|has|have|had|got|gets|alternate|half|some|most|part|partial|partially|remaining|rest|few|every|other|another|residual|old|new|phantom|false)$/.test(
+  /^(?:for|of|to|from|by|about|because|due|remove|removed|discontinue|finish|finished|enough|omit|omitted|withhold|withheld|refuses?|declines?|postpone|gave|received|completed|allergic|rash|reduce\w*|prevent\w*|avoid\w*|caus\w*|treat\w*|help\w*|with|without|than|as|like|called|named|into|against|any|more|less|much|that|which|cause|if|has|have|had|got|gets|alternate|half|some|most|part|partial|partially|remaining|rest|few|every|other|another|residual|old|new|phantom|false)$/.test(
     word,
   );
 /** Words that open what stands after them, so that it is a finding of its own. */
