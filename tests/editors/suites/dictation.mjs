@@ -5,11 +5,11 @@ const expected = {
   file: 'KM-207.forefoot',
   command: 'Forefoot Notes: Convert dictation on the selected lines to typed lines',
   dictated: 'third ray drawer grade one no sorry grade two comma tender plantar',
-  typed: /^3rd MTP {2}drawer 2, tender plantar$/m,
+  typed: /^3rd {6}drawer 2, tender plantar$/m,
   left: 'fourth ray drawer zero full stop fifth ray straight',
   moved: 'second web click negative full stop third ray paper holds',
-  onMove: [/^3rd MTP {2}paper holds$/m],
-  onEnter: [/^4th MTP {2}drawer 0$/m, /^5th MTP {2}straight$/m],
+  onMove: [/^3rd {6}paper holds$/m],
+  onEnter: [/^4th {6}drawer 0$/m, /^5th {6}straight$/m],
 };
 
 export const name =
