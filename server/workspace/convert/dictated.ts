@@ -38,7 +38,7 @@ export function isConverted(lines: readonly LineSyntax[], at: number): boolean {
 /** Words without what a conversion writes between and before them. */
 const bare = (text: string): string => plain(text.replace(/[,;…]/g, ' ')).replace(PLACE, '');
 const PLACE = new RegExp(
-  `^(?:(?:${Object.values(SECTION_WORD).join('|')}|right|left|[1-5](?:st|nd|rd|th)(?:-[1-5](?:nd|rd|th))?|and|mtp|mt|webs?|[1-5](?:-[1-5])?|others)(?: |$))*`,
+  `^(?:(?:${Object.values(SECTION_WORD).join('|')}|right|left|[1-5](?:st|nd|rd|th)(?:-[1-5](?:nd|rd|th))?|and|toes?|mtp|mt|webs?|[1-5](?:-[1-5])?|others)(?: |$))*`,
 );
 
 /** Words without their case and the width of their spaces. */
